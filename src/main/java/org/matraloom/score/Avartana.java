@@ -1,0 +1,124 @@
+package org.matraloom.score;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.matraloom.time.Ratio;
+
+/**
+ * One cycle of a tala as it is counted: how many beats it has and what the hand does on each.
+ *
+ * <p>In two kalai each kriya is given twice, so adi has 16 counted beats (mridangams.com, "Kalai
+ * and Ghathi", 2007).
+ *
+ * @param tala the tala
+ * @param kalai beats an akshara: 1, 2 or 4
+ * @param custom which finger follows the thumb
+ * @param kriyas one kriya an akshara, as given by the tala
+ */
+public record Avartana(Tala tala, int kalai, FingerCustom custom, List<Kriya> kriyas) {
+
+  /**
+   * Copies the kriyas.
+   *
+   * @throws IllegalArgumentException if the kalai is not 1, 2 or 4
+   */
+  public Avartana {
+    if (kalai != 1 && kalai != 2 && kalai != 4) {
+      throw new IllegalArgumentException("kalai is 1, 2 or 4, given " + kalai);
+    }
+    kriyas = List.copyOf(kriyas);
+  }
+
+  /**
+   * The cycle of a tala in a kalai.
+   *
+   * @param tala the tala
+   * @param kalai beats an akshara: 1, 2 or 4
+   * @param custom which finger follows the thumb
+   * @return the cycle
+   * @throws IllegalArgumentException if the kalai is not 1, 2 or 4
+   */
+  public static Avartana of(Tala tala, int kalai, FingerCustom custom) {
+    return new Avartana(tala, kalai, custom, tala.kriyas(custom));
+  }
+
+  /**
+   * The length of the cycle.
+   *
+   * @return counted beats: aksharas times kalai
+   */
+  public int beats() {
+    return kriyas.size() * kalai;
+  }
+
+  /**
+   * The gesture on one beat.
+   *
+   * @param beat a whole beat; 0 is a samam, any sign
+   * @return the kriya given or repeated there
+   */
+  public Kriya kriyaAt(long beat) {
+    return kriyas.get((int) (Math.floorMod(beat, (long) beats()) / kalai));
+  }
+
+  /**
+   * Whether a beat gives its kriya again rather than for the first time.
+   *
+   * @param beat a whole beat; 0 is a samam, any sign
+   * @return true on the second beat of an akshara in two kalai
+   */
+  public boolean repeatsKriya(long beat) {
+    return Math.floorMod(beat, (long) kalai) != 0;
+  }
+
+  /**
+   * Whether a beat is the first of the cycle.
+   *
+   * @param beat a whole beat; 0 is a samam, any sign
+   * @return true on samam
+   */
+  public boolean isSamam(long beat) {
+    return Math.floorMod(beat, (long) beats()) == 0;
+  }
+
+  /**
+   * The place of a position inside its cycle.
+   *
+   * @param beat a position in beats; 0 is a samam
+   * @return beats after samam, from 0 (inclusive) to {@link #beats()} (exclusive)
+   */
+  public Ratio placeOf(Ratio beat) {
+    return beat.modulo(Ratio.of(beats()));
+  }
+
+  /**
+   * Where the angas begin.
+   *
+   * @return beats after samam, ascending, the first 0
+   */
+  public List<Integer> angaStarts() {
+    List<Integer> starts = new ArrayList<>();
+    int aksharas = 0;
+    for (Anga anga : tala.angas()) {
+      starts.add(aksharas * kalai);
+      aksharas += anga.aksharas();
+    }
+    return List.copyOf(starts);
+  }
+
+  /**
+   * A position said the way it is counted.
+   *
+   * @param beat a position in beats; 0 is a samam
+   * @return "samam", "beat 5 (clap)" or "beat 5 1/2 (after the clap)"
+   */
+  public String say(Ratio beat) {
+    Ratio place = placeOf(beat);
+    if (place.signum() == 0) {
+      return "samam";
+    }
+    String kriya = kriyaAt(place.floor()).words();
+    String counted = "beat " + place.plus(Ratio.ONE).toMixed();
+    return place.isWhole() ? counted + " (" + kriya + ")" : counted + " (after the " + kriya + ")";
+  }
+}

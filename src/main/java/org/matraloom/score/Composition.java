@@ -1,0 +1,64 @@
+package org.matraloom.score;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.matraloom.time.Ratio;
+import org.matraloom.time.Tempo;
+
+/**
+ * A written composition, read and understood.
+ *
+ * @param title free text, possibly empty
+ * @param avartana the cycle it is set in
+ * @param tempo the tempo of the beat
+ * @param startBeat where the first round begins, in beats after samam; negative before it
+ * @param eduppuBeat where the last matra must end, in beats after samam; negative before it
+ * @param phrases the phrases by name, in written order; references form no circle
+ * @param plan what is performed, at least one step that says something
+ */
+public record Composition(
+    String title,
+    Avartana avartana,
+    Tempo tempo,
+    Ratio startBeat,
+    Ratio eduppuBeat,
+    Map<String, Sequence> phrases,
+    List<Step> plan) {
+
+  /** The highest nadai taken, in matras a beat. */
+  public static final int HIGHEST_NADAI = 9;
+
+  /** The highest kalam taken. */
+  public static final int HIGHEST_KALAM = 3;
+
+  /** Copies the collections, keeping the order of the phrases. */
+  public Composition {
+    phrases = Collections.unmodifiableMap(new LinkedHashMap<>(phrases));
+    plan = List.copyOf(plan);
+  }
+
+  /**
+   * How many times denser a kalam is than the first.
+   *
+   * <p>First, second and third speed are 1, 2 and 4 sollus where there was one (eviolinguru.com,
+   * kala and tempo).
+   *
+   * @param kalam 1, 2 or 3
+   * @return 1, 2 or 4
+   */
+  public static int density(int kalam) {
+    return 1 << (kalam - 1);
+  }
+
+  /**
+   * The same composition at another tempo.
+   *
+   * @param other the tempo to take
+   * @return a copy
+   */
+  public Composition at(Tempo other) {
+    return new Composition(title, avartana, other, startBeat, eduppuBeat, phrases, plan);
+  }
+}

@@ -1,0 +1,84 @@
+package org.matraloom.score;
+
+import java.util.List;
+
+/** A part of a phrase as it is written; lengths are in matras of the place where it stands. */
+public sealed interface Element {
+
+  /**
+   * A written word of one or more sollus, one matra each.
+   *
+   * @param written the word as typed
+   * @param sollus its sollus in order, at least one
+   */
+  record Word(String written, List<Sollu> sollus) implements Element {
+    /** Copies the list. */
+    public Word {
+      sollus = List.copyOf(sollus);
+    }
+  }
+
+  /**
+   * Karvai: the sound before it rings on.
+   *
+   * @param matras 1 for a comma, 2 for a semicolon
+   */
+  record Karvai(int matras) implements Element {}
+
+  /** One silent matra, written as a dot. */
+  record Silence() implements Element {}
+
+  /**
+   * Kanakku shorthand: a group given by its size and spoken with the lexicon's words.
+   *
+   * @param size how many sollus
+   * @param hold matras each sollu lasts, 1 unless written {@code 5*6}
+   * @param karvai matras the last sollu rings on, as in {@code 9(1)}; 0 for none
+   * @param sollus the words, as many as {@code size}
+   */
+  record Group(int size, int hold, int karvai, List<Sollu> sollus) implements Element {
+    /** Copies the list. */
+    public Group {
+      sollus = List.copyOf(sollus);
+    }
+  }
+
+  /**
+   * Said twice or four times as fast.
+   *
+   * @param factor 2 for single brackets, 4 for double ones
+   * @param body what is said
+   */
+  record Faster(int factor, Sequence body) implements Element {}
+
+  /**
+   * Said several times.
+   *
+   * @param body what is said
+   * @param times at least 1
+   */
+  record Repeat(Sequence body, int times) implements Element {}
+
+  /**
+   * A passage in which a beat holds another number of matras than in the round around it.
+   *
+   * @param nadai matras a beat inside
+   * @param body what is said
+   */
+  record InnerNadai(int nadai, Sequence body) implements Element {}
+
+  /**
+   * Another phrase, by name.
+   *
+   * @param name a phrase of the same composition
+   */
+  record Reference(String name) implements Element {}
+
+  /**
+   * A claim that an anga or an avartana ends here in the first round; it takes no time.
+   *
+   * @param endsAvartana true for {@code ||}, false for {@code |}
+   * @param place where it is written
+   */
+  record Bar(boolean endsAvartana, Place place) implements Element {}
+}

@@ -1,0 +1,99 @@
+package org.matraloom.score;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.matraloom.time.Ratio;
+
+/**
+ * A composition laid out in time: its rounds and silences, each with an exact beginning.
+ *
+ * @param composition what is performed
+ * @param spans rounds and silences in order, without gaps
+ */
+public record Performance(Composition composition, List<Span> spans) {
+
+  private static final int FIRST_NADAI = 4;
+
+  /** Copies the list. */
+  public Performance {
+    spans = List.copyOf(spans);
+  }
+
+  /**
+   * Lays out the perform plan of a composition.
+   *
+   * @param composition what is performed
+   * @return its performance
+   * @throws ArithmeticException if it is too long to count
+   */
+  public static Performance of(Composition composition) {
+    List<Span> spans = new ArrayList<>();
+    Map<String, Length> lengths = new HashMap<>();
+    Ratio now = composition.startBeat();
+    int number = 0;
+    int nadai = FIRST_NADAI;
+    for (Step step : composition.plan()) {
+      if (step instanceof Step.Say say) {
+        nadai = say.nadai();
+        Length length =
+            lengths.computeIfAbsent(
+                say.phrase(),
+                name -> Length.of(composition.phrases().get(name), composition.phrases()));
+        Ratio beats = length.beats(nadai, say.kalam());
+        for (int time = 0; time < say.times(); time++) {
+          number++;
+          spans.add(
+              new Span.Round(
+                  number, say.phrase(), nadai, say.kalam(), now, beats, length.sollus()));
+          now = now.plus(beats);
+        }
+      } else {
+        nadai = step instanceof Step.RestMatras rest ? rest.nadai() : nadai;
+        Ratio beats = silence(step, now, composition.avartana());
+        spans.add(new Span.Pause(nadai, now, beats));
+        now = now.plus(beats);
+      }
+    }
+    return new Performance(composition, spans);
+  }
+
+  /**
+   * The rounds alone.
+   *
+   * @return in order, at least one for a composition that says something
+   */
+  public List<Span.Round> rounds() {
+    return spans.stream().filter(Span.Round.class::isInstance).map(Span.Round.class::cast).toList();
+  }
+
+  /**
+   * Where the last matra ends.
+   *
+   * @return beats; 0 is the samam of the avartana in which the performance starts
+   */
+  public Ratio endBeat() {
+    return spans.isEmpty() ? composition.startBeat() : spans.get(spans.size() - 1).endBeat();
+  }
+
+  /**
+   * The length from the first round's beginning to the end of the last span.
+   *
+   * @return beats
+   */
+  public Ratio beats() {
+    return endBeat().minus(composition.startBeat());
+  }
+
+  private static Ratio silence(Step step, Ratio now, Avartana avartana) {
+    if (step instanceof Step.RestBeats rest) {
+      return rest.beats();
+    } else if (step instanceof Step.RestMatras rest) {
+      return Ratio.of(rest.matras(), rest.nadai());
+    } else if (step instanceof Step.Until until) {
+      return until.place().minus(now).modulo(Ratio.of(avartana.beats()));
+    }
+    throw new IllegalArgumentException("a phrase is not a silence");
+  }
+}

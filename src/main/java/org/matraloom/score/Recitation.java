@@ -1,0 +1,145 @@
+package org.matraloom.score;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import java.util.NoSuchElementException;
+import java.util.Queue;
+import org.matraloom.time.Ratio;
+
+/**
+ * Says a phrase one utterance at a time, without ever holding the whole of it.
+ *
+ * <p>Memory is bounded by the nesting of the score, not by its length. Positions are exact, so
+ * adding them up loses nothing.
+ */
+public final class Recitation implements Iterator<Utterance> {
+
+  private static final class Frame {
+    private final List<Element> elements;
+    private final int nadai;
+    private final Ratio speed;
+    private final int depth;
+    private int next;
+    private int timesLeft;
+
+    Frame(Sequence sequence, int nadai, Ratio speed, int depth, int times) {
+      this.elements = sequence.elements();
+      this.nadai = nadai;
+      this.speed = speed;
+      this.depth = depth;
+      this.timesLeft = times;
+    }
+
+    Ratio matra() {
+      return Ratio.ONE.dividedBy(speed.times(nadai));
+    }
+  }
+
+  private final Map<String, Sequence> phrases;
+  private final Deque<Frame> stack = new ArrayDeque<>();
+  private final Queue<Utterance> ready = new ArrayDeque<>();
+  private Ratio now = Ratio.ZERO;
+
+  private Recitation(Map<String, Sequence> phrases) {
+    this.phrases = phrases;
+  }
+
+  /**
+   * Begins to say a phrase.
+   *
+   * @param phrase its name
+   * @param phrases all phrases of the composition
+   * @param nadai matras a beat in the first kalam
+   * @param kalam 1, 2 or 3
+   * @return the utterances, from beat 0 of the round
+   */
+  public static Recitation of(String phrase, Map<String, Sequence> phrases, int nadai, int kalam) {
+    Recitation recitation = new Recitation(phrases);
+    Ratio speed = Ratio.of(Composition.density(kalam));
+    recitation.stack.push(new Frame(phrases.get(phrase), nadai, speed, 0, 1));
+    return recitation;
+  }
+
+  /**
+   * Begins to say the phrase of a round.
+   *
+   * @param round which round
+   * @param composition the composition it belongs to
+   * @return the utterances, from beat 0 of the round
+   */
+  public static Recitation of(Span.Round round, Composition composition) {
+    return of(round.phrase(), composition.phrases(), round.nadai(), round.kalam());
+  }
+
+  @Override
+  public boolean hasNext() {
+    while (ready.isEmpty() && !stack.isEmpty()) {
+      advance();
+    }
+    return !ready.isEmpty();
+  }
+
+  @Override
+  public Utterance next() {
+    if (!hasNext()) {
+      throw new NoSuchElementException("the phrase has been said");
+    }
+    return ready.remove();
+  }
+
+  private void advance() {
+    Frame frame = stack.peek();
+    if (frame.next == frame.elements.size()) {
+      frame.next = 0;
+      frame.timesLeft--;
+      if (frame.timesLeft <= 0) {
+        stack.pop();
+      }
+      return;
+    }
+    say(frame.elements.get(frame.next++), frame);
+  }
+
+  private void say(Element element, Frame frame) {
+    if (element instanceof Element.Word word) {
+      word.sollus().forEach(sollu -> sound(sollu, frame.matra()));
+    } else if (element instanceof Element.Karvai karvai) {
+      ring(frame.matra().times(karvai.matras()));
+    } else if (element instanceof Element.Silence) {
+      ready.add(new Utterance.Quiet(now, frame.matra()));
+      now = now.plus(frame.matra());
+    } else if (element instanceof Element.Group group) {
+      group.sollus().forEach(sollu -> sound(sollu, frame.matra().times(group.hold())));
+      if (group.karvai() > 0) {
+        ring(frame.matra().times(group.karvai()));
+      }
+    } else if (element instanceof Element.Faster faster) {
+      Ratio speed = frame.speed.times(faster.factor());
+      stack.push(new Frame(faster.body(), frame.nadai, speed, frame.depth, 1));
+    } else if (element instanceof Element.Repeat repeat) {
+      stack.push(new Frame(repeat.body(), frame.nadai, frame.speed, frame.depth, repeat.times()));
+    } else if (element instanceof Element.InnerNadai inner) {
+      stack.push(new Frame(inner.body(), inner.nadai(), frame.speed, frame.depth, 1));
+    } else if (element instanceof Element.Reference reference) {
+      int depth = frame.depth + 1;
+      ready.add(new Utterance.Entry(now, reference.name(), depth));
+      Sequence body = phrases.get(reference.name());
+      stack.push(new Frame(body, frame.nadai, frame.speed, depth, 1));
+    } else if (element instanceof Element.Bar bar) {
+      ready.add(new Utterance.Claim(now, bar));
+    }
+  }
+
+  private void sound(Sollu sollu, Ratio beats) {
+    ready.add(new Utterance.Sound(now, beats, sollu));
+    now = now.plus(beats);
+  }
+
+  private void ring(Ratio beats) {
+    ready.add(new Utterance.Ring(now, beats));
+    now = now.plus(beats);
+  }
+}

@@ -1,0 +1,64 @@
+package org.matraloom.score;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * A tala: a name and its angas in order.
+ *
+ * @param name the name in plain romanisation, or the formula where there is no name
+ * @param angas at least one, at most {@value #MOST_ANGAS}
+ */
+public record Tala(String name, List<Anga> angas) {
+
+  /** The most angas a tala may have. */
+  public static final int MOST_ANGAS = 32;
+
+  /** The longest group of a free grouping, in aksharas. */
+  public static final int LONGEST_GROUP = 32;
+
+  /**
+   * Copies the list.
+   *
+   * @throws IllegalArgumentException if there are no angas, or too many
+   */
+  public Tala {
+    angas = List.copyOf(angas);
+    if (angas.isEmpty() || angas.size() > MOST_ANGAS) {
+      throw new IllegalArgumentException(
+          "a tala has 1 to " + MOST_ANGAS + " angas, given " + angas.size());
+    }
+  }
+
+  /**
+   * The length of one avartana in one kalai.
+   *
+   * @return aksharas
+   */
+  public int aksharas() {
+    return angas.stream().mapToInt(Anga::aksharas).sum();
+  }
+
+  /**
+   * The gestures of one avartana in one kalai.
+   *
+   * @param custom which finger follows the thumb
+   * @return one kriya an akshara
+   */
+  public List<Kriya> kriyas(FingerCustom custom) {
+    List<Kriya> kriyas = new ArrayList<>();
+    angas.forEach(anga -> kriyas.addAll(anga.kriyas(custom)));
+    return List.copyOf(kriyas);
+  }
+
+  /**
+   * The angas as signs.
+   *
+   * @return "I4 O O" for adi, "3+2+2" for a grouping
+   */
+  public String formula() {
+    boolean grouping = angas.stream().allMatch(Anga.Group.class::isInstance);
+    return angas.stream().map(Anga::sign).collect(Collectors.joining(grouping ? "+" : " "));
+  }
+}

@@ -1,0 +1,56 @@
+package org.matraloom.score;
+
+import org.matraloom.time.Ratio;
+
+/** What happens next when a phrase is said, at an exact place and for an exact length. */
+public sealed interface Utterance {
+
+  /**
+   * Where it begins.
+   *
+   * @return beats after the beginning of the round
+   */
+  Ratio atBeat();
+
+  /**
+   * A sollu begins.
+   *
+   * @param atBeat beats after the beginning of the round
+   * @param beats the length of its own matra or held matras
+   * @param sollu what is said
+   */
+  record Sound(Ratio atBeat, Ratio beats, Sollu sollu) implements Utterance {}
+
+  /**
+   * The sound before it rings on.
+   *
+   * @param atBeat beats after the beginning of the round
+   * @param beats how much longer it rings
+   */
+  record Ring(Ratio atBeat, Ratio beats) implements Utterance {}
+
+  /**
+   * Silence.
+   *
+   * @param atBeat beats after the beginning of the round
+   * @param beats how long
+   */
+  record Quiet(Ratio atBeat, Ratio beats) implements Utterance {}
+
+  /**
+   * A named phrase begins.
+   *
+   * @param atBeat beats after the beginning of the round
+   * @param name the phrase's name
+   * @param depth 1 for a phrase named in the round's own phrase, 2 for one inside that, and so on
+   */
+  record Entry(Ratio atBeat, String name, int depth) implements Utterance {}
+
+  /**
+   * A bar claim is passed.
+   *
+   * @param atBeat beats after the beginning of the round
+   * @param bar the claim
+   */
+  record Claim(Ratio atBeat, Element.Bar bar) implements Utterance {}
+}
