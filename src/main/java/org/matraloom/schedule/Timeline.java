@@ -21,10 +21,10 @@ public interface Timeline extends Iterable<Event> {
   Performance performance();
 
   /**
-   * The position that is frame 0 of a rendering: where the count-in begins, or the samam before the
-   * start where there is none.
+   * The position that is frame 0 of a rendering: where the count-in begins, or the beat on or
+   * before the start where there is none.
    *
-   * @return beats, never above 0
+   * @return a whole beat
    */
   Ratio originBeat();
 

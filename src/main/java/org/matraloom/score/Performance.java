@@ -69,12 +69,48 @@ public record Performance(Composition composition, List<Span> spans) {
   }
 
   /**
+   * A stretch of this performance, each round still at its own place in the tala.
+   *
+   * @param first the first round kept, from 1
+   * @param last the last round kept, not before the first
+   * @return the rounds and the silences between them
+   * @throws IllegalArgumentException if there are no such rounds
+   */
+  public Performance onlyRounds(int first, int last) {
+    int from = indexOf(first);
+    int to = indexOf(last);
+    if (from < 0 || to < from) {
+      throw new IllegalArgumentException(
+          "rounds " + first + " to " + last + " are not among the " + rounds().size() + " rounds");
+    }
+    return new Performance(composition, spans.subList(from, to + 1));
+  }
+
+  private int indexOf(int number) {
+    for (int i = 0; i < spans.size(); i++) {
+      if (spans.get(i) instanceof Span.Round round && round.number() == number) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  /**
+   * Where the first span begins.
+   *
+   * @return beats; 0 is the samam of the avartana in which the whole performance starts
+   */
+  public Ratio startBeat() {
+    return spans.isEmpty() ? composition.startBeat() : spans.get(0).startBeat();
+  }
+
+  /**
    * Where the last matra ends.
    *
    * @return beats; 0 is the samam of the avartana in which the performance starts
    */
   public Ratio endBeat() {
-    return spans.isEmpty() ? composition.startBeat() : spans.get(spans.size() - 1).endBeat();
+    return spans.isEmpty() ? startBeat() : spans.get(spans.size() - 1).endBeat();
   }
 
   /**
@@ -83,7 +119,7 @@ public record Performance(Composition composition, List<Span> spans) {
    * @return beats
    */
   public Ratio beats() {
-    return endBeat().minus(composition.startBeat());
+    return endBeat().minus(startBeat());
   }
 
   private static Ratio silence(Step step, Ratio now, Avartana avartana) {

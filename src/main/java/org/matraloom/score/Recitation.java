@@ -39,12 +39,14 @@ public final class Recitation implements Iterator<Utterance> {
   }
 
   private final Map<String, Sequence> phrases;
+  private final int kalamDensity;
   private final Deque<Frame> stack = new ArrayDeque<>();
   private final Queue<Utterance> ready = new ArrayDeque<>();
   private Ratio now = Ratio.ZERO;
 
-  private Recitation(Map<String, Sequence> phrases) {
+  private Recitation(Map<String, Sequence> phrases, int kalamDensity) {
     this.phrases = phrases;
+    this.kalamDensity = kalamDensity;
   }
 
   /**
@@ -57,8 +59,8 @@ public final class Recitation implements Iterator<Utterance> {
    * @return the utterances, from beat 0 of the round
    */
   public static Recitation of(String phrase, Map<String, Sequence> phrases, int nadai, int kalam) {
-    Recitation recitation = new Recitation(phrases);
-    Ratio speed = Ratio.of(Composition.density(kalam));
+    Recitation recitation = new Recitation(phrases, Composition.density(kalam));
+    Ratio speed = Ratio.of(recitation.kalamDensity);
     recitation.stack.push(new Frame(phrases.get(phrase), nadai, speed, 0, 1));
     return recitation;
   }
@@ -97,10 +99,23 @@ public final class Recitation implements Iterator<Utterance> {
       frame.timesLeft--;
       if (frame.timesLeft <= 0) {
         stack.pop();
+        leave(frame);
       }
       return;
     }
     say(frame.elements.get(frame.next++), frame);
+  }
+
+  private void leave(Frame left) {
+    if (!stack.isEmpty()) {
+      changeDensity(left.nadai, stack.peek().nadai);
+    }
+  }
+
+  private void changeDensity(int fromNadai, int toNadai) {
+    if (fromNadai != toNadai) {
+      ready.add(new Utterance.Density(now, toNadai * kalamDensity));
+    }
   }
 
   private void say(Element element, Frame frame) {
@@ -112,6 +127,7 @@ public final class Recitation implements Iterator<Utterance> {
       ready.add(new Utterance.Quiet(now, frame.matra()));
       now = now.plus(frame.matra());
     } else if (element instanceof Element.Group group) {
+      ready.add(new Utterance.GroupHead(now, group.size()));
       group.sollus().forEach(sollu -> sound(sollu, frame.matra().times(group.hold())));
       if (group.karvai() > 0) {
         ring(frame.matra().times(group.karvai()));
@@ -123,6 +139,7 @@ public final class Recitation implements Iterator<Utterance> {
       stack.push(new Frame(repeat.body(), frame.nadai, frame.speed, frame.depth, repeat.times()));
     } else if (element instanceof Element.InnerNadai inner) {
       stack.push(new Frame(inner.body(), inner.nadai(), frame.speed, frame.depth, 1));
+      changeDensity(frame.nadai, inner.nadai());
     } else if (element instanceof Element.Reference reference) {
       int depth = frame.depth + 1;
       ready.add(new Utterance.Entry(now, reference.name(), depth));

@@ -53,4 +53,21 @@ public sealed interface Utterance {
    * @param bar the claim
    */
   record Claim(Ratio atBeat, Element.Bar bar) implements Utterance {}
+
+  /**
+   * A kanakku group begins.
+   *
+   * @param atBeat beats after the beginning of the round
+   * @param size how many sollus it has
+   */
+  record GroupHead(Ratio atBeat, int size) implements Utterance {}
+
+  /**
+   * From here on a beat holds another number of matras, because a passage with a nadai of its own
+   * begins or ends.
+   *
+   * @param atBeat beats after the beginning of the round
+   * @param matrasPerBeat matras a beat, kalam included
+   */
+  record Density(Ratio atBeat, int matrasPerBeat) implements Utterance {}
 }
