@@ -1,0 +1,91 @@
+package org.matraloom.kanakku;
+
+import java.util.List;
+import org.matraloom.score.Avartana;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Performance;
+import org.matraloom.score.Span;
+import org.matraloom.time.Ratio;
+
+/**
+ * Where a performance ends and by how much that misses the eduppu.
+ *
+ * <p>It lands when start + rounds + silences = eduppu, counted modulo the avartana, in exact
+ * fractions.
+ *
+ * @param performance what was laid out
+ * @param missBeats beats from the nearest place where it would land to where it ends: positive if
+ *     it ends late, negative if early, 0 if it lands; never more than half an avartana
+ */
+public record Landing(Performance performance, Ratio missBeats) {
+
+  /**
+   * Proves or refutes the landing of a performance.
+   *
+   * @param performance a performance with at least one round
+   * @return its landing
+   */
+  public static Landing of(Performance performance) {
+    Composition composition = performance.composition();
+    Ratio cycle = Ratio.of(composition.avartana().beats());
+    Ratio past = performance.endBeat().minus(composition.eduppuBeat()).modulo(cycle);
+    boolean nearerToTheNext = past.times(2).compareTo(cycle) > 0;
+    return new Landing(performance, nearerToTheNext ? past.minus(cycle) : past);
+  }
+
+  /**
+   * Whether the last matra ends on the eduppu.
+   *
+   * @return true if it lands
+   */
+  public boolean lands() {
+    return missBeats.signum() == 0;
+  }
+
+  /**
+   * The miss counted in matras of the last round.
+   *
+   * @return matras, signed as {@link #missBeats()}
+   */
+  public Ratio missMatras() {
+    List<Span.Round> rounds = performance.rounds();
+    return missBeats.times(rounds.get(rounds.size() - 1).matrasPerBeat());
+  }
+
+  /**
+   * The matras of all rounds and planned silences, each counted in its own nadai.
+   *
+   * @return matras
+   */
+  public Ratio matras() {
+    return performance.spans().stream().map(Span::matras).reduce(Ratio.ZERO, Ratio::plus);
+  }
+
+  /**
+   * The length from the first sollu to the landing.
+   *
+   * @return beats
+   */
+  public Ratio beats() {
+    return performance.beats();
+  }
+
+  /**
+   * The length from the first sollu to the landing.
+   *
+   * @return avartanas
+   */
+  public Ratio avartanas() {
+    return beats().dividedBy(performance.composition().avartana().beats());
+  }
+
+  /**
+   * The start that would make it land as it stands.
+   *
+   * @return beats after samam, from 0 up to the length of the avartana
+   */
+  public Ratio startThatLands() {
+    Avartana avartana = performance.composition().avartana();
+    return avartana.placeOf(performance.startBeat().minus(missBeats));
+  }
+}
