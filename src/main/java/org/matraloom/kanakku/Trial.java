@@ -1,0 +1,58 @@
+package org.matraloom.kanakku;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import org.matraloom.score.Avartana;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Element;
+import org.matraloom.score.Performance;
+import org.matraloom.score.Sequence;
+import org.matraloom.score.Sollu;
+import org.matraloom.time.Ratio;
+import org.matraloom.time.Tempo;
+
+/**
+ * Tries an answer out: writes a score with a phrase of that many sollus, lays it out round by round
+ * and looks where it ends. It shares no arithmetic with the search.
+ */
+final class Trial {
+
+  private static final String PHRASE = "Phrase";
+  private static final Sollu SOLLU = new Sollu("ta", "ta");
+  private static final int ANY_TEMPO = 60;
+
+  private Trial() {}
+
+  static Performance of(
+      Avartana avartana, RoundPlan plan, int matras, int waitMatras, Ratio start, Ratio eduppu) {
+    Element word = new Element.Word("", Collections.nCopies(matras, SOLLU));
+    return Performance.of(
+        new Composition(
+            "",
+            avartana,
+            Tempo.of(ANY_TEMPO),
+            start,
+            eduppu,
+            Map.of(PHRASE, new Sequence(List.of(word))),
+            plan.steps(PHRASE, waitMatras)));
+  }
+
+  static boolean lands(Performance performance) {
+    Avartana avartana = performance.composition().avartana();
+    Ratio wanted = avartana.placeOf(performance.composition().eduppuBeat());
+    return avartana.placeOf(performance.endBeat()).equals(wanted);
+  }
+
+  /**
+   * How far an end lies from the nearest landing.
+   *
+   * @return beats, positive if it comes too late, at most half a cycle either way
+   */
+  static Ratio missBeats(Performance performance) {
+    Avartana avartana = performance.composition().avartana();
+    Ratio cycle = Ratio.of(avartana.beats());
+    Ratio late = performance.endBeat().minus(performance.composition().eduppuBeat()).modulo(cycle);
+    return late.times(2).compareTo(cycle) > 0 ? late.minus(cycle) : late;
+  }
+}
