@@ -1,0 +1,205 @@
+package org.matraloom.score;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** What the lists of sollus say, read line by line. */
+final class LexiconText {
+
+  private static final int MOST_CHARACTERS = 1_000_000;
+  private static final int LONGEST = 16;
+  private static final int MOST_FAULTS = 100;
+
+  private final Map<String, SolluSound> sounds = new LinkedHashMap<>();
+  private final Map<String, String> names = new HashMap<>();
+  private final Map<Integer, List<List<String>>> words = new HashMap<>();
+  private final Map<String, String> company = new HashMap<>();
+  private int longestSpelling;
+
+  private LexiconText() {}
+
+  static LexiconText empty() {
+    return new LexiconText();
+  }
+
+  /** A copy with one more list; a fault in any line refuses the whole list. */
+  LexiconText plus(String text, String sourceName) {
+    LexiconText sum = new LexiconText();
+    sum.sounds.putAll(sounds);
+    sum.names.putAll(names);
+    sum.words.putAll(words);
+    sum.company.putAll(company);
+    List<LexiconException.Fault> faults = sum.read(text);
+    if (!faults.isEmpty()) {
+      throw new LexiconException(sourceName, faults);
+    }
+    sum.longestSpelling = sum.names.keySet().stream().mapToInt(String::length).max().orElse(0) * 2;
+    return sum;
+  }
+
+  List<SolluSound> sounds() {
+    return List.copyOf(sounds.values());
+  }
+
+  Optional<SolluSound> byName(String name) {
+    return Optional.ofNullable(sounds.get(name));
+  }
+
+  Optional<SolluSound> bySpelling(String normal) {
+    return Optional.ofNullable(names.get(normal)).map(sounds::get);
+  }
+
+  Set<String> spellings() {
+    return names.keySet();
+  }
+
+  /** The most characters a spelling takes, each letter with a mark of its own. */
+  int longestSpelling() {
+    return longestSpelling;
+  }
+
+  List<List<String>> words(int size) {
+    return words.getOrDefault(size, List.of());
+  }
+
+  Optional<String> soundAfter(String before, String sound) {
+    return Optional.ofNullable(company.get(before + " " + sound));
+  }
+
+  private List<LexiconException.Fault> read(String text) {
+    List<LexiconException.Fault> faults = new ArrayList<>();
+    if (text.length() > MOST_CHARACTERS) {
+      faults.add(
+          new LexiconException.Fault(1, "a list has at most " + MOST_CHARACTERS + " characters"));
+      return faults;
+    }
+    String[] lines = (text.startsWith("\ufeff") ? text.substring(1) : text).split("\r\n|\r|\n", -1);
+    Map<String, Integer> firstLine = new HashMap<>();
+    Map<Integer, List<List<String>>> ownWords = new HashMap<>();
+    for (boolean sollusKnown : new boolean[] {false, true}) {
+      for (int index = 0; index < lines.length && faults.size() < MOST_FAULTS; index++) {
+        String line = withoutNote(lines[index]);
+        if (line.isEmpty() || line.contains("=") != sollusKnown) {
+          continue;
+        }
+        int number = index + 1;
+        Optional<String> fault =
+            !sollusKnown
+                ? readSound(line, number, firstLine)
+                : line.contains("+") ? readCompany(line) : readWords(line, ownWords);
+        fault.ifPresent(message -> faults.add(new LexiconException.Fault(number, message)));
+      }
+    }
+    ownWords.forEach((size, choices) -> words.merge(size, choices, (old, own) -> join(own, old)));
+    faults.sort((a, b) -> Integer.compare(a.line(), b.line()));
+    return faults;
+  }
+
+  private Optional<String> readSound(String line, int number, Map<String, Integer> firstLine) {
+    String[] parts = line.split(":", -1);
+    if (parts.length != 3) {
+      return Optional.of(
+          "expected \"name : spellings : phones\", as in \"dhim : dhim dheem : dh i m\"");
+    }
+    String name = Spelling.normal(parts[0].strip());
+    List<String> phones = tokens(parts[2]);
+    Set<String> spellings = new LinkedHashSet<>();
+    spellings.add(name);
+    tokens(parts[1]).forEach(spelling -> spellings.add(Spelling.normal(spelling)));
+    for (String spelling : spellings) {
+      if (!Spelling.isLetters(spelling) || spelling.length() > LONGEST) {
+        return Optional.of(
+            "a spelling has 1 to " + LONGEST + " letters, given \"" + spelling + "\"");
+      }
+      Integer first = firstLine.putIfAbsent(spelling, number);
+      if (first != null) {
+        return Optional.of("\"" + spelling + "\" is already given in line " + first);
+      }
+    }
+    Optional<String> fault = SolluSound.faultOf(phones);
+    if (fault.isPresent()) {
+      return fault;
+    }
+    if (sounds.containsKey(name)) {
+      spellings.addAll(sounds.get(name).spellings());
+    }
+    spellings.forEach(spelling -> takeFrom(spelling, name));
+    sounds.put(name, new SolluSound(name, List.copyOf(spellings), phones));
+    spellings.forEach(spelling -> names.put(spelling, name));
+    return Optional.empty();
+  }
+
+  /** Takes a spelling away from the sound that had it. */
+  private void takeFrom(String spelling, String name) {
+    String owner = names.get(spelling);
+    if (owner == null || owner.equals(name)) {
+      return;
+    }
+    SolluSound old = sounds.get(owner);
+    List<String> left = old.spellings().stream().filter(own -> !own.equals(spelling)).toList();
+    sounds.put(owner, new SolluSound(owner, left, old.phones()));
+  }
+
+  private Optional<String> readCompany(String line) {
+    String[] sides = line.split("=", -1);
+    String[] pair = sides[0].split("\\+", -1);
+    if (sides.length != 2 || pair.length != 2) {
+      return Optional.of("expected \"before + after = sound\", as in \"ki + ta = ṭa\"");
+    }
+    List<String> named = List.of(pair[0].strip(), pair[1].strip(), sides[1].strip());
+    for (String name : named) {
+      if (!sounds.containsKey(Spelling.normal(name))) {
+        return Optional.of("\"" + name + "\" is not the name of a sound");
+      }
+    }
+    company.put(
+        Spelling.normal(named.get(0)) + " " + Spelling.normal(named.get(1)),
+        Spelling.normal(named.get(2)));
+    return Optional.empty();
+  }
+
+  private Optional<String> readWords(String line, Map<Integer, List<List<String>>> ownWords) {
+    String[] sides = line.split("=", -1);
+    if (sides.length != 2 || !sides[0].strip().matches("[1-9][0-9]?")) {
+      return Optional.of(
+          "expected \"size = words\" with a size of 1 to "
+              + Lexicon.LARGEST_GROUP
+              + ", as in \"5 = ta di gi na tom\"");
+    }
+    int size = Integer.parseInt(sides[0].strip());
+    List<String> sollus = tokens(sides[1]);
+    for (String sollu : sollus) {
+      if (!names.containsKey(Spelling.normal(sollu))) {
+        return Optional.of("\"" + sollu + "\" is not a spelling of any sollu");
+      }
+    }
+    if (sollus.size() != size) {
+      return Optional.of(
+          "words for " + size + " must be " + size + " sollus, given " + sollus.size());
+    }
+    ownWords.merge(size, List.of(sollus), LexiconText::join);
+    return Optional.empty();
+  }
+
+  private static String withoutNote(String line) {
+    int note = line.indexOf('#');
+    return (note < 0 ? line : line.substring(0, note)).strip();
+  }
+
+  private static List<List<String>> join(List<List<String>> first, List<List<String>> second) {
+    List<List<String>> all = new ArrayList<>(first);
+    second.stream().filter(words -> !all.contains(words)).forEach(all::add);
+    return List.copyOf(all);
+  }
+
+  private static List<String> tokens(String text) {
+    return text.isBlank() ? List.of() : Arrays.asList(text.strip().split("\\s+"));
+  }
+}
