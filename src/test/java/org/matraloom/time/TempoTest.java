@@ -1,0 +1,53 @@
+package org.matraloom.time;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The tempo of the beat and its limits. */
+class TempoTest {
+
+  /** Arithmetic: a beat lasts 60 seconds divided by the beats a minute. */
+  @ParameterizedTest
+  @CsvSource({"60, 1, 1", "80, 3, 4", "66, 10, 11", "71, 60, 71", "200, 3, 10", "5, 12, 1"})
+  void aBeatLastsSixtySecondsOverTheTempo(long beatsPerMinute, long num, long den) {
+    assertEquals(new Ratio(num, den), Tempo.of(beatsPerMinute).secondsPerBeat());
+  }
+
+  @Test
+  void aFractionalTempoIsExact() {
+    assertEquals(new Ratio(8, 5), new Tempo(new Ratio(75, 2)).secondsPerBeat());
+  }
+
+  @Test
+  void scalingKeepsTheFraction() {
+    assertEquals(new Tempo(new Ratio(99, 2)), Tempo.of(66).scaled(new Ratio(3, 4)));
+    assertEquals(Tempo.of(120).secondsPerBeat().times(2), Tempo.of(60).secondsPerBeat());
+  }
+
+  @Test
+  void theLimitsAreTakenAndNothingBeyondThem() {
+    assertEquals(Ratio.of(Tempo.SLOWEST), Tempo.of(Tempo.SLOWEST).beatsPerMinute());
+    assertEquals(Ratio.of(Tempo.FASTEST), Tempo.of(Tempo.FASTEST).beatsPerMinute());
+    assertTrue(Tempo.inRange(Ratio.of(Tempo.SLOWEST)));
+    assertFalse(Tempo.inRange(Ratio.of(Tempo.SLOWEST).minus(new Ratio(1, 1_000))));
+    assertFalse(Tempo.inRange(Ratio.of(Tempo.FASTEST).plus(new Ratio(1, 1_000))));
+    assertFalse(Tempo.inRange(Ratio.ZERO));
+    assertFalse(Tempo.inRange(Ratio.of(-60)));
+    Tempo fastest = Tempo.of(Tempo.FASTEST);
+    Ratio twice = Ratio.of(2);
+    assertThrows(IllegalArgumentException.class, () -> fastest.scaled(twice));
+  }
+
+  @Test
+  void theErrorNamesTheTempoAndTheRange() {
+    IllegalArgumentException error =
+        assertThrows(IllegalArgumentException.class, () -> Tempo.of(4));
+    assertEquals("tempo 4 is outside 5 to 600 beats a minute", error.getMessage());
+  }
+}
