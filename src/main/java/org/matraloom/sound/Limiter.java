@@ -1,0 +1,99 @@
+package org.matraloom.sound;
+
+import java.util.Arrays;
+
+/**
+ * Holds peaks under a ceiling without changing what is under it already.
+ *
+ * <p>It looks ahead: the gain is down before a peak arrives, so no peak is clipped and no step is
+ * heard. Both sides share one gain. The gain is a fixed-point number, summed exactly, so it is
+ * exactly 1 wherever nothing has to be held and samples pass unchanged. Output comes {@link
+ * #delayFrames()} late.
+ */
+final class Limiter {
+
+  /** The ceiling; half a dB is left for peaks between samples, under the -1 dBTP that is meant. */
+  static final double CEILING_DBFS = -1.5;
+
+  private static final int LOOK_AHEAD_MS = 3;
+  private static final int RELEASE_MS = 80;
+  private static final long ONE = 1L << 30;
+
+  private final double ceiling = Mix.linear(CEILING_DBFS);
+  private final int window;
+  private final long releaseFrames;
+
+  private final float[] leftWaiting;
+  private final float[] rightWaiting;
+  private int position;
+
+  private final long[] wanted;
+  private long lowest = ONE;
+  private int lowestAge;
+
+  private final long[] held;
+  private long heldSum;
+  private long recovering = ONE;
+
+  Limiter(int ratePerSecond) {
+    window = ratePerSecond * LOOK_AHEAD_MS / 1000;
+    releaseFrames = (long) ratePerSecond * RELEASE_MS / 1000;
+    leftWaiting = new float[window];
+    rightWaiting = new float[window];
+    wanted = new long[window];
+    held = new long[window];
+    Arrays.fill(wanted, ONE);
+    Arrays.fill(held, ONE);
+    heldSum = ONE * window;
+  }
+
+  int delayFrames() {
+    return window - 1;
+  }
+
+  /** Replaces the frames of a block by those that went in {@link #delayFrames()} earlier. */
+  void process(float[] left, float[] right, int frames) {
+    for (int i = 0; i < frames; i++) {
+      leftWaiting[position] = left[i];
+      rightWaiting[position] = right[i];
+      want(Math.max(Math.abs(left[i]), Math.abs(right[i])));
+      double gain = (double) hold() / ONE;
+      position = position + 1 == window ? 0 : position + 1;
+      left[i] = (float) (leftWaiting[position] * gain);
+      right[i] = (float) (rightWaiting[position] * gain);
+    }
+  }
+
+  /** Keeps the lowest gain that any waiting frame needs. */
+  private void want(double peak) {
+    long gain = peak > ceiling ? (long) (ceiling / peak * ONE) : ONE;
+    wanted[position] = gain;
+    lowestAge++;
+    if (gain <= lowest) {
+      lowest = gain;
+      lowestAge = 0;
+    } else if (lowestAge >= window) {
+      findLowest();
+    }
+  }
+
+  private void findLowest() {
+    lowest = ONE;
+    for (int age = window - 1; age >= 0; age--) {
+      long gain = wanted[Math.floorMod(position - age, window)];
+      if (gain <= lowest) {
+        lowest = gain;
+        lowestAge = age;
+      }
+    }
+  }
+
+  /** The mean over the window of a gain that falls at once and recovers slowly. */
+  private long hold() {
+    long recovered = Math.min(ONE, recovering + (ONE - recovering) / releaseFrames + 1);
+    recovering = Math.min(recovered, lowest);
+    heldSum += recovering - held[position];
+    held[position] = recovering;
+    return heldSum / window;
+  }
+}

@@ -1,0 +1,26 @@
+package org.matraloom.sound;
+
+/**
+ * White noise that is the same on every machine.
+ *
+ * <p>Marsaglia, "Xorshift RNGs", Journal of Statistical Software 8(14), 2003, shifts 13, 7, 17.
+ */
+final class Noise {
+
+  private static final double SCALE = 0x1p-52;
+
+  private long state;
+
+  /** A run of noise; the seed is any number but 0. */
+  Noise(long seed) {
+    state = seed;
+  }
+
+  /** The next sample, from -1 to 1. */
+  double next() {
+    state ^= state << 13;
+    state ^= state >>> 7;
+    state ^= state << 17;
+    return (state >>> 11) * SCALE - 1;
+  }
+}

@@ -1,0 +1,64 @@
+package org.matraloom.sound;
+
+/**
+ * One burst of shaped noise inside a stroke.
+ *
+ * @param startMs where it begins after the start of the stroke
+ * @param gain its loudness beside the other layers
+ * @param attackMs how long it rises; 0 begins at full strength
+ * @param decayMs how long it takes to fall to 1/e
+ * @param centreHz the middle of its band
+ * @param q the sharpness of its band; below 1 is broad and has no pitch
+ */
+record NoiseLayer(
+    double startMs, double gain, double attackMs, double decayMs, double centreHz, double q) {
+
+  /** Adds the burst to a stroke of the given rate. */
+  void addTo(double[] stroke, int ratePerSecond, Noise noise) {
+    double framesPerMs = ratePerSecond / 1000.0;
+    int startFrame = (int) Math.round(startMs * framesPerMs);
+    BandPass first = new BandPass(centreHz, q, ratePerSecond);
+    BandPass second = new BandPass(centreHz, q, ratePerSecond);
+    for (int i = 0; startFrame + i < stroke.length; i++) {
+      double ms = i / framesPerMs;
+      double rise = ms >= attackMs ? 1 : (1 + i) / (1 + attackMs * framesPerMs);
+      double strength = rise * StrictMath.exp(-StrictMath.max(0, ms - attackMs) / decayMs);
+      double excitation = (i == 0 ? 1 : noise.next()) * strength;
+      stroke[startFrame + i] += gain * second.next(first.next(excitation));
+    }
+  }
+
+  /**
+   * A second-order band pass with unit gain at its centre.
+   *
+   * <p>Bristow-Johnson, "Cookbook formulae for audio EQ biquad filter coefficients", W3C Audio
+   * Working Group note, 2021, BPF with constant 0 dB peak gain.
+   */
+  private static final class BandPass {
+
+    private final double b0;
+    private final double a1;
+    private final double a2;
+    private double in1;
+    private double in2;
+    private double out1;
+    private double out2;
+
+    BandPass(double centreHz, double q, int ratePerSecond) {
+      double omega = 2 * StrictMath.PI * centreHz / ratePerSecond;
+      double alpha = StrictMath.sin(omega) / (2 * q);
+      b0 = alpha / (1 + alpha);
+      a1 = -2 * StrictMath.cos(omega) / (1 + alpha);
+      a2 = (1 - alpha) / (1 + alpha);
+    }
+
+    double next(double in) {
+      double out = b0 * (in - in2) - a1 * out1 - a2 * out2;
+      in2 = in1;
+      in1 = in;
+      out2 = out1;
+      out1 = out;
+      return out;
+    }
+  }
+}

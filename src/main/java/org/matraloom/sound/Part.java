@@ -1,0 +1,15 @@
+package org.matraloom.sound;
+
+/** A part of the mix that has its own level, mute and pan. */
+public enum Part {
+  /** The clap, and the samam accent that lies over it. */
+  CLAP,
+  /** The finger counts. */
+  COUNT,
+  /** The wave of the hand. */
+  WAVE,
+  /** The subdivision ticks. */
+  TICK,
+  /** The spoken guide. */
+  VOICE
+}

@@ -1,0 +1,62 @@
+package org.matraloom.sound;
+
+/**
+ * The one place where float samples become whole numbers and whole numbers floats.
+ *
+ * <p>Full scale is 2<sup>bits-1</sup>. A sample is scaled, rounded to the nearest whole number, a
+ * half away from zero so that both signs are treated alike, and clipped to the range of the format.
+ * No dither is added, so the same samples are the same bytes.
+ */
+public final class PcmEncoder {
+
+  private final int bits;
+
+  /**
+   * An encoder for one sample size.
+   *
+   * @param bits bits a sample, 8 to 32
+   */
+  public PcmEncoder(int bits) {
+    this.bits = bits;
+  }
+
+  /**
+   * Encodes one sample.
+   *
+   * @param sample any number; full scale is 1
+   * @return from -2<sup>bits-1</sup> to 2<sup>bits-1</sup> - 1; 0 for a NaN
+   */
+  public int encode(float sample) {
+    double fullScale = 1L << (bits - 1);
+    double scaled = sample * fullScale;
+    double rounded = (long) (scaled + StrictMath.copySign(0.5, scaled));
+    return (int) Math.max(-fullScale, Math.min(fullScale - 1, rounded));
+  }
+
+  /**
+   * Encodes samples as little-endian bytes.
+   *
+   * @param samples what to encode, from its beginning
+   * @param count how many samples
+   * @param bytes where the bytes go, at least {@code count * bits / 8}
+   */
+  public void encode(float[] samples, int count, byte[] bytes) {
+    int at = 0;
+    for (int i = 0; i < count; i++) {
+      int value = encode(samples[i]);
+      for (int shift = 0; shift < bits; shift += 8) {
+        bytes[at++] = (byte) (value >> shift);
+      }
+    }
+  }
+
+  /**
+   * Turns an encoded sample back.
+   *
+   * @param value a whole number of this size
+   * @return the sample, full scale at 1
+   */
+  public float decode(int value) {
+    return (float) (value / (double) (1L << (bits - 1)));
+  }
+}

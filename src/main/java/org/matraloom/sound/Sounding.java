@@ -1,0 +1,32 @@
+package org.matraloom.sound;
+
+/** One stroke or sollu while it sounds. */
+final class Sounding {
+
+  private final float[] samples;
+  private final long startFrame;
+  private final float leftGain;
+  private final float rightGain;
+
+  Sounding(float[] samples, long startFrame, Mix.Gains gains) {
+    this.samples = samples;
+    this.startFrame = startFrame;
+    this.leftGain = gains.left();
+    this.rightGain = gains.right();
+  }
+
+  /** Adds what falls into a block; frames before the block are cut off. */
+  void addTo(float[] left, float[] right, long blockFrame, int frames) {
+    int from = (int) Math.max(0, startFrame - blockFrame);
+    int to = (int) Math.min(frames, startFrame + samples.length - blockFrame);
+    for (int i = from; i < to; i++) {
+      float sample = samples[(int) (blockFrame + i - startFrame)];
+      left[i] += leftGain * sample;
+      right[i] += rightGain * sample;
+    }
+  }
+
+  boolean endsBy(long frame) {
+    return startFrame + samples.length <= frame;
+  }
+}

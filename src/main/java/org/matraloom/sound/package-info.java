@@ -1,0 +1,10 @@
+/**
+ * Turns events into samples and samples into files; no sound device is touched here.
+ *
+ * <p>Samples are floats, full scale at 1.0, in frames counted from the origin of the timeline. A
+ * stroke begins at exactly the frame of its event, and the size of the blocks that are asked for
+ * never changes a sample. Levels are in dB against the clap. Entry classes: {@link
+ * org.matraloom.sound.TrackWriter} for a whole file, {@link org.matraloom.sound.Renderer} for
+ * blocks.
+ */
+package org.matraloom.sound;
