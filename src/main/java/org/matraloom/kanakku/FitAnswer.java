@@ -1,9 +1,7 @@
 package org.matraloom.kanakku;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.matraloom.score.Performance;
-import org.matraloom.score.Span;
 import org.matraloom.time.Ratio;
 
 /**
@@ -45,18 +43,11 @@ public record FitAnswer(
   /**
    * The rounds in which the nadai changes while a kriya is still sounding; hard to say, not wrong.
    *
-   * @return rounds that begin inside a beat with another nadai than the round before them
+   * @return where such rounds come in, in order
    */
-  public List<Span.Round> changesInsideABeat() {
-    List<Span.Round> hard = new ArrayList<>();
-    List<Span.Round> rounds = performance.rounds();
-    for (int i = 1; i < rounds.size(); i++) {
-      Span.Round round = rounds.get(i);
-      boolean changes = round.matrasPerBeat() != rounds.get(i - 1).matrasPerBeat();
-      if (changes && !round.startBeat().isWhole()) {
-        hard.add(round);
-      }
-    }
-    return List.copyOf(hard);
+  public List<Entrance> changesInsideABeat() {
+    return Entrance.of(performance).stream()
+        .filter(entrance -> entrance.changesNadai() && entrance.insideBeat())
+        .toList();
   }
 }

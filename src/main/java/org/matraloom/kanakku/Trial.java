@@ -37,22 +37,4 @@ final class Trial {
             Map.of(PHRASE, new Sequence(List.of(word))),
             plan.steps(PHRASE, waitMatras)));
   }
-
-  static boolean lands(Performance performance) {
-    Avartana avartana = performance.composition().avartana();
-    Ratio wanted = avartana.placeOf(performance.composition().eduppuBeat());
-    return avartana.placeOf(performance.endBeat()).equals(wanted);
-  }
-
-  /**
-   * How far an end lies from the nearest landing.
-   *
-   * @return beats, positive if it comes too late, at most half a cycle either way
-   */
-  static Ratio missBeats(Performance performance) {
-    Avartana avartana = performance.composition().avartana();
-    Ratio cycle = Ratio.of(avartana.beats());
-    Ratio late = performance.endBeat().minus(performance.composition().eduppuBeat()).modulo(cycle);
-    return late.times(2).compareTo(cycle) > 0 ? late.minus(cycle) : late;
-  }
 }
