@@ -28,7 +28,7 @@ final class LoudnessOf {
     int bytes = format.getSampleSizeInBits() / 8;
     LoudnessMeter loudness = LoudnessMeter.of((int) format.getSampleRate(), channels);
     TruePeak peak = new TruePeak(channels);
-    double[][] block = new double[channels][1];
+    float[][] block = new float[channels][1];
     byte[] frame = new byte[bytes * channels];
     DataInputStream data = new DataInputStream(new BufferedInputStream(in, 1 << 16));
     while (true) {
@@ -42,7 +42,7 @@ final class LoudnessOf {
         for (int at = bytes - 2; at >= 0; at--) {
           value = value << 8 | frame[channel * bytes + at] & 0xff;
         }
-        block[channel][0] = value / (double) (1L << 8 * bytes - 1);
+        block[channel][0] = value / (float) (1L << 8 * bytes - 1);
       }
       loudness.add(block, 0, 1);
       peak.add(block, 0, 1);

@@ -6,6 +6,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
+import java.util.Optional;
 import java.util.Queue;
 import org.matraloom.time.Ratio;
 
@@ -22,11 +23,18 @@ public final class Recitation implements Iterator<Utterance> {
     private final int nadai;
     private final Ratio speed;
     private final int depth;
+    private final Optional<String> phrase;
     private int next;
     private int timesLeft;
 
     Frame(Sequence sequence, int nadai, Ratio speed, int depth, int times) {
+      this(sequence, nadai, speed, depth, times, Optional.empty());
+    }
+
+    Frame(
+        Sequence sequence, int nadai, Ratio speed, int depth, int times, Optional<String> phrase) {
       this.elements = sequence.elements();
+      this.phrase = phrase;
       this.nadai = nadai;
       this.speed = speed;
       this.depth = depth;
@@ -107,6 +115,7 @@ public final class Recitation implements Iterator<Utterance> {
   }
 
   private void leave(Frame left) {
+    left.phrase.ifPresent(name -> ready.add(new Utterance.Leave(now, name, left.depth)));
     if (!stack.isEmpty()) {
       changeDensity(left.nadai, stack.peek().nadai);
     }
@@ -144,7 +153,8 @@ public final class Recitation implements Iterator<Utterance> {
       int depth = frame.depth + 1;
       ready.add(new Utterance.Entry(now, reference.name(), depth));
       Sequence body = phrases.get(reference.name());
-      stack.push(new Frame(body, frame.nadai, frame.speed, depth, 1));
+      Optional<String> name = Optional.of(reference.name());
+      stack.push(new Frame(body, frame.nadai, frame.speed, depth, 1, name));
     } else if (element instanceof Element.Bar bar) {
       ready.add(new Utterance.Claim(now, bar));
     }

@@ -47,6 +47,15 @@ public sealed interface Utterance {
   record Entry(Ratio atBeat, String name, int depth) implements Utterance {}
 
   /**
+   * A named phrase has been said.
+   *
+   * @param atBeat beats after the beginning of the round
+   * @param name the phrase's name
+   * @param depth the depth of its {@link Entry}
+   */
+  record Leave(Ratio atBeat, String name, int depth) implements Utterance {}
+
+  /**
    * A bar claim is passed.
    *
    * @param atBeat beats after the beginning of the round

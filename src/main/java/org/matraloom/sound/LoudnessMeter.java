@@ -74,7 +74,7 @@ public final class LoudnessMeter {
    * @param frames how many frames to take
    * @throws IllegalArgumentException if the number of channels is not the meter's
    */
-  public void add(double[][] channels, int fromFrame, int frames) {
+  public void add(float[][] channels, int fromFrame, int frames) {
     if (channels.length != gains.length) {
       throw new IllegalArgumentException(
           "the meter listens to " + gains.length + " channels, given " + channels.length);

@@ -49,7 +49,7 @@ public final class TruePeak {
    * @param frames how many frames to take
    * @throws IllegalArgumentException if the number of channels is not the meter's
    */
-  public void add(double[][] channels, int fromFrame, int frames) {
+  public void add(float[][] channels, int fromFrame, int frames) {
     if (channels.length != history.length) {
       throw new IllegalArgumentException(
           "the meter listens to " + history.length + " channels, given " + channels.length);

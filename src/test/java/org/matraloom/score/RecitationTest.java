@@ -101,14 +101,21 @@ class RecitationTest {
   }
 
   @Test
-  void referencesAnnounceThePhraseAndItsDepth() {
+  void referencesAnnounceThePhraseAndItsDepthAndTellWhenItHasBeenSaid() {
     Map<String, Sequence> phrases =
         Map.of(
             "Song", Sequence.of(new Element.Reference("Line"), word("tom")),
             "Line", Sequence.of(new Element.Reference("Drop"), word("di")),
             "Drop", Sequence.of(word("ta")));
     assertEquals(
-        List.of("0 Line 1", "0 Drop 2", "0 ta 1/4", "1/4 di 1/4", "1/2 tom 1/4"),
+        List.of(
+            "0 Line 1",
+            "0 Drop 2",
+            "0 ta 1/4",
+            "1/4 Drop left 2",
+            "1/4 di 1/4",
+            "1/2 Line left 1",
+            "1/2 tom 1/4"),
         said(Recitation.of("Song", phrases, 4, 1)));
   }
 
@@ -191,6 +198,8 @@ class RecitationTest {
       return quiet.atBeat() + " quiet " + quiet.beats();
     } else if (utterance instanceof Utterance.Entry entry) {
       return entry.atBeat() + " " + entry.name() + " " + entry.depth();
+    } else if (utterance instanceof Utterance.Leave leave) {
+      return leave.atBeat() + " " + leave.name() + " left " + leave.depth();
     } else if (utterance instanceof Utterance.GroupHead head) {
       return head.atBeat() + " group of " + head.size();
     } else if (utterance instanceof Utterance.Density density) {

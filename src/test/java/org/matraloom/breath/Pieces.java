@@ -1,0 +1,104 @@
+package org.matraloom.breath;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import org.matraloom.score.Avartana;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Element;
+import org.matraloom.score.FingerCustom;
+import org.matraloom.score.Jati;
+import org.matraloom.score.Sequence;
+import org.matraloom.score.Sollu;
+import org.matraloom.score.Step;
+import org.matraloom.score.TalaFamily;
+import org.matraloom.time.Ratio;
+import org.matraloom.time.Tempo;
+
+/** Small compositions in adi, made from words, for the tests of breath. */
+final class Pieces {
+
+  private final Map<String, Sequence> phrases = new LinkedHashMap<>();
+  private final List<Step> plan = new ArrayList<>();
+
+  /** Words joined by hyphens; commas, semicolons and dots; a capital refers to a phrase. */
+  Pieces phrase(String name, String text) {
+    phrases.put(name, sequence(text));
+    return this;
+  }
+
+  Pieces phrase(String name, Element... elements) {
+    phrases.put(name, Sequence.of(elements));
+    return this;
+  }
+
+  Pieces say(String phrase, int times, int nadai) {
+    plan.add(new Step.Say(phrase, times, nadai, 1));
+    return this;
+  }
+
+  Pieces rest(int beats) {
+    plan.add(new Step.RestBeats(Ratio.of(beats)));
+    return this;
+  }
+
+  Composition at(int tempo) {
+    Avartana adi = Avartana.of(TalaFamily.TRIPUTA.tala(Jati.CHATUSRA), 1, FingerCustom.RESTART);
+    return new Composition(
+        "Ferry Song", adi, Tempo.of(tempo), Ratio.ZERO, Ratio.ZERO, phrases, plan);
+  }
+
+  static Sequence sequence(String text) {
+    List<Element> elements = new ArrayList<>();
+    for (String token : text.trim().split(" +")) {
+      elements.add(element(token));
+    }
+    return new Sequence(elements);
+  }
+
+  private static Element element(String token) {
+    return switch (token.charAt(0)) {
+      case ',' -> new Element.Karvai(1);
+      case ';' -> new Element.Karvai(2);
+      case '.' -> new Element.Silence();
+      default ->
+          Character.isUpperCase(token.charAt(0))
+              ? new Element.Reference(token)
+              : word(token.split("-"));
+    };
+  }
+
+  static Element.Word word(String... sollus) {
+    return new Element.Word(
+        String.join("", sollus),
+        List.of(sollus).stream().map(sollu -> new Sollu(sollu, sollu)).toList());
+  }
+
+  /** A piece of up to four rounds with few places to breathe, at 40 to 110 beats a minute. */
+  static Composition random(long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    Pieces pieces = new Pieces();
+    pieces.phrase("Eddy", line(random, 2));
+    pieces.phrase("Song", line(random, 2) + " Eddy " + line(random, 1));
+    int rounds = random.nextInt(1, 4);
+    for (int round = 0; round < rounds; round++) {
+      pieces.say(random.nextInt(4) == 0 ? "Eddy" : "Song", 1, random.nextInt(3, 8));
+      if (random.nextInt(4) == 0) {
+        pieces.rest(random.nextInt(1, 3));
+      }
+    }
+    return pieces.at(random.nextInt(40, 111));
+  }
+
+  private static String line(SplittableRandom random, int breaks) {
+    StringBuilder line = new StringBuilder();
+    for (int part = 0; part < breaks; part++) {
+      line.append(" ta-ka-di-mi".repeat(random.nextInt(1, 7)));
+      line.append(" tom").append(" ,".repeat(random.nextInt(0, 5)));
+      line.append(" .".repeat(random.nextInt(0, 4)));
+    }
+    return line.toString();
+  }
+}
