@@ -34,15 +34,6 @@ public sealed interface Event {
   record RoundStart(Ratio beat, int number, String phrase, int nadai, int kalam) implements Event {}
 
   /**
-   * The number of matras a beat changes.
-   *
-   * @param beat where
-   * @param from matras a beat before, kalam included
-   * @param to matras a beat from here on, kalam included
-   */
-  record NadaiChange(Ratio beat, int from, int to) implements Event {}
-
-  /**
    * A named phrase begins inside a round.
    *
    * @param beat where
@@ -50,6 +41,15 @@ public sealed interface Event {
    * @param round the round it belongs to, from 1
    */
   record SectionStart(Ratio beat, String phrase, int round) implements Event {}
+
+  /**
+   * The number of matras a beat changes.
+   *
+   * @param beat where
+   * @param from matras a beat before, kalam included
+   * @param to matras a beat from here on, kalam included
+   */
+  record NadaiChange(Ratio beat, int from, int to) implements Event {}
 
   /**
    * The hand gives a kriya.

@@ -50,8 +50,8 @@ public final class ScoreTimeline implements Timeline {
       return Ratio.of(start.floor());
     }
     Avartana avartana = performance.composition().avartana();
-    long samam =
-        start.signum() < 0 ? 0 : start.dividedBy(avartana.beats()).floor() * avartana.beats();
+    Ratio cycles = start.dividedBy(avartana.beats());
+    long samam = (start.signum() < 0 ? cycles.ceil() : cycles.floor()) * avartana.beats();
     return Ratio.of(samam - (long) countInAvartanas * avartana.beats());
   }
 

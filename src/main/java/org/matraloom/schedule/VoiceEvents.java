@@ -35,6 +35,7 @@ final class VoiceEvents implements Iterator<Event> {
   private Ratio spanStart = Ratio.ZERO;
   private int round;
   private int matrasPerBeat;
+  private int announcedMatrasPerBeat;
   private Event.Stress nextStress = Event.Stress.NONE;
 
   private Begun begun;
@@ -72,6 +73,10 @@ final class VoiceEvents implements Iterator<Event> {
     }
     Span span = performance.spans().get(nextSpan++);
     spanStart = span.startBeat();
+    matrasPerBeat = span.matrasPerBeat();
+    if (announcedMatrasPerBeat == 0) {
+      announcedMatrasPerBeat = matrasPerBeat;
+    }
     if (span instanceof Span.Round next) {
       round = next.number();
       mark(new Event.RoundStart(spanStart, round, next.phrase(), next.nadai(), next.kalam()));
@@ -81,10 +86,10 @@ final class VoiceEvents implements Iterator<Event> {
       finish();
       utterances = List.<Utterance>of().iterator();
       if (span.beats().signum() > 0) {
+        announceNadai(spanStart);
         mark(new Event.Silence(spanStart, span.beats(), round));
       }
     }
-    setDensity(spanStart, span.matrasPerBeat());
     return true;
   }
 
@@ -92,13 +97,16 @@ final class VoiceEvents implements Iterator<Event> {
     Ratio beat = spanStart.plus(utterance.atBeat());
     if (utterance instanceof Utterance.Sound sound) {
       finish();
+      announceNadai(beat);
       begun = new Begun(beat, sound.beats(), sound.sollu(), stressAt(beat), round);
       begunEnd = beat.plus(sound.beats());
       nextStress = Event.Stress.NONE;
     } else if (utterance instanceof Utterance.Ring ring) {
+      announceNadai(beat);
       ringOn(beat, ring.beats());
     } else if (utterance instanceof Utterance.Quiet quiet) {
       finish();
+      announceNadai(beat);
       mark(new Event.Silence(beat, quiet.beats(), round));
     } else if (utterance instanceof Utterance.Entry entry) {
       mark(new Event.SectionStart(beat, entry.name(), round));
@@ -106,7 +114,7 @@ final class VoiceEvents implements Iterator<Event> {
     } else if (utterance instanceof Utterance.GroupHead) {
       headOfPhrase();
     } else if (utterance instanceof Utterance.Density density) {
-      setDensity(beat, density.matrasPerBeat());
+      matrasPerBeat = density.matrasPerBeat();
     }
   }
 
@@ -129,11 +137,15 @@ final class VoiceEvents implements Iterator<Event> {
     return samam && nextStress != Event.Stress.ROUND ? Event.Stress.SAMAM : nextStress;
   }
 
-  private void setDensity(Ratio beat, int density) {
-    if (matrasPerBeat != 0 && matrasPerBeat != density) {
-      mark(new Event.NadaiChange(beat, matrasPerBeat, density));
+  /**
+   * Marks a change of nadai where the first sound or silence in it begins; passages that end where
+   * others begin change it once, and one that ends where all ends does not change it.
+   */
+  private void announceNadai(Ratio beat) {
+    if (announcedMatrasPerBeat != matrasPerBeat) {
+      mark(new Event.NadaiChange(beat, announcedMatrasPerBeat, matrasPerBeat));
+      announcedMatrasPerBeat = matrasPerBeat;
     }
-    matrasPerBeat = density;
   }
 
   private void mark(Event event) {

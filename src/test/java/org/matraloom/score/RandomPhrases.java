@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.SplittableRandom;
 
 /** Makes nested phrases at random, from a fixed seed; a phrase refers only to earlier ones. */
-final class RandomPhrases {
+public final class RandomPhrases {
 
   private static final int[] NADAIS = {3, 4, 5, 6, 7, 8, 9};
   private static final int DEEPEST = 4;
@@ -15,18 +15,21 @@ final class RandomPhrases {
   private final SplittableRandom random;
   private final List<String> names = new ArrayList<>();
 
-  RandomPhrases(long seed) {
+  public RandomPhrases(long seed) {
     random = new SplittableRandom(seed);
   }
 
-  /** A few phrases by name; the last is the longest in sense, as it may refer to all others. */
-  Map<String, Sequence> phrases() {
+  /** A few phrases by name, each beginning with a word; later ones may refer to earlier ones. */
+  public Map<String, Sequence> phrases() {
     names.clear();
     Map<String, Sequence> phrases = new LinkedHashMap<>();
     int count = random.nextInt(1, 5);
     for (int index = 0; index < count; index++) {
       String name = "Phrase" + index;
-      phrases.put(name, sequence(0));
+      List<Element> elements = new ArrayList<>();
+      elements.add(new Element.Word("word", sollus(random.nextInt(1, 4))));
+      elements.addAll(sequence(0).elements());
+      phrases.put(name, new Sequence(elements));
       names.add(name);
     }
     return phrases;
