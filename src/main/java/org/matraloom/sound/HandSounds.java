@@ -36,17 +36,23 @@ final class HandSounds {
             ratePerSecond,
             140,
             0x6d61_6d61L,
-            new NoiseLayer(0, 1, 0, 3.5, 2300, 0.8),
-            new NoiseLayer(0, 0.8, 0, 6, 1250, 1.2),
-            new NoiseLayer(6, 0.6, 0.3, 5, 2000, 0.8),
-            new NoiseLayer(12, 0.5, 0.5, 25, 1500, 0.9));
-    taps.put(Finger.LITTLE, tap(ratePerSecond, 3300));
-    taps.put(Finger.RING, tap(ratePerSecond, 2800));
-    taps.put(Finger.MIDDLE, tap(ratePerSecond, 2350));
-    taps.put(Finger.INDEX, tap(ratePerSecond, 1950));
+            new NoiseLayer(0, 1, 0, 3, 2300, 0.8),
+            new NoiseLayer(0, 0.7, 0, 5, 1250, 1.2),
+            new NoiseLayer(6, 0.45, 0.3, 4, 2000, 0.8),
+            new NoiseLayer(12, 0.35, 0.5, 25, 1500, 0.9));
+    taps.put(Finger.LITTLE, tap(ratePerSecond, 3000));
+    taps.put(Finger.RING, tap(ratePerSecond, 2600));
+    taps.put(Finger.MIDDLE, tap(ratePerSecond, 2250));
+    taps.put(Finger.INDEX, tap(ratePerSecond, 1900));
     taps.put(Finger.THUMB, tap(ratePerSecond, 1600));
-    wave = stroke(ratePerSecond, 160, 0x6576_6177L, new NoiseLayer(0, 1, 3, 32, 1100, 1.2));
-    tick = stroke(ratePerSecond, 8, 0x6b63_6974L, new NoiseLayer(0, 1, 0, 0.5, 3600, 1.5));
+    wave =
+        stroke(
+            ratePerSecond,
+            160,
+            0x6576_6177L,
+            new NoiseLayer(0, 1, 2, 8, 1150, 1.2),
+            new NoiseLayer(4, 0.3, 4, 35, 1100, 1.2));
+    tick = stroke(ratePerSecond, 8, 0x6b63_6974L, new NoiseLayer(0, 1, 0, 0.5, 2700, 1.2));
   }
 
   float[] clap() {
@@ -70,7 +76,7 @@ final class HandSounds {
   }
 
   private static float[] tap(int ratePerSecond, double centreHz) {
-    return stroke(ratePerSecond, 30, 0x7061_7460L, new NoiseLayer(0, 1, 0, 1.6, centreHz, 2));
+    return stroke(ratePerSecond, 30, 0x7061_7460L, new NoiseLayer(0, 1, 0, 2.4, centreHz, 2));
   }
 
   private static float[] stroke(

@@ -19,6 +19,9 @@ final class Limiter {
   private static final int RELEASE_MS = 80;
   private static final long ONE = 1L << 30;
 
+  /** Added to the recovery of every frame, so that it comes to an end. */
+  private static final long LEAST_STEP = ONE >> 20;
+
   private final double ceiling = Mix.linear(CEILING_DBFS);
   private final int window;
   private final long releaseFrames;
@@ -90,7 +93,7 @@ final class Limiter {
 
   /** The mean over the window of a gain that falls at once and recovers slowly. */
   private long hold() {
-    long recovered = Math.min(ONE, recovering + (ONE - recovering) / releaseFrames + 1);
+    long recovered = Math.min(ONE, recovering + (ONE - recovering) / releaseFrames + LEAST_STEP);
     recovering = Math.min(recovered, lowest);
     heldSum += recovering - held[position];
     held[position] = recovering;

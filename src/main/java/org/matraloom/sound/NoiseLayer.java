@@ -5,7 +5,7 @@ package org.matraloom.sound;
  *
  * @param startMs where it begins after the start of the stroke
  * @param gain its loudness beside the other layers
- * @param attackMs how long it rises; 0 begins at full strength
+ * @param attackMs how long it rises from a quarter of its strength; 0 begins at full strength
  * @param decayMs how long it takes to fall to 1/e
  * @param centreHz the middle of its band
  * @param q the sharpness of its band; below 1 is broad and has no pitch
@@ -13,19 +13,44 @@ package org.matraloom.sound;
 record NoiseLayer(
     double startMs, double gain, double attackMs, double decayMs, double centreHz, double q) {
 
-  /** Adds the burst to a stroke of the given rate. */
+  private static final double FIRST = 0.25;
+
+  /** Noise is drawn at this rate, whatever the rate of the samples. */
+  private static final int POINTS_PER_MS = 24;
+
+  /** Adds the burst to a stroke; the wave is the same at every rate. */
   void addTo(double[] stroke, int ratePerSecond, Noise noise) {
     double framesPerMs = ratePerSecond / 1000.0;
+    double[] points = points(stroke.length / framesPerMs, noise);
     int startFrame = (int) Math.round(startMs * framesPerMs);
     BandPass first = new BandPass(centreHz, q, ratePerSecond);
     BandPass second = new BandPass(centreHz, q, ratePerSecond);
     for (int i = 0; startFrame + i < stroke.length; i++) {
       double ms = i / framesPerMs;
-      double rise = ms >= attackMs ? 1 : (1 + i) / (1 + attackMs * framesPerMs);
-      double strength = rise * StrictMath.exp(-StrictMath.max(0, ms - attackMs) / decayMs);
-      double excitation = (i == 0 ? 1 : noise.next()) * strength;
+      double excitation = strength(ms) * between(points, ms * POINTS_PER_MS);
       stroke[startFrame + i] += gain * second.next(first.next(excitation));
     }
+  }
+
+  private double strength(double ms) {
+    return ms < attackMs
+        ? FIRST + (1 - FIRST) * ms / attackMs
+        : StrictMath.exp((attackMs - ms) / decayMs);
+  }
+
+  private static double[] points(double lengthMs, Noise noise) {
+    double[] points = new double[(int) Math.ceil(lengthMs * POINTS_PER_MS) + 2];
+    points[0] = 1;
+    for (int i = 1; i < points.length; i++) {
+      points[i] = noise.next();
+    }
+    return points;
+  }
+
+  private static double between(double[] points, double position) {
+    int before = (int) position;
+    double rest = position - before;
+    return points[before] * (1 - rest) + points[before + 1] * rest;
   }
 
   /**

@@ -19,7 +19,7 @@ public final class WavWriter implements AutoCloseable {
   static final long MOST_BYTES = 0xFFFF_FFFFL + 8;
 
   private final PcmFormat format;
-  private final PcmEncoder encoder;
+  private final PcmCodec codec;
   private final long mostFrames;
   private final CueChunks cues;
   private final PartFile file;
@@ -38,7 +38,7 @@ public final class WavWriter implements AutoCloseable {
   public WavWriter(Path target, PcmFormat format, long mostFrames, Iterable<CuePoint> cues)
       throws IOException {
     this.format = format;
-    this.encoder = new PcmEncoder(format.bits());
+    this.codec = new PcmCodec(format.bits());
     this.mostFrames = mostFrames;
     this.cues = new CueChunks(cues);
     requireFits(target);
@@ -81,7 +81,7 @@ public final class WavWriter implements AutoCloseable {
     if (encoded.length < bytes) {
       encoded = new byte[bytes];
     }
-    encoder.encode(samples, count * format.channels(), encoded);
+    codec.encode(samples, count * format.channels(), encoded);
     writeAll(ByteBuffer.wrap(encoded, 0, bytes));
     frames += count;
   }

@@ -7,16 +7,16 @@ package org.matraloom.sound;
  * half away from zero so that both signs are treated alike, and clipped to the range of the format.
  * No dither is added, so the same samples are the same bytes.
  */
-public final class PcmEncoder {
+public final class PcmCodec {
 
   private final int bits;
 
   /**
-   * An encoder for one sample size.
+   * The conversion of one sample size.
    *
    * @param bits bits a sample, 8 to 32
    */
-  public PcmEncoder(int bits) {
+  public PcmCodec(int bits) {
     this.bits = bits;
   }
 
