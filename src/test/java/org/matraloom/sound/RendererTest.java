@@ -63,12 +63,8 @@ class RendererTest {
   void truePeakStaysUnderMinusOne(int rate) {
     for (double outputDb : new double[] {0, 6, 18}) {
       float[] mono = Rendered.mono(PIECE, rate, Mix.lesson().withOutput(outputDb));
-      double[] channel = new double[mono.length];
-      for (int i = 0; i < mono.length; i++) {
-        channel[i] = mono[i];
-      }
       TruePeak meter = new TruePeak(1);
-      meter.add(new double[][] {channel}, 0, channel.length);
+      meter.add(new float[][] {mono}, 0, mono.length);
       assertTrue(meter.dbtp() <= -1, rate + " at +" + outputDb + " dB: " + meter.dbtp());
     }
   }
