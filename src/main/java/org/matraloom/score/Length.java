@@ -52,7 +52,17 @@ public record Length(Ratio matras, Ratio innerBeats, long sollus, long steps) {
     return matras.signum() == 0 && innerBeats.signum() == 0;
   }
 
-  private static Length of(
+  /**
+   * Measures a sequence, remembering the phrases measured on the way; for many phrases of one
+   * composition.
+   *
+   * @param sequence what is said
+   * @param phrases the phrases that it may refer to; without a circle
+   * @param known the lengths of phrases measured before; more are added
+   * @return its length
+   * @throws ArithmeticException if it is too long to count
+   */
+  public static Length of(
       Sequence sequence, Map<String, Sequence> phrases, Map<String, Length> known) {
     Length sum = NONE;
     for (Element element : sequence.elements()) {

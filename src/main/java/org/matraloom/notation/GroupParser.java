@@ -1,0 +1,71 @@
+package org.matraloom.notation;
+
+import java.util.Optional;
+import org.matraloom.notation.Token.Kind;
+import org.matraloom.score.Element;
+import org.matraloom.score.Lexicon;
+
+/** Reads kanakku shorthand: {@code 9}, {@code 9(1)}, {@code 5*6}, {@code 5*6(2)}. */
+final class GroupParser {
+
+  private static final int MOST_MATRAS = 99;
+
+  private final Lexicon lexicon;
+  private final Problems problems;
+
+  GroupParser(Lexicon lexicon, Problems problems) {
+    this.lexicon = lexicon;
+    this.problems = problems;
+  }
+
+  /** Reads the group whose size has just been taken. */
+  Optional<Element> parse(Token token, Cursor cursor) {
+    int size = token.value();
+    boolean sound = inRange(token, 1, Lexicon.LARGEST_GROUP, "a group has", "sollus");
+    int hold = 1;
+    if (cursor.took(Kind.STAR)) {
+      if (!cursor.is(Kind.NUMBER)) {
+        problems.error(
+            cursor.peek(),
+            "expected a number after *, found " + cursor.peek().said(),
+            "5*6 is five sollus, each lasting 6 matras");
+        return Optional.empty();
+      }
+      Token held = cursor.next();
+      hold = held.value();
+      sound &= inRange(held, 1, MOST_MATRAS, "a sollu is held", "matras");
+    }
+    int karvai = 0;
+    if (isNumberInBrackets(cursor) && cursor.peek().tight()) {
+      cursor.next();
+      Token rings = cursor.next();
+      cursor.next();
+      karvai = rings.value();
+      sound &= inRange(rings, 0, MOST_MATRAS, "a karvai in brackets has", "matras");
+    } else if (isNumberInBrackets(cursor) && !cursor.peek(3).is(Kind.TIMES)) {
+      PhraseMistakes.looseKarvai(token, cursor, problems);
+      sound = false;
+    } else if (cursor.is(Kind.TIMES)) {
+      PhraseMistakes.timesAfterNumber(token, cursor, problems);
+      sound = false;
+    }
+    return sound
+        ? Optional.of(new Element.Group(size, hold, karvai, lexicon.words(size)))
+        : Optional.empty();
+  }
+
+  private static boolean isNumberInBrackets(Cursor cursor) {
+    return cursor.is(Kind.ROUND_OPEN)
+        && cursor.peek(1).is(Kind.NUMBER)
+        && cursor.peek(2).is(Kind.ROUND_CLOSE);
+  }
+
+  private boolean inRange(Token number, int least, int most, String what, String unit) {
+    if (number.value() >= least && number.value() <= most) {
+      return true;
+    }
+    String range = " " + least + " to " + most + " " + unit + ", given ";
+    problems.error(number, what + range + Problem.printable(number.text()));
+    return false;
+  }
+}

@@ -1,0 +1,206 @@
+package org.matraloom.notation;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.matraloom.notation.Token.Kind;
+import org.matraloom.score.Anga;
+import org.matraloom.score.Avartana;
+import org.matraloom.score.FingerCustom;
+import org.matraloom.score.Tala;
+import org.matraloom.time.Ratio;
+import org.matraloom.time.Tempo;
+
+/** The lines before the phrases: collected one by one, understood together at the end. */
+final class Headers {
+
+  /** The keywords, in the order in which they are usually written. */
+  static final List<String> KEYWORDS =
+      List.of("title", "tala", "kalai", "tempo", "start", "eduppu", "fingers");
+
+  private static final int LONGEST_TITLE = 200;
+
+  /** What the headers say. */
+  record Head(String title, Avartana avartana, Tempo tempo, Ratio startBeat, Ratio eduppuBeat) {}
+
+  private record Entry(Token keyword, List<Token> tokens) {
+
+    /** The index of the first token of the value; a colon or an = after the keyword is allowed. */
+    int first() {
+      return tokens.get(1).is(Kind.COLON) || tokens.get(1).is(Kind.EQUALS) ? 2 : 1;
+    }
+
+    Cursor cursor() {
+      return new Cursor(tokens, first());
+    }
+
+    int start() {
+      return cursor().peek().start();
+    }
+
+    /** The value as text; invisible spaces become plain ones. */
+    String text() {
+      String line = keyword.line().text();
+      int end = Math.max(start(), Lexer.noteStart(line));
+      StringBuilder text = new StringBuilder();
+      line.substring(start(), end)
+          .chars()
+          .map(letter -> Lexer.isSpace(letter) ? ' ' : letter)
+          .forEach(letter -> text.append((char) letter));
+      return text.toString().stripTrailing();
+    }
+  }
+
+  private final Problems problems;
+  private final Map<String, Entry> entries = new LinkedHashMap<>();
+
+  Headers(Problems problems) {
+    this.problems = problems;
+  }
+
+  /** The keyword that a token is, whatever its case. */
+  static Optional<String> keyword(Token token) {
+    return KEYWORDS.stream().filter(token::is).findFirst();
+  }
+
+  /** Takes one header line. */
+  void add(String keyword, List<Token> tokens) {
+    Entry entry = new Entry(tokens.get(0), tokens);
+    Entry first = entries.putIfAbsent(keyword, entry);
+    if (first != null) {
+      problems.error(
+          entry.keyword(),
+          keyword + " is given twice, first in line " + first.keyword().line().number(),
+          "take one of the two out");
+    }
+  }
+
+  /** Understands all headers; nothing if any is missing or wrong. */
+  Optional<Head> read() {
+    String title = title();
+    Optional<Tala> tala = tala();
+    int kalai = value("kalai", this::kalai).orElse(1);
+    FingerCustom custom = value("fingers", this::fingers).orElse(FingerCustom.RESTART);
+    Optional<Tempo> tempo = value("tempo", this::tempo);
+    Avartana avartana = Avartana.of(tala.orElseGet(Headers::widest), kalai, custom);
+    Ratio start = place("start", avartana);
+    Ratio eduppu = place("eduppu", avartana);
+    missing("tala", "the tala, for example: tala adi");
+    missing("tempo", "beats a minute, for example: tempo 66");
+    if (tala.isEmpty() || tempo.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(new Head(title, avartana, tempo.get(), start, eduppu));
+  }
+
+  /** Stands in for a tala that was not understood, so that places can be read all the same. */
+  private static Tala widest() {
+    Anga widest = new Anga.Group(Tala.LONGEST_GROUP);
+    return new Tala("unknown", Collections.nCopies(Tala.MOST_ANGAS, widest));
+  }
+
+  private void missing(String keyword, String help) {
+    if (!entries.containsKey(keyword)) {
+      problems.error("the " + keyword + " is missing", Optional.of("add a line with " + help));
+    }
+  }
+
+  private String title() {
+    Entry entry = entries.get("title");
+    if (entry == null) {
+      return "";
+    }
+    String title = entry.text();
+    if (title.length() > LONGEST_TITLE) {
+      problems.error(
+          entry.keyword(), "a title has at most " + LONGEST_TITLE + " characters", "shorten it");
+    }
+    return title;
+  }
+
+  private Optional<Tala> tala() {
+    Entry entry = entries.get("tala");
+    if (entry == null) {
+      return Optional.empty();
+    }
+    TalaReader.Result result = TalaReader.read(entry.text());
+    result
+        .fault()
+        .ifPresent(
+            fault ->
+                problems.error(
+                    entry.keyword().line(),
+                    entry.start() + fault.start(),
+                    entry.start() + fault.end(),
+                    fault.message(),
+                    fault::help));
+    return result.tala();
+  }
+
+  private <T> Optional<T> value(String keyword, Function<Cursor, Optional<T>> reader) {
+    Entry entry = entries.get(keyword);
+    if (entry == null) {
+      return Optional.empty();
+    }
+    Cursor cursor = entry.cursor();
+    Optional<T> value = reader.apply(cursor);
+    if (value.isPresent() && !cursor.isAtEnd()) {
+      problems.error(
+          cursor.peek(),
+          "expected the end of the line after the " + keyword + ", found " + cursor.peek().said(),
+          "a note begins with #");
+    }
+    return value;
+  }
+
+  private Ratio place(String keyword, Avartana avartana) {
+    return value(keyword, cursor -> BeatPlace.read(cursor, avartana, problems)).orElse(Ratio.ZERO);
+  }
+
+  private Optional<Integer> kalai(Cursor cursor) {
+    Token token = cursor.next();
+    if (token.is(Kind.NUMBER) && (token.value() == 1 || token.value() == 2 || token.value() == 4)) {
+      return Optional.of(token.value());
+    }
+    problems.error(
+        token, "kalai is 1, 2 or 4, found " + token.said(), "write kalai 2 for two kalai");
+    return Optional.empty();
+  }
+
+  private Optional<FingerCustom> fingers(Cursor cursor) {
+    Token token = cursor.next();
+    if (token.is("restart")) {
+      return Optional.of(FingerCustom.RESTART);
+    } else if (token.is("return")) {
+      return Optional.of(FingerCustom.RETURN);
+    }
+    problems.error(
+        token,
+        "fingers is restart or return, found " + token.said(),
+        "after the thumb the count restarts at the little finger, or returns by the index finger");
+    return Optional.empty();
+  }
+
+  private Optional<Tempo> tempo(Cursor cursor) {
+    Token first = cursor.peek();
+    Optional<Ratio> beatsPerMinute = Quantity.read(cursor, "a number of beats a minute", problems);
+    if (beatsPerMinute.isPresent() && !Tempo.inRange(beatsPerMinute.get())) {
+      problems.error(
+          first.line(),
+          first.start(),
+          cursor.previous().end(),
+          "a tempo is "
+              + Tempo.SLOWEST
+              + " to "
+              + Tempo.FASTEST
+              + " beats a minute, given "
+              + beatsPerMinute.get().toMixed(),
+          () -> Optional.of("count the claps, not the sollus"));
+      return Optional.empty();
+    }
+    return beatsPerMinute.map(Tempo::new);
+  }
+}

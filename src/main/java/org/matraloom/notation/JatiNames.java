@@ -1,0 +1,62 @@
+package org.matraloom.notation;
+
+import java.text.Normalizer;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.matraloom.score.Jati;
+
+/**
+ * The names of the jatis and nadais in their many romanisations.
+ *
+ * <p>Spellings are folded: marks, long vowels, h after a consonant and doubled letters are dropped,
+ * so that one entry stands for many. The variants are common practice.
+ */
+final class JatiNames {
+
+  private static final Map<String, Jati> FOLDED =
+      Map.ofEntries(
+          Map.entry("tisra", Jati.TISRA),
+          Map.entry("trisra", Jati.TISRA),
+          Map.entry("tirisra", Jati.TISRA),
+          Map.entry("tryasra", Jati.TISRA),
+          Map.entry("catusra", Jati.CHATUSRA),
+          Map.entry("caturasra", Jati.CHATUSRA),
+          Map.entry("catursra", Jati.CHATUSRA),
+          Map.entry("caturusra", Jati.CHATUSRA),
+          Map.entry("satusra", Jati.CHATUSRA),
+          Map.entry("sadusra", Jati.CHATUSRA),
+          Map.entry("saturasra", Jati.CHATUSRA),
+          Map.entry("kanda", Jati.KHANDA),
+          Map.entry("kanta", Jati.KHANDA),
+          Map.entry("misra", Jati.MISRA),
+          Map.entry("sankirna", Jati.SANKIRNA),
+          Map.entry("samkirna", Jati.SANKIRNA));
+
+  private JatiNames() {}
+
+  /** The jati that a word names. */
+  static Optional<Jati> jati(String word) {
+    return jatiOfFolded(fold(word));
+  }
+
+  /** The jati that a folded word names. */
+  static Optional<Jati> jatiOfFolded(String folded) {
+    return Optional.ofNullable(FOLDED.get(folded));
+  }
+
+  /** Brings the ways of spelling a name to one. */
+  static String fold(String word) {
+    String plain =
+        Normalizer.normalize(word.toLowerCase(Locale.ROOT), Normalizer.Form.NFD)
+            .replaceAll("\\p{M}", "")
+            .replaceAll("(?<=[bcdgjkpst])h", "")
+            .replace("ee", "i")
+            .replace("oo", "u")
+            .replaceAll("(.)\\1", "$1")
+            .replace("ng", "nk");
+    return plain.length() > 3 && plain.endsWith("am")
+        ? plain.substring(0, plain.length() - 1)
+        : plain;
+  }
+}

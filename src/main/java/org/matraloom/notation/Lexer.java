@@ -1,0 +1,148 @@
+package org.matraloom.notation;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Cuts one line into tokens; what follows a {@code #} is a note and left out. */
+final class Lexer {
+
+  private static final String MARKS = ",;.|()[]{}:*=+-/\u00d7";
+  private static final Token.Kind[] KINDS = {
+    Token.Kind.COMMA,
+    Token.Kind.SEMICOLON,
+    Token.Kind.DOT,
+    Token.Kind.BAR,
+    Token.Kind.ROUND_OPEN,
+    Token.Kind.ROUND_CLOSE,
+    Token.Kind.SQUARE_OPEN,
+    Token.Kind.SQUARE_CLOSE,
+    Token.Kind.CURLY_OPEN,
+    Token.Kind.CURLY_CLOSE,
+    Token.Kind.COLON,
+    Token.Kind.STAR,
+    Token.Kind.EQUALS,
+    Token.Kind.PLUS,
+    Token.Kind.DASH,
+    Token.Kind.SLASH,
+    Token.Kind.TIMES
+  };
+  private static final String INVISIBLE = "\u200b\u200e\u200f\u2060\ufeff\u00a0\u202f\u2007";
+  private static final String DASHES = "\u2010\u2011\u2012\u2013\u2014\u2212";
+  private static final char NOTE = '#';
+
+  private final SourceLine line;
+  private final String text;
+  private final List<Token> tokens = new ArrayList<>();
+  private int at;
+
+  private Lexer(SourceLine line) {
+    this.line = line;
+    this.text = line.text();
+  }
+
+  /** The tokens of a line, the last of them {@link Token.Kind#END}. */
+  static List<Token> tokens(SourceLine line) {
+    return new Lexer(line).run();
+  }
+
+  /** The index at which the note of a line begins, or its length. */
+  static int noteStart(String text) {
+    int note = text.indexOf(NOTE);
+    return note < 0 ? text.length() : note;
+  }
+
+  static boolean isSpace(int letter) {
+    return Character.isWhitespace(letter) || INVISIBLE.indexOf(letter) >= 0;
+  }
+
+  private List<Token> run() {
+    int end = noteStart(text);
+    boolean tight = false;
+    int wordsEnd = 0;
+    while (at < end) {
+      int start = at;
+      int letter = text.codePointAt(at);
+      if (isSpace(letter)) {
+        at += Character.charCount(letter);
+        tight = false;
+        continue;
+      }
+      Token.Kind kind = kindAt(letter, end);
+      tokens.add(new Token(kind, line, start, at, tight));
+      wordsEnd = at;
+      tight = true;
+    }
+    tokens.add(new Token(Token.Kind.END, line, wordsEnd, wordsEnd, false));
+    return tokens;
+  }
+
+  private Token.Kind kindAt(int letter, int end) {
+    at += Character.charCount(letter);
+    if (isDigit(letter)) {
+      while (at < end && isDigit(text.charAt(at))) {
+        at++;
+      }
+      return Token.Kind.NUMBER;
+    }
+    if (Character.isUpperCase(letter) || Character.isTitleCase(letter)) {
+      takeLetters(end, true);
+      return Token.Kind.NAME;
+    }
+    if (Character.isLetter(letter)) {
+      int start = at;
+      takeLetters(end, false);
+      return letter == 'x' && at == start ? Token.Kind.TIMES : Token.Kind.WORD;
+    }
+    if (letter == '|' && at < end && text.charAt(at) == '|') {
+      at++;
+      return Token.Kind.DOUBLE_BAR;
+    }
+    if (DASHES.indexOf(letter) >= 0) {
+      return Token.Kind.DASH;
+    }
+    int mark = MARKS.indexOf(letter);
+    if (mark >= 0) {
+      return KINDS[mark];
+    }
+    takeMarks(end);
+    return Token.Kind.STRANGE;
+  }
+
+  /** Letters and their marks; in a name digits and low lines too, in a word hyphens between. */
+  private void takeLetters(int end, boolean name) {
+    while (at < end) {
+      int letter = text.codePointAt(at);
+      boolean more =
+          Character.isLetter(letter)
+              || isMark(letter)
+              || (name && (isDigit(letter) || letter == '_'))
+              || (!name
+                  && letter == '-'
+                  && at + 1 < end
+                  && Character.isLetter(text.codePointAt(at + 1)));
+      if (!more) {
+        return;
+      }
+      at += Character.charCount(letter);
+    }
+  }
+
+  private void takeMarks(int end) {
+    while (at < end && isMark(text.codePointAt(at))) {
+      at += Character.charCount(text.codePointAt(at));
+    }
+  }
+
+  private static boolean isMark(int letter) {
+    int type = Character.getType(letter);
+    return type == Character.NON_SPACING_MARK
+        || type == Character.COMBINING_SPACING_MARK
+        || type == Character.ENCLOSING_MARK
+        || letter == '\u200c'
+        || letter == '\u200d';
+  }
+
+  private static boolean isDigit(int letter) {
+    return letter >= '0' && letter <= '9';
+  }
+}

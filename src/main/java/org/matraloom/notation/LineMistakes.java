@@ -1,0 +1,83 @@
+package org.matraloom.notation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.matraloom.notation.Token.Kind;
+
+/** What to say about a line that is neither a header nor a phrase nor part of the plan. */
+final class LineMistakes {
+
+  private static final String PHRASE_EXAMPLE = "a phrase is written Song = takita takadimi";
+
+  private LineMistakes() {}
+
+  static void tell(
+      List<Token> tokens, boolean headersOver, Set<String> phrases, Problems problems) {
+    Token first = tokens.get(0);
+    if (Headers.keyword(first).isPresent()) {
+      problems.error(
+          first,
+          first.text() + " must stand before the phrases",
+          "move the line to the head of the score");
+    } else if (tokens.get(1).is(Kind.EQUALS)) {
+      problems.error(
+          first, "expected a phrase name before =, found " + first.said(), PHRASE_EXAMPLE);
+    } else if (first.is(Kind.NAME)) {
+      problems.error(
+          tokens.get(1),
+          "expected = after the name " + first.text() + ", found " + tokens.get(1).said(),
+          () -> nameAdvice(first, headersOver, phrases));
+    } else {
+      unknown(first, headersOver, problems);
+    }
+  }
+
+  /** The phrase name that a word in small letters should be. */
+  static String capital(Token word) {
+    String name = ScoreParser.nameOf(word);
+    int first = name.offsetByCodePoints(0, 1);
+    return name.substring(0, first).toUpperCase(Locale.ROOT) + name.substring(first);
+  }
+
+  static void smallName(Token name, Problems problems) {
+    problems.error(
+        name,
+        "a phrase name begins with a capital letter, found " + name.said(),
+        "write " + Problem.printable(capital(name)) + " =");
+  }
+
+  private static Optional<String> nameAdvice(
+      Token first, boolean headersOver, Set<String> phrases) {
+    if (headersOver) {
+      return Optional.of(
+          phrases.contains(ScoreParser.nameOf(first))
+              ? "what is said stands under a line perform; to go on with a phrase, indent the line"
+              : PHRASE_EXAMPLE);
+    }
+    return Optional.of(
+        Nearest.of(first.text(), Headers.KEYWORDS)
+            .map(near -> "the nearest is " + near)
+            .orElse(PHRASE_EXAMPLE));
+  }
+
+  private static void unknown(Token first, boolean headersOver, Problems problems) {
+    List<String> expected = new ArrayList<>(headersOver ? List.of() : Headers.KEYWORDS);
+    expected.add("perform");
+    problems.error(
+        first,
+        headersOver
+            ? "expected a phrase or perform, found " + first.said()
+            : "unknown header " + first.said(),
+        () ->
+            Optional.of(
+                Nearest.of(first.text(), expected)
+                    .map(near -> "the nearest is " + near)
+                    .orElse(
+                        headersOver
+                            ? "to go on with the phrase above, indent the line"
+                            : "headers are " + String.join(", ", Headers.KEYWORDS))));
+  }
+}

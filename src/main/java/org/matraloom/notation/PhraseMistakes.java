@@ -1,0 +1,155 @@
+package org.matraloom.notation;
+
+import java.text.Normalizer;
+import java.util.Collection;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.matraloom.notation.Token.Kind;
+import org.matraloom.score.Lexicon;
+
+/** What to say about the things that musicians write and that a phrase does not take. */
+final class PhraseMistakes {
+
+  private static final Map<String, String> MEANT =
+      Map.of(
+          "\u2026", "write . . . for three silent matras",
+          "\u00b7", "write . for a silent matra",
+          "\u2022", "write . for a silent matra",
+          "\u00bd", "write [ ] for half matras",
+          "_", "write , for karvai or . for silence",
+          "'", "write - to split a word, as in tan-gu",
+          "\u2019", "write - to split a word, as in tan-gu",
+          "!", "a phrase takes no accents; take it out");
+
+  private static final Set<String> PLAN_WORDS =
+      Set.of("nadai", "gati", "kalam", "rest", "until", "perform", "beats", "matras");
+
+  private PhraseMistakes() {}
+
+  /** Something that cannot stand in a phrase. */
+  static void stray(Token token, Problems problems) {
+    switch (token.kind()) {
+      case DASH ->
+          problems.error(
+              token,
+              token.said() + " can mean a silence, a karvai or a break between phrases",
+              "write . for a silent matra, , for a matra of karvai, or only a space");
+      case STAR ->
+          problems.error(
+              token,
+              "expected the size of a group before *",
+              "5*6 is five sollus, each lasting 6 matras");
+      case EQUALS ->
+          problems.error(
+              token,
+              "a phrase has one = only, after its name",
+              "begin each phrase on a line of its own");
+      case COLON ->
+          problems.error(
+              token,
+              token.said() + " stands only after a nadai in curly brackets",
+              "write {5: takatakita} for five matras a beat");
+      default ->
+          problems.error(
+              token,
+              token.said() + " has no meaning in a phrase",
+              () ->
+                  Optional.of(
+                      MEANT.getOrDefault(
+                          token.text(),
+                          "a phrase takes sollus, numbers, names and , ; . [ ] ( ) xN {5: } | ||")));
+    }
+  }
+
+  /** A word that the lexicon cannot split. */
+  static void unknownWord(Token token, Lexicon lexicon, Problems problems) {
+    problems.error(
+        token,
+        "no sollus known for " + Problems.quote(token.text()),
+        () ->
+            Optional.of(
+                PLAN_WORDS.contains(token.text())
+                    ? "rounds and rests stand under a line perform"
+                    : lexicon
+                        .nearest(token.text())
+                        .map(near -> "the nearest is " + near)
+                        .orElse("a hyphen shows where one sollu ends, as in tan-gu")));
+  }
+
+  /** {@code 9 (1) 9}: the bracket of a karvai stands loose. Passes over it. */
+  static void looseKarvai(Token group, Cursor cursor, Problems problems) {
+    Token opener = cursor.next();
+    Token number = cursor.next();
+    cursor.next();
+    String karvai = group.text() + "(" + number.text() + ")";
+    problems.error(
+        opener,
+        "expected x and a number after (" + number.text() + ")",
+        "write " + karvai + " without a space for a karvai of " + number.text());
+  }
+
+  /** {@code 5 x3}: five threes or three fives. Passes over it. */
+  static void timesAfterNumber(Token group, Cursor cursor, Problems problems) {
+    Token times = cursor.next();
+    String count = cursor.is(Kind.NUMBER) ? cursor.next().text() : "3";
+    String size = group.text();
+    problems.error(
+        times,
+        "x after a bare number can mean a repeat or a hold",
+        "("
+            + size
+            + ") x"
+            + count
+            + " says the group again and again; "
+            + size
+            + "*"
+            + count
+            + " holds each of its sollus");
+  }
+
+  /** A round bracket closed without saying how often. */
+  static void missingTimes(Cursor cursor, Problems problems) {
+    Token closer = cursor.previous();
+    boolean capital = cursor.is(Kind.NAME) && cursor.peek().text().matches("X[0-9]*");
+    problems.error(
+        closer,
+        "expected x and a number after ), found " + cursor.peek().said(),
+        capital
+            ? "write the x small"
+            : "write (takita) x2 to say it twice, [takita] for double speed");
+    if (capital && !cursor.next().text().matches("X[0-9]+")) {
+      cursor.took(Kind.NUMBER);
+    }
+  }
+
+  /** A word and a number that touch. */
+  static void touching(Token token, Problems problems) {
+    problems.error(
+        token,
+        "a word and a number need a space between them",
+        "write ta 5 for a sollu and a group of five, (ta) x5 for a repeat");
+  }
+
+  /** A name that no phrase has. */
+  static Optional<String> unknownName(String name, Collection<String> phrases, Lexicon lexicon) {
+    Optional<String> nearest = Nearest.of(name, phrases);
+    if (nearest.isPresent()) {
+      return Optional.of("the nearest is " + nearest.get());
+    }
+    String small = Normalizer.normalize(name, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
+    return lexicon.split(small).isPresent()
+        ? Optional.of("spoken words are written small: " + small)
+        : Optional.empty();
+  }
+
+  /** The sign of a closing bracket. */
+  static String sign(Kind closer) {
+    return switch (closer) {
+      case ROUND_CLOSE -> ") x2";
+      case SQUARE_CLOSE -> "]";
+      default -> "}";
+    };
+  }
+}

@@ -1,0 +1,292 @@
+package org.matraloom.notation;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.matraloom.notation.Token.Kind;
+import org.matraloom.score.Element;
+import org.matraloom.score.Lexicon;
+import org.matraloom.score.Sequence;
+import org.matraloom.score.Sollu;
+
+/** Reads the body of a phrase; every fault is told and passed over, so that all are found. */
+final class PhraseParser {
+
+  static final int DEEPEST = 32;
+  private static final int LONGEST_WORD = 200;
+
+  private static final Map<Kind, Kind> CLOSERS =
+      Map.of(
+          Kind.ROUND_OPEN, Kind.ROUND_CLOSE,
+          Kind.SQUARE_OPEN, Kind.SQUARE_CLOSE,
+          Kind.CURLY_OPEN, Kind.CURLY_CLOSE);
+
+  private final Lexicon lexicon;
+  private final Problems problems;
+  private final GroupParser groups;
+  private final Map<String, Optional<List<Sollu>>> split = new HashMap<>();
+  private final Deque<Kind> open = new ArrayDeque<>();
+  private List<Token> references = new ArrayList<>();
+  private boolean tooDeep;
+
+  PhraseParser(Lexicon lexicon, Problems problems) {
+    this.lexicon = lexicon;
+    this.problems = problems;
+    this.groups = new GroupParser(lexicon, problems);
+  }
+
+  /** A phrase as read, with the names it speaks of. */
+  record Body(Sequence sequence, List<Token> references) {}
+
+  /** Reads a phrase that begins at a cursor and goes on to its end. */
+  Body parse(Token name, Cursor cursor) {
+    references = new ArrayList<>();
+    tooDeep = false;
+    open.clear();
+    int before = problems.errors();
+    Sequence sequence = sequence(cursor, Kind.END);
+    if (before == problems.errors() && saysNothing(sequence)) {
+      problems.error(
+          name,
+          "phrase " + name.text() + " says nothing",
+          "write sollus after the =, as in " + name.text() + " = takadimi");
+    }
+    return new Body(sequence, List.copyOf(references));
+  }
+
+  private Sequence sequence(Cursor cursor, Kind closer) {
+    List<Element> elements = new ArrayList<>();
+    while (!cursor.isAtEnd() && !cursor.is(closer)) {
+      if (CLOSERS.containsValue(cursor.peek().kind())) {
+        if (open.contains(cursor.peek().kind())) {
+          break;
+        }
+        problems.error(
+            cursor.peek(),
+            cursor.next().said() + " closes nothing",
+            "take it out, or open the bracket before it");
+        continue;
+      }
+      element(cursor, elements);
+    }
+    return new Sequence(elements);
+  }
+
+  private void element(Cursor cursor, List<Element> elements) {
+    Token before = cursor.previous();
+    Token token = cursor.next();
+    if (token.tight() && touches(before.kind(), token.kind())) {
+      PhraseMistakes.touching(token, problems);
+    }
+    switch (token.kind()) {
+      case WORD -> word(token, elements);
+      case NAME -> reference(token, cursor, elements);
+      case NUMBER -> groups.parse(token, cursor).ifPresent(elements::add);
+      case COMMA -> elements.add(new Element.Karvai(1));
+      case SEMICOLON -> elements.add(new Element.Karvai(2));
+      case DOT -> elements.add(new Element.Silence());
+      case BAR -> elements.add(new Element.Bar(false, token.place()));
+      case DOUBLE_BAR -> elements.add(new Element.Bar(true, token.place()));
+      case ROUND_OPEN -> round(token, cursor, elements);
+      case SQUARE_OPEN -> square(token, cursor, elements);
+      case CURLY_OPEN -> curly(token, cursor, elements);
+      case TIMES -> strayTimes(token, cursor);
+      default -> PhraseMistakes.stray(token, problems);
+    }
+  }
+
+  private static boolean touches(Kind before, Kind after) {
+    return (before == Kind.WORD && after == Kind.NUMBER)
+        || (before == Kind.NUMBER && (after == Kind.WORD || after == Kind.NAME));
+  }
+
+  private void word(Token token, List<Element> elements) {
+    String written = token.text();
+    if (written.length() > LONGEST_WORD) {
+      problems.error(token, "a word has at most " + LONGEST_WORD + " letters", "split it");
+      return;
+    }
+    Optional<List<Sollu>> sollus = split.computeIfAbsent(written, lexicon::split);
+    if (sollus.isEmpty()) {
+      PhraseMistakes.unknownWord(token, lexicon, problems);
+      return;
+    }
+    elements.add(new Element.Word(written, inCompany(elements, sollus.get())));
+  }
+
+  /** The sollus of a word as they are said after the word before it, marks of bars aside. */
+  private List<Sollu> inCompany(List<Element> elements, List<Sollu> sollus) {
+    int last = elements.size() - 1;
+    while (last >= 0 && elements.get(last) instanceof Element.Bar) {
+      last--;
+    }
+    if (last < 0 || !(elements.get(last) instanceof Element.Word before)) {
+      return sollus;
+    }
+    Sollu previous = before.sollus().get(before.sollus().size() - 1);
+    Sollu first = lexicon.inCompany(previous, sollus.get(0));
+    if (first.equals(sollus.get(0))) {
+      return sollus;
+    }
+    List<Sollu> changed = new ArrayList<>(sollus);
+    changed.set(0, first);
+    return changed;
+  }
+
+  private void reference(Token token, Cursor cursor, List<Element> elements) {
+    if (token.text().length() > LONGEST_WORD) {
+      problems.error(token, "a name has at most " + LONGEST_WORD + " letters", "shorten it");
+      return;
+    }
+    references.add(token);
+    Element.Reference reference = new Element.Reference(ScoreParser.nameOf(token));
+    if (cursor.is(Kind.TIMES)) {
+      times(cursor)
+          .ifPresent(times -> elements.add(new Element.Repeat(Sequence.of(reference), times)));
+    } else {
+      elements.add(reference);
+    }
+  }
+
+  private void round(Token opener, Cursor cursor, List<Element> elements) {
+    Optional<Sequence> body = bracketed(opener, cursor);
+    if (body.isEmpty()) {
+      passTimes(cursor);
+      return;
+    }
+    if (!cursor.is(Kind.TIMES)) {
+      PhraseMistakes.missingTimes(cursor, problems);
+      return;
+    }
+    times(cursor).ifPresent(times -> elements.add(new Element.Repeat(body.get(), times)));
+  }
+
+  /**
+   * Double speed, or four times for a double bracket: {@code [[ta] ka]} begins with two brackets
+   * but ends with one, so only the end tells which it is.
+   */
+  private void square(Token opener, Cursor cursor, List<Element> elements) {
+    boolean twoOpen = cursor.is(Kind.SQUARE_OPEN) && cursor.peek().tight();
+    Optional<Sequence> body = bracketed(opener, cursor);
+    if (body.isEmpty()) {
+      passTimes(cursor);
+      return;
+    }
+    boolean twoClosed = cursor.previous().tight();
+    List<Element> inside = body.get().elements();
+    Element faster = new Element.Faster(2, body.get());
+    if (twoOpen
+        && twoClosed
+        && inside.size() == 1
+        && inside.get(0) instanceof Element.Faster inner
+        && inner.factor() == 2) {
+      faster = new Element.Faster(4, inner.body());
+    }
+    repeatable(faster, cursor, elements);
+  }
+
+  private void curly(Token opener, Cursor cursor, List<Element> elements) {
+    Optional<Integer> nadai = Optional.empty();
+    boolean headed = cursor.peek(1).is(Kind.COLON);
+    if (headed) {
+      nadai = Nadai.read(cursor.next(), problems);
+      cursor.next();
+    } else {
+      problems.error(
+          opener,
+          "expected a nadai and a colon after {, found " + cursor.peek().said(),
+          "write {5: takatakita} for five matras a beat");
+    }
+    Optional<Sequence> body = bracketed(opener, cursor);
+    if (body.isPresent() && nadai.isPresent()) {
+      repeatable(new Element.InnerNadai(nadai.get(), body.get()), cursor, elements);
+    } else {
+      passTimes(cursor);
+    }
+  }
+
+  private void repeatable(Element element, Cursor cursor, List<Element> elements) {
+    if (cursor.is(Kind.TIMES)) {
+      times(cursor)
+          .ifPresent(times -> elements.add(new Element.Repeat(Sequence.of(element), times)));
+    } else {
+      elements.add(element);
+    }
+  }
+
+  /** What stands between an opening bracket, already taken, and the closing one. */
+  private Optional<Sequence> bracketed(Token opener, Cursor cursor) {
+    Kind closer = CLOSERS.get(opener.kind());
+    if (open.size() == DEEPEST) {
+      if (!tooDeep) {
+        problems.error(
+            opener,
+            "brackets stand at most " + DEEPEST + " deep inside each other",
+            "give the inner part a name of its own");
+      }
+      tooDeep = true;
+      skip(cursor);
+      return Optional.empty();
+    }
+    int before = problems.errors();
+    open.push(closer);
+    Sequence body = sequence(cursor, closer);
+    open.pop();
+    if (!cursor.took(closer)) {
+      problems.error(
+          opener,
+          opener.said() + " is not closed",
+          "write " + PhraseMistakes.sign(closer) + " where it ends");
+      return Optional.empty();
+    }
+    if (before == problems.errors() && saysNothing(body)) {
+      problems.error(opener, "nothing is said between the brackets", "take them out");
+      return Optional.empty();
+    }
+    return Optional.of(body);
+  }
+
+  private static boolean saysNothing(Sequence sequence) {
+    return sequence.elements().stream().allMatch(Element.Bar.class::isInstance);
+  }
+
+  /** Passes over everything up to the bracket that closes the one just taken. */
+  private static void skip(Cursor cursor) {
+    int depth = 1;
+    while (!cursor.isAtEnd() && depth > 0) {
+      Kind kind = cursor.next().kind();
+      depth += CLOSERS.containsKey(kind) ? 1 : CLOSERS.containsValue(kind) ? -1 : 0;
+    }
+  }
+
+  /** The number after an x that comes next; a second one is a fault. */
+  private Optional<Integer> times(Cursor cursor) {
+    Optional<Integer> times = Times.read(cursor, problems);
+    while (cursor.is(Kind.TIMES)) {
+      Token again = cursor.peek();
+      Times.read(cursor, problems);
+      problems.error(
+          again, "x is given twice", "multiply the two, or bracket the first: ((takita) x2) x3");
+    }
+    return times;
+  }
+
+  private void strayTimes(Token token, Cursor cursor) {
+    cursor.took(Kind.NUMBER);
+    problems.error(
+        token,
+        "x must follow a closing bracket or a phrase name",
+        "write (takita) x3 to say takita three times");
+  }
+
+  /** Passes over the repeat of something that was refused. */
+  private void passTimes(Cursor cursor) {
+    if (cursor.is(Kind.TIMES)) {
+      times(cursor);
+    }
+  }
+}

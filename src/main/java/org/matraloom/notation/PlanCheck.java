@@ -1,0 +1,79 @@
+package org.matraloom.notation;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Length;
+import org.matraloom.score.Performance;
+import org.matraloom.score.Step;
+import org.matraloom.time.Ratio;
+
+/** Checks that a performance keeps the limits. */
+final class PlanCheck {
+
+  static final int MOST_SPANS = 10_000;
+  private static final int MOST_MINUTES = 24 * 60;
+
+  /** One line of the plan and where it stands. */
+  record Line(Step step, Token token) {}
+
+  private final List<Line> plan;
+  private final Problems problems;
+
+  PlanCheck(List<Line> plan, Problems problems) {
+    this.plan = plan;
+    this.problems = problems;
+  }
+
+  /** The steps alone. */
+  List<Step> steps() {
+    return plan.stream().map(Line::step).toList();
+  }
+
+  /** The phrases that the plan names. */
+  Set<String> said() {
+    Set<String> said = new LinkedHashSet<>();
+    for (Line line : plan) {
+      if (line.step() instanceof Step.Say say) {
+        said.add(say.phrase());
+      }
+    }
+    return said;
+  }
+
+  /** Tells the first line at which the performance becomes too long. */
+  void check(Composition composition, Map<String, Length> lengths) {
+    long spans = 0;
+    long steps = 0;
+    for (Line line : plan) {
+      if (line.step() instanceof Step.Say say) {
+        spans += say.times();
+        steps += say.times() * lengths.get(say.phrase()).steps();
+      } else {
+        spans++;
+      }
+      if (spans > MOST_SPANS) {
+        tooLong(line, "has more than " + grouped(MOST_SPANS) + " rounds and rests");
+        return;
+      } else if (steps > PhraseGraph.MOST_STEPS) {
+        tooLong(line, "passes more than " + grouped(PhraseGraph.MOST_STEPS) + " sollus and marks");
+        return;
+      }
+    }
+    Ratio most = composition.tempo().beatsPerMinute().times(MOST_MINUTES);
+    if (Performance.of(composition).beats().compareTo(most) > 0) {
+      tooLong(plan.get(plan.size() - 1), "lasts more than 24 hours at this tempo");
+    }
+  }
+
+  private void tooLong(Line line, String how) {
+    problems.error(line.token(), "the performance " + how, "look for a repeat inside a repeat");
+  }
+
+  private static String grouped(long number) {
+    return String.format(Locale.ROOT, "%,d", number);
+  }
+}

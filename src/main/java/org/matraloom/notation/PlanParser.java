@@ -1,0 +1,177 @@
+package org.matraloom.notation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.matraloom.notation.Token.Kind;
+import org.matraloom.score.Avartana;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Lexicon;
+import org.matraloom.score.Step;
+import org.matraloom.time.Ratio;
+
+/** Reads the lines under {@code perform}. */
+final class PlanParser {
+
+  /** The nadai of a line that names none. */
+  static final int USUAL_NADAI = 4;
+
+  private static final Set<String> NADAI = Set.of("nadai", "nade", "nada", "gati");
+  private static final Set<String> KALAM = Set.of("kala", "kalam");
+  private static final Set<String> BEATS = Set.of("beat", "beats");
+  private static final Set<String> MATRAS = Set.of("matra", "matras");
+
+  private final Avartana avartana;
+  private final Set<String> phrases;
+  private final Lexicon lexicon;
+  private final Problems problems;
+
+  PlanParser(Avartana avartana, Set<String> phrases, Lexicon lexicon, Problems problems) {
+    this.avartana = avartana;
+    this.phrases = phrases;
+    this.lexicon = lexicon;
+    this.problems = problems;
+  }
+
+  /** Reads one line; its first token is there. */
+  Optional<Step> step(List<Token> tokens) {
+    Cursor cursor = new Cursor(tokens, 0);
+    int before = problems.errors();
+    Token first = cursor.next();
+    Optional<Step> step;
+    if (first.is(Kind.NAME) && phrases.contains(ScoreParser.nameOf(first))) {
+      step = say(first, cursor);
+    } else if (first.is("rest")) {
+      step = rest(cursor);
+    } else if (first.is("until")) {
+      step = BeatPlace.read(cursor, avartana, problems).map(this::until);
+    } else {
+      unknown(first);
+      return Optional.empty();
+    }
+    if (before == problems.errors() && !cursor.isAtEnd()) {
+      problems.error(
+          cursor.peek(),
+          "expected the end of the line, found " + cursor.peek().said(),
+          "each round, rest or wait stands on a line of its own");
+    }
+    return step;
+  }
+
+  private Step until(Ratio place) {
+    return new Step.Until(avartana.placeOf(place));
+  }
+
+  private void unknown(Token first) {
+    if (first.is(Kind.NAME)) {
+      problems.error(
+          first,
+          "no phrase is called " + first.text(),
+          () -> PhraseMistakes.unknownName(first.text(), phrases, lexicon));
+      return;
+    }
+    List<String> expected = new ArrayList<>(phrases);
+    expected.add("rest");
+    expected.add("until");
+    problems.error(
+        first,
+        "expected a phrase name, rest or until; found " + first.said(),
+        () ->
+            Optional.of(
+                Nearest.of(first.text(), expected)
+                    .map(near -> "the nearest is " + near)
+                    .orElse("write a line such as Song x2 nadai 4, or rest 2 beats")));
+  }
+
+  private Optional<Step> say(Token name, Cursor cursor) {
+    Optional<Integer> times = Optional.empty();
+    Optional<Integer> nadai = Optional.empty();
+    Optional<Integer> kalam = Optional.empty();
+    while (!cursor.isAtEnd()) {
+      Token token = cursor.peek();
+      if (token.is(Kind.TIMES)) {
+        once(times, token, "x");
+        times = Times.read(cursor, problems);
+      } else if (isOneOf(token, NADAI)) {
+        once(nadai, cursor.next(), "nadai");
+        nadai = Nadai.read(cursor.next(), problems);
+      } else if (isOneOf(token, KALAM)) {
+        once(kalam, cursor.next(), "kalam");
+        kalam = kalam(cursor.next());
+      } else {
+        problems.error(
+            token,
+            "expected x2, nadai 5 or kalam 2; found " + token.said(),
+            () ->
+                Nearest.of(token.text(), List.of("nadai", "kalam", "gati"))
+                    .map("the nearest is "::concat));
+        return Optional.empty();
+      }
+    }
+    return Optional.of(
+        new Step.Say(
+            ScoreParser.nameOf(name), times.orElse(1), nadai.orElse(USUAL_NADAI), kalam.orElse(1)));
+  }
+
+  private void once(Optional<Integer> earlier, Token token, String what) {
+    if (earlier.isPresent()) {
+      problems.error(token, what + " is given twice in this line", "write two lines");
+    }
+  }
+
+  private Optional<Integer> kalam(Token token) {
+    if (token.is(Kind.NUMBER) && token.value() >= 1 && token.value() <= Composition.HIGHEST_KALAM) {
+      return Optional.of(token.value());
+    }
+    problems.error(
+        token,
+        "a kalam is 1 to " + Composition.HIGHEST_KALAM + ", found " + token.said(),
+        "kalam 2 is twice as dense, kalam 3 four times");
+    return Optional.empty();
+  }
+
+  private Optional<Step> rest(Cursor cursor) {
+    Token first = cursor.peek();
+    Optional<Ratio> length = Quantity.readBeats(cursor, "how long to rest", problems);
+    if (length.isEmpty()) {
+      return Optional.empty();
+    }
+    Token unit = cursor.peek();
+    if (length.get().signum() == 0) {
+      problems.error(first, "a rest takes some time, given 0", "take the line out");
+      return Optional.empty();
+    } else if (isOneOf(unit, BEATS)) {
+      cursor.next();
+      return Optional.of(new Step.RestBeats(length.get()));
+    } else if (!isOneOf(unit, MATRAS)) {
+      problems.error(
+          unit,
+          "expected beats or matras, found " + unit.said(),
+          "write rest 2 beats, or rest 16 matras nadai 5");
+      return Optional.empty();
+    } else if (!length.get().isWhole()) {
+      problems.error(first, "a rest in matras is a whole number", "use a nadai with finer matras");
+      return Optional.empty();
+    }
+    cursor.next();
+    return restMatras((int) length.get().num(), cursor);
+  }
+
+  private Optional<Step> restMatras(int matras, Cursor cursor) {
+    if (!isOneOf(cursor.peek(), NADAI)) {
+      problems.error(
+          cursor.peek(),
+          "expected nadai and a number, found " + cursor.peek().said(),
+          "say which matras: rest " + matras + " matras nadai 5");
+      return Optional.empty();
+    }
+    cursor.next();
+    return Nadai.read(cursor.next(), problems).map(nadai -> new Step.RestMatras(matras, nadai));
+  }
+
+  private static boolean isOneOf(Token token, Set<String> words) {
+    return (token.is(Kind.WORD) || token.is(Kind.NAME))
+        && words.contains(JatiNames.fold(token.text()));
+  }
+}

@@ -1,0 +1,121 @@
+package org.matraloom.notation;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.matraloom.score.Place;
+
+/** Collects the problems of one text, the first hundred in full. */
+final class Problems {
+
+  private static final int MOST_SHOWN = 100;
+  private static final int LONGEST_QUOTE = 40;
+
+  private final String file;
+  private final List<Problem> shown = new ArrayList<>();
+  private int errors;
+  private int left;
+
+  Problems(String file) {
+    this.file = Problem.printable(file);
+  }
+
+  boolean hasErrors() {
+    return errors > 0;
+  }
+
+  int errors() {
+    return errors;
+  }
+
+  /** An error about part of a line; the help is worked out only if it will be shown. */
+  void error(SourceLine line, int start, int end, String message, Supplier<Optional<String>> help) {
+    add(Problem.Severity.ERROR, line, start, end, message, help);
+  }
+
+  void error(Token token, String message, Supplier<Optional<String>> help) {
+    error(token.line(), token.start(), token.end(), message, help);
+  }
+
+  void error(Token token, String message, String help) {
+    error(token, message, () -> Optional.of(help));
+  }
+
+  void error(Token token, String message) {
+    error(token, message, Optional::empty);
+  }
+
+  /** An error about the file as a whole. */
+  void error(String message, Optional<String> help) {
+    count(
+        Problem.Severity.ERROR,
+        () -> new Problem(Problem.Severity.ERROR, file, new Place(1, 1), 0, "", message, help));
+  }
+
+  void warning(Token token, String message) {
+    add(
+        Problem.Severity.WARNING,
+        token.line(),
+        token.start(),
+        token.end(),
+        message,
+        Optional::empty);
+  }
+
+  /** All problems in the order of the text, and how many are not shown. */
+  List<Problem> inOrder() {
+    List<Problem> all = new ArrayList<>(shown);
+    all.sort(
+        Comparator.comparing(Problem::place, Comparator.comparingInt(Place::line))
+            .thenComparing(Problem::place, Comparator.comparingInt(Place::column)));
+    if (left > 0) {
+      Place last = all.get(all.size() - 1).place();
+      String message = "and " + left + " more";
+      all.add(new Problem(Problem.Severity.ERROR, file, last, 0, "", message, Optional.empty()));
+    }
+    return all;
+  }
+
+  /** Text of the file in quotation marks, cut if it is long. */
+  static String quote(String text) {
+    List<String> clusters = SourceLine.clusters(text);
+    String cut =
+        clusters.size() > LONGEST_QUOTE
+            ? String.join("", clusters.subList(0, LONGEST_QUOTE)) + "..."
+            : text;
+    return '"' + Problem.printable(cut) + '"';
+  }
+
+  private void add(
+      Problem.Severity severity,
+      SourceLine line,
+      int start,
+      int end,
+      String message,
+      Supplier<Optional<String>> help) {
+    count(
+        severity,
+        () ->
+            new Problem(
+                severity,
+                file,
+                line.place(start),
+                Math.max(1, line.width(start, end)),
+                line.text(),
+                message,
+                help.get()));
+  }
+
+  private void count(Problem.Severity severity, Supplier<Problem> problem) {
+    if (severity == Problem.Severity.ERROR) {
+      errors++;
+    }
+    if (shown.size() < MOST_SHOWN) {
+      shown.add(problem.get());
+    } else {
+      left++;
+    }
+  }
+}

@@ -1,0 +1,96 @@
+package org.matraloom.notation;
+
+import java.util.Optional;
+import org.matraloom.notation.Token.Kind;
+import org.matraloom.time.Ratio;
+
+/** Reads a number that need not be whole: {@code 5}, {@code 37.5}, {@code 1/2}, {@code 1 1/2}. */
+final class Quantity {
+
+  private static final int MOST = 1_000_000;
+  private static final int MOST_DECIMALS = 3;
+  private static final int FINEST = 1_000;
+
+  /** Every fraction that a nadai from 1 to 9 has in the third kalam divides this. */
+  private static final int GRID = 10_080;
+
+  private Quantity() {}
+
+  /** Reads a number that comes next, with a fraction of at most a thousandth. */
+  static Optional<Ratio> read(Cursor cursor, String what, Problems problems) {
+    if (!cursor.is(Kind.NUMBER)) {
+      problems.error(
+          cursor.peek(),
+          "expected " + what + ", found " + cursor.peek().said(),
+          "a number is written as 2, 1/2, 1 1/2 or 1.5");
+      return Optional.empty();
+    }
+    Token first = cursor.next();
+    if (first.value() > MOST) {
+      problems.error(first, "the largest number here is " + MOST + ", given " + first.text());
+      return Optional.empty();
+    }
+    if (cursor.is(Kind.SLASH)) {
+      return fraction(Ratio.ZERO, first, cursor, problems);
+    } else if (cursor.is(Kind.NUMBER)) {
+      return fraction(Ratio.of(first.value()), cursor.next(), cursor, problems);
+    } else if (cursor.is(Kind.DOT) && cursor.peek(1).is(Kind.NUMBER)) {
+      return decimal(first, cursor, problems);
+    }
+    return Optional.of(Ratio.of(first.value()));
+  }
+
+  /** Reads a place or a length in beats; its fraction must be one that some nadai has. */
+  static Optional<Ratio> readBeats(Cursor cursor, String what, Problems problems) {
+    Token first = cursor.peek();
+    Optional<Ratio> number = read(cursor, what, problems);
+    if (number.isPresent() && GRID % number.get().den() != 0) {
+      problems.error(
+          first.line(),
+          first.start(),
+          cursor.previous().end(),
+          "no nadai has " + Ratio.of(1, number.get().den()) + " of a beat",
+          () ->
+              Optional.of("fractions of a beat are 1/2, 1/3, 1/4, 1/5 and so on, as far as 1/36"));
+      return Optional.empty();
+    }
+    return number;
+  }
+
+  private static Optional<Ratio> fraction(
+      Ratio whole, Token above, Cursor cursor, Problems problems) {
+    if (!cursor.took(Kind.SLASH) || !cursor.is(Kind.NUMBER)) {
+      problems.error(
+          cursor.peek(),
+          "expected a fraction such as 1/2, found " + cursor.peek().said(),
+          "one and a half is written 1 1/2");
+      return Optional.empty();
+    }
+    Token below = cursor.next();
+    if (below.value() < 1 || below.value() > FINEST || above.value() > MOST) {
+      problems.error(
+          below,
+          "a fraction has 1 to " + FINEST + " below the line, and at most " + MOST + " above it");
+      return Optional.empty();
+    }
+    return Optional.of(whole.plus(Ratio.of(above.value(), below.value())));
+  }
+
+  private static Optional<Ratio> decimal(Token whole, Cursor cursor, Problems problems) {
+    cursor.next();
+    Token decimals = cursor.next();
+    String digits = decimals.text();
+    if (digits.length() > MOST_DECIMALS) {
+      problems.error(
+          decimals,
+          "a number has at most " + MOST_DECIMALS + " decimals, given " + digits.length(),
+          "a third is exact when written 1/3");
+      return Optional.empty();
+    }
+    long scale = 1;
+    for (int digit = 0; digit < digits.length(); digit++) {
+      scale *= 10;
+    }
+    return Optional.of(Ratio.of(whole.value()).plus(Ratio.of(decimals.value(), scale)));
+  }
+}

@@ -1,0 +1,189 @@
+package org.matraloom.notation;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.matraloom.score.Avartana;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Element;
+import org.matraloom.score.FingerCustom;
+import org.matraloom.score.Sequence;
+import org.matraloom.score.Step;
+import org.matraloom.score.Tala;
+import org.matraloom.time.Ratio;
+
+/**
+ * Writes a composition as a score, always in the same form.
+ *
+ * <p>Reading what was written gives the same composition again, but for the places of bars. This
+ * holds for every composition that {@link ScoreReader} can give; one made otherwise may have a part
+ * that the notation cannot say, such as a group with words of its own.
+ */
+public final class ScorePrinter {
+
+  private static final int WIDEST = 100;
+  private static final String INDENT = "  ";
+  private static final int DECIMAL = 1_000;
+
+  private ScorePrinter() {}
+
+  /**
+   * Writes a composition.
+   *
+   * @param composition what to write
+   * @return the score, each line ended by a line feed
+   */
+  public static String print(Composition composition) {
+    StringBuilder text = new StringBuilder();
+    Avartana avartana = composition.avartana();
+    if (!composition.title().isBlank()) {
+      header("title", title(composition.title()), text);
+    }
+    header("tala", tala(avartana.tala()), text);
+    header("kalai", Integer.toString(avartana.kalai()), text);
+    header("tempo", tempo(composition.tempo().beatsPerMinute()), text);
+    header("start", place(composition.startBeat(), avartana), text);
+    header("eduppu", place(composition.eduppuBeat(), avartana), text);
+    if (avartana.custom() == FingerCustom.RETURN) {
+      header("fingers", "return", text);
+    }
+    text.append('\n');
+    composition.phrases().forEach((name, sequence) -> phrase(name, sequence, text));
+    text.append("\nperform\n");
+    for (Step step : composition.plan()) {
+      text.append(INDENT).append(step(step)).append('\n');
+    }
+    return text.toString();
+  }
+
+  /**
+   * Writes what a phrase says, without its name.
+   *
+   * @param sequence the phrase or a part of it
+   * @return one line without a line end
+   */
+  public static String print(Sequence sequence) {
+    StringBuilder text = new StringBuilder();
+    Optional<Element> before = Optional.empty();
+    for (Element element : sequence.elements()) {
+      boolean tight =
+          element instanceof Element.Group && before.filter(ScorePrinter::rings).isPresent();
+      text.append(text.isEmpty() || tight ? "" : " ").append(element(element));
+      before = Optional.of(element);
+    }
+    return text.toString();
+  }
+
+  private static boolean rings(Element element) {
+    return element instanceof Element.Group group && group.karvai() > 0;
+  }
+
+  private static void header(String keyword, String value, StringBuilder text) {
+    boolean looksLikeMark = value.startsWith(":") || value.startsWith("=");
+    text.append(String.format("%-8s", looksLikeMark ? keyword + ":" : keyword));
+    text.append(value).append('\n');
+  }
+
+  /** A title without what would end it: line ends, and the sign of a note. */
+  private static String title(String title) {
+    return title.replaceAll("\\s", " ").replace('#', '\u266f').strip();
+  }
+
+  private static String tala(Tala tala) {
+    boolean named = TalaReader.read(tala.name()).tala().filter(tala::equals).isPresent();
+    return named ? tala.name() : tala.formula();
+  }
+
+  private static String tempo(Ratio tempo) {
+    return DECIMAL % tempo.den() == 0
+        ? BigDecimal.valueOf(tempo.num()).divide(BigDecimal.valueOf(tempo.den())).toPlainString()
+        : tempo.toMixed();
+  }
+
+  private static String place(Ratio beats, Avartana avartana) {
+    if (beats.signum() == 0) {
+      return "sam";
+    } else if (beats.signum() > 0) {
+      return "beat " + beats.plus(Ratio.ONE).toMixed();
+    }
+    return "-" + beats.negate().dividedBy(avartana.kalai()).toMixed();
+  }
+
+  private static void phrase(String name, Sequence sequence, StringBuilder text) {
+    StringBuilder line = new StringBuilder(name + " =");
+    for (String part : print(sequence).split(" ")) {
+      if (line.length() + 1 + part.length() > WIDEST && !line.toString().isBlank()) {
+        text.append(line).append('\n');
+        line = new StringBuilder(INDENT + part);
+      } else {
+        line.append(' ').append(part);
+      }
+    }
+    text.append(line).append('\n');
+  }
+
+  private static String element(Element element) {
+    if (element instanceof Element.Word word) {
+      return word.written();
+    } else if (element instanceof Element.Karvai karvai) {
+      return karvai.matras() == 2 ? ";" : ",";
+    } else if (element instanceof Element.Silence) {
+      return ".";
+    } else if (element instanceof Element.Group group) {
+      return group(group);
+    } else if (element instanceof Element.Faster faster) {
+      return faster(faster);
+    } else if (element instanceof Element.Repeat repeat) {
+      return "(" + print(repeat.body()) + ") x" + repeat.times();
+    } else if (element instanceof Element.InnerNadai inner) {
+      return "{" + inner.nadai() + ": " + print(inner.body()) + "}";
+    } else if (element instanceof Element.Reference reference) {
+      return reference.name();
+    } else if (element instanceof Element.Bar bar) {
+      return bar.endsAvartana() ? "||" : "|";
+    }
+    throw new IllegalArgumentException("no sign for " + element);
+  }
+
+  private static String group(Element.Group group) {
+    return group.size()
+        + (group.hold() == 1 ? "" : "*" + group.hold())
+        + (group.karvai() == 0 ? "" : "(" + group.karvai() + ")");
+  }
+
+  /** Brackets that are not one double bracket are kept apart by a space. */
+  private static String faster(Element.Faster faster) {
+    String body = print(faster.body());
+    String bracket = faster.factor() == 4 ? "[[" : "[";
+    return bracket
+        + (body.startsWith("[") ? " " : "")
+        + body
+        + (body.endsWith("]") ? " " : "")
+        + (faster.factor() == 4 ? "]]" : "]");
+  }
+
+  private static String step(Step step) {
+    if (step instanceof Step.Say say) {
+      List<String> parts = new ArrayList<>();
+      parts.add(say.phrase());
+      if (say.times() > 1) {
+        parts.add("x" + say.times());
+      }
+      parts.add("nadai " + say.nadai());
+      if (say.kalam() > 1) {
+        parts.add("kalam " + say.kalam());
+      }
+      return String.join(" ", parts);
+    } else if (step instanceof Step.RestBeats rest) {
+      return "rest " + rest.beats().toMixed() + " beats";
+    } else if (step instanceof Step.RestMatras rest) {
+      return "rest " + rest.matras() + " matras nadai " + rest.nadai();
+    } else if (step instanceof Step.Until until) {
+      return until.place().signum() == 0
+          ? "until sam"
+          : "until beat " + until.place().plus(Ratio.ONE).toMixed();
+    }
+    throw new IllegalArgumentException("no line for " + step);
+  }
+}

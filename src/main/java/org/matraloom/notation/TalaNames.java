@@ -1,0 +1,155 @@
+package org.matraloom.notation;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.matraloom.score.ChapuTala;
+import org.matraloom.score.Jati;
+import org.matraloom.score.Tala;
+import org.matraloom.score.TalaFamily;
+
+/** The names of talas in their many romanisations; the usual jatis are common practice. */
+final class TalaNames {
+
+  private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{M}]+");
+  private static final String TALA = "tala";
+  private static final Set<String> TITLES = Set.of(TALA, "tal", "jati");
+  private static final Set<String> CHAPU = Set.of("capu", "sapu");
+  private static final Set<String> ADI = Set.of("adi", "ati");
+
+  private static final Map<String, TalaFamily> FAMILIES =
+      Map.ofEntries(
+          Map.entry("druva", TalaFamily.DHRUVA),
+          Map.entry("matya", TalaFamily.MATYA),
+          Map.entry("madya", TalaFamily.MATYA),
+          Map.entry("rupaka", TalaFamily.RUPAKA),
+          Map.entry("jampa", TalaFamily.JHAMPA),
+          Map.entry("jampai", TalaFamily.JHAMPA),
+          Map.entry("triputa", TalaFamily.TRIPUTA),
+          Map.entry("tripuda", TalaFamily.TRIPUTA),
+          Map.entry("tirupuda", TalaFamily.TRIPUTA),
+          Map.entry("ata", TalaFamily.ATA),
+          Map.entry("ada", TalaFamily.ATA),
+          Map.entry("eka", TalaFamily.EKA));
+
+  private TalaNames() {}
+
+  /** All names that can be listed, each with its tala: the 35, adi, the chapu talas. */
+  static Map<String, Tala> all() {
+    Map<String, Tala> names = new LinkedHashMap<>();
+    for (TalaFamily family : TalaFamily.values()) {
+      for (Jati jati : Jati.values()) {
+        Tala tala = family.tala(jati);
+        names.put(tala.name(), tala);
+      }
+    }
+    names.put("adi", adi());
+    for (ChapuTala chapu : ChapuTala.values()) {
+      names.put(chapu.tala().name(), chapu.tala());
+    }
+    return names;
+  }
+
+  /** Chatusra triputa under the name by which everybody knows it. */
+  static Tala adi() {
+    return new Tala("adi", TalaFamily.TRIPUTA.tala(Jati.CHATUSRA).angas());
+  }
+
+  /** The tala of a name. */
+  static Optional<Tala> tala(String name) {
+    if (name.codePoints().anyMatch(Character::isDigit)) {
+      return Optional.empty();
+    }
+    List<String> words = words(name);
+    if (words.size() == 1) {
+      return single(words.get(0));
+    } else if (words.size() == 2) {
+      Optional<Tala> jatiFirst = pair(words.get(0), words.get(1));
+      return jatiFirst.isPresent() ? jatiFirst : pair(words.get(1), words.get(0));
+    }
+    return Optional.empty();
+  }
+
+  /** Advice for a name that means nothing. */
+  static String suggestion(String name) {
+    List<String> known = new ArrayList<>(all().keySet());
+    for (TalaFamily family : TalaFamily.values()) {
+      known.add(family.word());
+    }
+    known.add("chapu");
+    Optional<String> nearest = Nearest.of(name, known);
+    if (nearest.isPresent()) {
+      return "the nearest is " + nearest.get();
+    }
+    return words(name).stream()
+        .map(JatiNames::jatiOfFolded)
+        .flatMap(Optional::stream)
+        .findFirst()
+        .map(jati -> "name the family too, as in " + jati.word() + " triputa")
+        .orElse("write a name such as adi or khanda ata, a formula such as I4 O O, or 3+2+2");
+  }
+
+  private static List<String> words(String name) {
+    List<String> words = new ArrayList<>();
+    Matcher word = WORD.matcher(name);
+    while (word.find()) {
+      String folded = JatiNames.fold(word.group());
+      if (!TITLES.contains(folded)) {
+        words.add(folded);
+      }
+    }
+    return words;
+  }
+
+  private static Optional<Tala> pair(String jatiWord, String familyWord) {
+    Optional<Jati> jati = JatiNames.jatiOfFolded(jatiWord);
+    if (jati.isPresent() && CHAPU.contains(familyWord)) {
+      return chapu(jati.get());
+    }
+    return jati.flatMap(
+        known -> Optional.ofNullable(FAMILIES.get(familyWord)).map(family -> family.tala(known)));
+  }
+
+  private static Optional<Tala> single(String word) {
+    String bare = word.endsWith(TALA) ? word.substring(0, word.length() - TALA.length()) : word;
+    if (ADI.contains(bare)) {
+      return Optional.of(adi());
+    } else if (CHAPU.contains(bare)) {
+      return Optional.of(ChapuTala.MISRA.tala());
+    } else if (FAMILIES.containsKey(bare)) {
+      TalaFamily family = FAMILIES.get(bare);
+      return Optional.of(family.tala(usualJati(family)));
+    }
+    for (int cut = 1; cut < bare.length(); cut++) {
+      Optional<Tala> tala = pair(bare.substring(0, cut), bare.substring(cut));
+      if (tala.isPresent()) {
+        return tala;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Jati usualJati(TalaFamily family) {
+    return switch (family) {
+      case DHRUVA, MATYA, RUPAKA, EKA -> Jati.CHATUSRA;
+      case JHAMPA -> Jati.MISRA;
+      case TRIPUTA -> Jati.TISRA;
+      case ATA -> Jati.KHANDA;
+    };
+  }
+
+  private static Optional<Tala> chapu(Jati jati) {
+    return switch (jati) {
+      case TISRA -> Optional.of(ChapuTala.TISRA.tala());
+      case KHANDA -> Optional.of(ChapuTala.KHANDA.tala());
+      case MISRA -> Optional.of(ChapuTala.MISRA.tala());
+      case SANKIRNA -> Optional.of(ChapuTala.SANKIRNA.tala());
+      case CHATUSRA -> Optional.empty();
+    };
+  }
+}

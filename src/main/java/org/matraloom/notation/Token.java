@@ -1,0 +1,75 @@
+package org.matraloom.notation;
+
+import org.matraloom.score.Place;
+
+/**
+ * The smallest meaningful piece of a line.
+ *
+ * @param kind what it is
+ * @param line the line it stands in
+ * @param start its first index in the line
+ * @param end the index after it
+ * @param tight whether it follows the token before it without a space
+ */
+record Token(Kind kind, SourceLine line, int start, int end, boolean tight) {
+
+  /** What a token is. */
+  enum Kind {
+    /** Letters that begin with a small one: sollus, or a keyword. */
+    WORD,
+    /** Letters and digits that begin with a capital. */
+    NAME,
+    NUMBER,
+    /** The x of a repeat. */
+    TIMES,
+    COMMA,
+    SEMICOLON,
+    DOT,
+    BAR,
+    DOUBLE_BAR,
+    ROUND_OPEN,
+    ROUND_CLOSE,
+    SQUARE_OPEN,
+    SQUARE_CLOSE,
+    CURLY_OPEN,
+    CURLY_CLOSE,
+    COLON,
+    STAR,
+    EQUALS,
+    PLUS,
+    DASH,
+    SLASH,
+    /** A character that has no meaning in a score. */
+    STRANGE,
+    /** The end of the line or of the phrase. */
+    END
+  }
+
+  private static final int DIGITS_COUNTED = 9;
+
+  String text() {
+    return line.text().substring(start, end);
+  }
+
+  boolean is(Kind other) {
+    return kind == other;
+  }
+
+  boolean is(String word) {
+    return (kind == Kind.WORD || kind == Kind.NAME) && text().equalsIgnoreCase(word);
+  }
+
+  /** The value of a number; one with very many digits counts as the largest value. */
+  int value() {
+    return end - start > DIGITS_COUNTED ? Integer.MAX_VALUE : Integer.parseInt(text());
+  }
+
+  Place place() {
+    return line.place(start);
+  }
+
+  /** The token for a message. */
+  String said() {
+    return kind == Kind.END ? "the end of the line" : Problems.quote(text());
+  }
+}
