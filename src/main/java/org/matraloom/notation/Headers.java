@@ -22,6 +22,7 @@ final class Headers {
       List.of("title", "tala", "kalai", "tempo", "start", "eduppu", "fingers");
 
   private static final int LONGEST_TITLE = 200;
+  private static final Tempo USUAL_TEMPO = Tempo.of(60);
 
   /** What the headers say. */
   record Head(String title, Avartana avartana, Tempo tempo, Ratio startBeat, Ratio eduppuBeat) {}
@@ -78,18 +79,20 @@ final class Headers {
     }
   }
 
-  /** Understands all headers; nothing if any is missing or wrong. */
+  /** Understands all headers; nothing if the tala is missing or any is wrong. */
   Optional<Head> read() {
     String title = title();
     Optional<Tala> tala = tala();
     int kalai = value("kalai", this::kalai).orElse(1);
     FingerCustom custom = value("fingers", this::fingers).orElse(FingerCustom.RESTART);
-    Optional<Tempo> tempo = value("tempo", this::tempo);
+    Optional<Tempo> tempo =
+        entries.containsKey("tempo") ? value("tempo", this::tempo) : Optional.of(USUAL_TEMPO);
     Avartana avartana = Avartana.of(tala.orElseGet(Headers::widest), kalai, custom);
     Ratio start = place("start", avartana);
     Ratio eduppu = place("eduppu", avartana);
-    missing("tala", "the tala, for example: tala adi");
-    missing("tempo", "beats a minute, for example: tempo 66");
+    if (!entries.containsKey("tala")) {
+      problems.error("the tala is missing", Optional.of("add a line such as: tala adi"));
+    }
     if (tala.isEmpty() || tempo.isEmpty()) {
       return Optional.empty();
     }
@@ -100,12 +103,6 @@ final class Headers {
   private static Tala widest() {
     Anga widest = new Anga.Group(Tala.LONGEST_GROUP);
     return new Tala("unknown", Collections.nCopies(Tala.MOST_ANGAS, widest));
-  }
-
-  private void missing(String keyword, String help) {
-    if (!entries.containsKey(keyword)) {
-      problems.error("the " + keyword + " is missing", Optional.of("add a line with " + help));
-    }
   }
 
   private String title() {

@@ -1,0 +1,27 @@
+package org.matraloom.app;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import org.matraloom.notation.ScoreReader;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Lexicon;
+
+/** The piece that comes with the program. */
+final class DemoScore {
+
+  /** The name it is shown and saved under. */
+  static final String FILE = "river-steps.loom";
+
+  private DemoScore() {}
+
+  static String text() throws IOException {
+    try (InputStream in = DemoScore.class.getResourceAsStream(FILE)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
+  static Composition read() throws IOException {
+    return ScoreReader.read(text(), FILE, Lexicon.standard()).composition().orElseThrow();
+  }
+}

@@ -1,0 +1,62 @@
+package org.matraloom.app;
+
+import java.util.Optional;
+import org.matraloom.schedule.Event;
+import org.matraloom.score.Kriya;
+import org.matraloom.score.Nadai;
+import org.matraloom.time.Ratio;
+
+/**
+ * An event in the words of the printed timeline.
+ *
+ * @param kind one of count-in, round, nadai, section, clap, count, wave, hold, tick, sollu,
+ *     silence, landing
+ * @param round the round that is going on, 0 before the first
+ * @param text what happens
+ * @param beats how long it lasts, for a sollu or a silence
+ */
+record EventRow(String kind, int round, String text, Optional<Ratio> beats) {
+
+  static EventRow of(Event event) {
+    if (event instanceof Event.CountIn countIn) {
+      return mark(
+          "count-in",
+          0,
+          countIn.avartanas() + (countIn.avartanas() == 1 ? " avartana" : " avartanas"));
+    } else if (event instanceof Event.RoundStart start) {
+      return mark("round", start.number(), start.phrase() + ", " + Nadai.inWords(start.nadai()));
+    } else if (event instanceof Event.NadaiChange change) {
+      return mark("nadai", 0, change.from() + " to " + change.to());
+    } else if (event instanceof Event.SectionStart section) {
+      return mark("section", section.round(), section.phrase());
+    } else if (event instanceof Event.HandBeat hand) {
+      return mark(kindOf(hand.kriya()), hand.round(), words(hand));
+    } else if (event instanceof Event.Tick tick) {
+      return mark("tick", tick.round(), Long.toString(tick.matra()));
+    } else if (event instanceof Event.SolluSaid said) {
+      String spelling = said.sollu().spelling() + (said.rings() ? " (rings)" : "");
+      return new EventRow("sollu", said.round(), spelling, Optional.of(said.beats()));
+    } else if (event instanceof Event.Silence silence) {
+      return new EventRow("silence", silence.round(), "", Optional.of(silence.beats()));
+    }
+    return mark("landing", 0, "the last matra has ended");
+  }
+
+  private static EventRow mark(String kind, int round, String text) {
+    return new EventRow(kind, round, text, Optional.empty());
+  }
+
+  private static String kindOf(Kriya kriya) {
+    if (kriya instanceof Kriya.Clap) {
+      return "clap";
+    } else if (kriya instanceof Kriya.Count) {
+      return "count";
+    }
+    return kriya instanceof Kriya.Wave ? "wave" : "hold";
+  }
+
+  private static String words(Event.HandBeat hand) {
+    String again = hand.again() ? ", again" : "";
+    return hand.kriya().words() + (hand.samam() ? ", samam" : "") + again;
+  }
+}

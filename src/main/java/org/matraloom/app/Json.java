@@ -1,0 +1,40 @@
+package org.matraloom.app;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.PrintWriter;
+
+/** Indented JSON to a command's output, with a line end after it. */
+final class Json implements AutoCloseable {
+
+  private static final DefaultIndenter INDENT = new DefaultIndenter("  ", "\n");
+
+  private final PrintWriter out;
+  private final JsonGenerator generator;
+
+  private Json(PrintWriter out, JsonGenerator generator) {
+    this.out = out;
+    this.generator = generator;
+  }
+
+  static Json to(PrintWriter out) throws IOException {
+    JsonGenerator generator = new JsonFactory().createGenerator(out);
+    generator.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
+    generator.setPrettyPrinter(
+        new DefaultPrettyPrinter().withObjectIndenter(INDENT).withArrayIndenter(INDENT));
+    return new Json(out, generator);
+  }
+
+  JsonGenerator generator() {
+    return generator;
+  }
+
+  @Override
+  public void close() throws IOException {
+    generator.close();
+    out.println();
+  }
+}

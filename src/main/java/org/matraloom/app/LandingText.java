@@ -1,0 +1,152 @@
+package org.matraloom.app;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.matraloom.kanakku.Landing;
+import org.matraloom.kanakku.Remarks;
+import org.matraloom.kanakku.SpeechRate;
+import org.matraloom.score.Avartana;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Nadai;
+import org.matraloom.score.Performance;
+import org.matraloom.score.Span;
+import org.matraloom.time.Ratio;
+
+/** The landing of a score in a musician's words. */
+final class LandingText {
+
+  private static final int MOST_ROUNDS = 24;
+  private static final int MOST_SUMMANDS = 8;
+  private static final String ROW = "%-6s %-12s %-14s %-26s %8s %8s%n";
+
+  private final Landing landing;
+  private final Performance performance;
+  private final Composition composition;
+  private final Avartana avartana;
+
+  LandingText(Landing landing) {
+    this.landing = landing;
+    this.performance = landing.performance();
+    this.composition = performance.composition();
+    this.avartana = composition.avartana();
+  }
+
+  void print(PrintWriter out) {
+    if (!composition.title().isEmpty()) {
+      out.println(composition.title());
+    }
+    out.println(setting());
+    out.println();
+    printRounds(out);
+    out.println();
+    out.println(sum());
+    out.println(verdict());
+    out.println(rates());
+    Remarks.on(performance).forEach(remark -> out.println("Note: " + remark + "."));
+  }
+
+  private String setting() {
+    String kalai = avartana.kalai() == 1 ? "" : " in " + avartana.kalai() + " kalai";
+    return avartana.tala().name()
+        + kalai
+        + " ("
+        + avartana.tala().formula()
+        + "), "
+        + avartana.beats()
+        + " beats; tempo "
+        + composition.tempo().beatsPerMinute().toMixed()
+        + "; from "
+        + avartana.say(composition.startBeat())
+        + " to "
+        + avartana.say(composition.eduppuBeat());
+  }
+
+  private void printRounds(PrintWriter out) {
+    out.printf(ROW, "round", "phrase", "nadai", "begins on", "matras", "beats");
+    List<Span.Round> rounds = performance.rounds();
+    for (Span.Round round : rounds.subList(0, Math.min(MOST_ROUNDS, rounds.size()))) {
+      String kalam = round.kalam() == 1 ? "" : ", kalam " + round.kalam();
+      out.printf(
+          ROW,
+          round.number(),
+          round.phrase(),
+          Nadai.word(round.nadai()) + kalam,
+          avartana.say(round.startBeat()),
+          round.matras().toMixed(),
+          round.beats().toMixed());
+    }
+    if (rounds.size() > MOST_ROUNDS) {
+      out.println("... and " + (rounds.size() - MOST_ROUNDS) + " more rounds");
+    }
+  }
+
+  private String sum() {
+    return "Sum: "
+        + summed(Span::matras, landing.matras(), "matra")
+        + "; "
+        + summed(Span::beats, landing.beats(), "beat")
+        + " = "
+        + counted(landing.avartanas(), "avartana")
+        + ".";
+  }
+
+  private String summed(Function<Span, Ratio> part, Ratio total, String unit) {
+    List<Span> spans =
+        performance.spans().stream().filter(span -> span.beats().signum() > 0).toList();
+    if (spans.size() < 2 || spans.size() > MOST_SUMMANDS) {
+      return counted(total, unit);
+    }
+    return spans.stream().map(part).map(Ratio::toMixed).collect(Collectors.joining(" + "))
+        + " = "
+        + counted(total, unit);
+  }
+
+  private String verdict() {
+    String eduppu = avartana.say(composition.eduppuBeat());
+    if (landing.lands()) {
+      return "It lands: the last matra ends on " + eduppu + ".";
+    }
+    Ratio missBeats = magnitude(landing.missBeats());
+    Ratio missMatras = magnitude(landing.missMatras());
+    boolean late = landing.missBeats().signum() > 0;
+    return "It misses: the last matra ends on "
+        + avartana.say(performance.endBeat())
+        + ", "
+        + counted(missMatras, "matra")
+        + " ("
+        + counted(missBeats, "beat")
+        + ") too "
+        + (late ? "late" : "early")
+        + " for "
+        + eduppu
+        + ".\nStart on "
+        + avartana.say(landing.startThatLands())
+        + " and it lands as it is; or "
+        + (late ? "cut " : "add ")
+        + counted(missMatras, "matra")
+        + " in the last round.";
+  }
+
+  private String rates() {
+    return SpeechRate.of(performance).stream()
+        .map(
+            rate ->
+                String.format(
+                    Locale.ROOT,
+                    "%.1f in %s",
+                    rate.matrasPerSecond(),
+                    Nadai.word(rate.matrasPerBeat())))
+        .collect(Collectors.joining(", ", "Matras a second: ", "."));
+  }
+
+  private static Ratio magnitude(Ratio ratio) {
+    return ratio.signum() < 0 ? ratio.negate() : ratio;
+  }
+
+  private static String counted(Ratio number, String unit) {
+    return number.toMixed() + " " + (number.equals(Ratio.ONE) ? unit : unit + "s");
+  }
+}

@@ -1,0 +1,52 @@
+package org.matraloom.app;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Renders a score to one practice track. */
+@Command(
+    name = "render",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = "Render a score to a practice track (WAV) in which the beat never moves.",
+    footer = {
+      "",
+      "Parts: clap, count, wave, tick, voice.",
+      "Example: matraloom render samples-synth/adi-80.loom -o slow.wav --slow 75%% --without ticks",
+      "Keep the level low when you listen through headphones."
+    })
+final class RenderCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec command;
+
+  @Mixin private ScoreOptions score;
+
+  @Option(
+      names = {"-o", "--output"},
+      required = true,
+      paramLabel = "OUT.wav",
+      description = "The file to write; an older one is replaced.")
+  private Path output;
+
+  @Mixin private TimelineOptions timeline;
+
+  @Mixin private MixOptions mix;
+
+  @Mixin private FormatOptions format;
+
+  @Override
+  public Integer call() throws IOException {
+    PrintWriter out = command.commandLine().getOut();
+    PrintWriter err = command.commandLine().getErr();
+    new TrackOutput(out, err)
+        .write(timeline.timeline(score.read()), mix.mix(), format.format(), output);
+    return ExitCode.DONE;
+  }
+}

@@ -1,0 +1,66 @@
+package org.matraloom.app;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import org.matraloom.notation.Reading;
+import org.matraloom.notation.ScoreReader;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Lexicon;
+import org.matraloom.time.Ratio;
+import org.matraloom.time.Tempo;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** The score of a command and the tempo it is taken at. */
+final class ScoreOptions {
+
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec command;
+
+  @Parameters(paramLabel = "FILE", description = "The score, a .loom file.")
+  private Path file;
+
+  @Option(
+      names = "--tempo",
+      paramLabel = "BPM",
+      description = "Beats a minute, in place of the score's own.")
+  private ExactNumber tempo;
+
+  @Option(
+      names = "--slow",
+      paramLabel = "PERCENT",
+      description = "A part of the tempo, such as 75%%.")
+  private ExactNumber slow;
+
+  Path file() {
+    return file;
+  }
+
+  /** Reads the score, prints its problems, and takes it at the tempo that was asked for. */
+  Composition read() {
+    Reading reading = ScoreReader.read(file, Lexicon.standard());
+    PrintWriter err = command.commandLine().getErr();
+    reading.problems().forEach(problem -> err.println(problem.format()));
+    Composition composition = reading.composition().orElseThrow(UserError::alreadyTold);
+    return composition.at(tempoOf(composition));
+  }
+
+  private Tempo tempoOf(Composition composition) {
+    Ratio bpm = tempo == null ? composition.tempo().beatsPerMinute() : tempo.value();
+    if (slow != null) {
+      bpm = bpm.times(slow.isPercent() ? slow.value() : slow.value().dividedBy(100));
+    }
+    if (!Tempo.inRange(bpm)) {
+      throw new UserError(
+          "the tempo would be "
+              + bpm.toMixed()
+              + " beats a minute; allowed are "
+              + Tempo.SLOWEST
+              + " to "
+              + Tempo.FASTEST);
+    }
+    return new Tempo(bpm);
+  }
+}

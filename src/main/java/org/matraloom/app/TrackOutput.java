@@ -1,0 +1,54 @@
+package org.matraloom.app;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import org.matraloom.schedule.Timeline;
+import org.matraloom.sound.Mix;
+import org.matraloom.sound.PcmFormat;
+import org.matraloom.sound.PulseVoice;
+import org.matraloom.sound.TrackWriter;
+
+/** Renders one track to a file and says so. */
+final class TrackOutput {
+
+  private static final int SECONDS_PER_MINUTE = 60;
+
+  private final PrintWriter out;
+  private final PrintWriter err;
+
+  TrackOutput(PrintWriter out, PrintWriter err) {
+    this.out = out;
+    this.err = err;
+  }
+
+  void write(Timeline timeline, Mix mix, PcmFormat format, Path target) throws IOException {
+    requireFolder(target);
+    PulseVoice voice = new PulseVoice(format.ratePerSecond());
+    TrackWriter track = new TrackWriter(timeline, mix, format, voice);
+    try (ProgressLine progress = new ProgressLine(err)) {
+      track.write(target, progress);
+    }
+    double seconds = (double) track.lengthFrames() / format.ratePerSecond();
+    int minutes = (int) (seconds / SECONDS_PER_MINUTE);
+    out.printf(
+        Locale.ROOT,
+        "%s: %d min %.1f s at %s beats a minute%n",
+        target,
+        minutes,
+        seconds - minutes * SECONDS_PER_MINUTE,
+        timeline.performance().composition().tempo().beatsPerMinute().toMixed());
+  }
+
+  private static void requireFolder(Path target) {
+    Path folder = target.toAbsolutePath().getParent();
+    if (Files.isDirectory(target)) {
+      throw new UserError(target + " is a folder; give the name of a file, such as practice.wav");
+    }
+    if (folder == null || !Files.isDirectory(folder)) {
+      throw new UserError("the folder " + folder + " does not exist; make it first");
+    }
+  }
+}

@@ -1,0 +1,28 @@
+package org.matraloom.app;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Writer;
+import java.util.concurrent.Callable;
+import org.matraloom.kanakku.Landing;
+import org.matraloom.score.Performance;
+import picocli.CommandLine.Command;
+
+/**
+ * Loads the classes that short commands need, so that the launcher can archive them; prints
+ * nothing.
+ */
+@Command(name = "warm-up", hidden = true, description = "Load what short commands need.")
+final class WarmUpCommand implements Callable<Integer> {
+
+  @Override
+  public Integer call() throws IOException {
+    PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+    Landing landing = Landing.of(Performance.of(DemoScore.read()));
+    new LandingText(landing).print(nowhere);
+    LandingJson.write(landing, nowhere);
+    Main.run(nowhere, nowhere, "--help");
+    Main.run(nowhere, nowhere, "talas", "adi");
+    return ExitCode.DONE;
+  }
+}

@@ -1,0 +1,96 @@
+package org.matraloom.kanakku;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.matraloom.score.Avartana;
+import org.matraloom.score.Nadai;
+import org.matraloom.score.Performance;
+import org.matraloom.score.Span;
+
+/**
+ * What a musician should be warned of in a performance; nothing is ever refused.
+ *
+ * <p>A nadai is normally kept through a whole avartana (mridangams.com, Kalai and Ghathi, 2007), so
+ * a change inside one is remarked on, and one inside a beat is called hard.
+ */
+public final class Remarks {
+
+  /** The most rounds that are remarked on one by one. */
+  public static final int MOST_ROUNDS = 20;
+
+  private Remarks() {}
+
+  /**
+   * Everything worth a warning, most of it about rounds in their order.
+   *
+   * @param performance what is performed
+   * @return sentences without a full stop, possibly none
+   */
+  public static List<String> on(Performance performance) {
+    List<String> remarks = new ArrayList<>();
+    List<Entrance> entrances = Entrance.of(performance);
+    Avartana avartana = performance.composition().avartana();
+    entrances.stream()
+        .filter(entrance -> entrance.insideBeat() || isChangeInsideAvartana(entrance))
+        .limit(MOST_ROUNDS)
+        .map(entrance -> onEntrance(entrance, avartana))
+        .forEach(remarks::add);
+    SpeechRate.of(performance).forEach(rate -> addRate(rate, remarks));
+    FalseClaim.in(performance).forEach(claim -> remarks.add(onClaim(claim, avartana)));
+    return List.copyOf(remarks);
+  }
+
+  private static boolean isChangeInsideAvartana(Entrance entrance) {
+    return entrance.changesNadai() && entrance.insideAvartana();
+  }
+
+  private static String onEntrance(Entrance entrance, Avartana avartana) {
+    Span.Round round = entrance.round();
+    String where = avartana.say(round.startBeat());
+    if (!entrance.changesNadai()) {
+      return "round " + round.number() + " begins inside a beat: " + where;
+    }
+    String change = "round " + round.number() + " changes to " + Nadai.inWords(round.nadai());
+    return entrance.insideBeat()
+        ? change + " inside a beat, " + where + ": hard to feel"
+        : change + " inside an avartana, on " + where;
+  }
+
+  private static void addRate(SpeechRate rate, List<String> remarks) {
+    double fastest = rate.fastestPerSecond();
+    if (fastest > SpeechRate.HARD_PER_SECOND) {
+      String verdict =
+          fastest > SpeechRate.VERY_HARD_PER_SECOND ? "very hard to say" : "hard to say";
+      remarks.add(
+          String.format(
+              Locale.ROOT,
+              "%s: up to %.1f sollus a second where a beat holds %d matras",
+              verdict,
+              fastest,
+              rate.matrasPerBeat()));
+    }
+  }
+
+  private static String onClaim(FalseClaim claim, Avartana avartana) {
+    String mark = claim.bar().endsAvartana() ? "||" : "|";
+    String limb = claim.bar().endsAvartana() ? "avartana" : "anga";
+    String side = claim.missBeats().signum() > 0 ? "after" : "before";
+    String miss = claim.missBeats().toMixed().replace("-", "");
+    return "line "
+        + claim.bar().place().line()
+        + ", column "
+        + claim.bar().place().column()
+        + ": the bar "
+        + mark
+        + " says that an "
+        + limb
+        + " ends here, but this is "
+        + avartana.say(claim.atBeat())
+        + ", "
+        + miss
+        + (miss.equals("1") ? " beat " : " beats ")
+        + side
+        + " the end of one";
+  }
+}

@@ -1,0 +1,141 @@
+package org.matraloom.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CheckCommandTest {
+
+  @TempDir private Path folder;
+
+  @Test
+  void provesTheDemoPieceInWords() throws IOException {
+    CommandLineRun run = check(DemoScore.text());
+    assertEquals("", run.err());
+    assertEquals(
+        """
+        River Steps
+        adi (I4 O O), 8 beats; tempo 66; from samam to samam
+
+        round  phrase       nadai          begins on                    matras    beats
+        1      Steps        chatusra       samam                            80       20
+        2      Steps        chatusra       beat 5 (clap)                    80       20
+        3      Steps        khanda         samam                            80       16
+
+        Sum: 80 + 80 + 80 = 240 matras; 20 + 20 + 16 = 56 beats = 7 avartanas.
+        It lands: the last matra ends on samam.
+        Matras a second: 4.4 in chatusra, 5.5 in khanda.
+        """,
+        run.out());
+    assertEquals(ExitCode.DONE, run.code());
+  }
+
+  @Test
+  void tellsTheMissInMatrasAndBeats() throws IOException {
+    CommandLineRun run = check("tala adi\nOver = (takadimi) x8 ta\n");
+    assertEquals(ExitCode.CHECK_FAILED, run.code());
+    assertTrue(
+        run.out()
+            .contains(
+                "It misses: the last matra ends on beat 1 1/4 (after the clap), 1 matra (1/4 beats)"
+                    + " too late for samam."),
+        run.out());
+    assertTrue(
+        run.out().contains("Start on beat 8 3/4 (after the wave) and it lands as it is"),
+        run.out());
+  }
+
+  @Test
+  void writesTheLandingAsJson() throws IOException {
+    Map<String, String> fields =
+        topLevel(
+            check(
+                    "tala adi\nSong = (takadimi) x16\nperform\n  Song x2 nadai 4\n  Song nadai 5\n",
+                    "--json")
+                .out());
+    assertEquals("224/5", fields.get("beats"));
+    assertEquals("192", fields.get("matras"));
+    assertEquals("28/5", fields.get("avartanas"));
+    assertEquals("false", fields.get("lands"));
+    assertEquals("-16", fields.get("missMatras"));
+    assertEquals("-16/5", fields.get("missBeats"));
+  }
+
+  @Test
+  void namesAFalseBarAndFails() throws IOException {
+    CommandLineRun run = check("tala adi\nSong = (takadimi) x5 | (takadimi) x3 ||\n");
+    assertEquals(ExitCode.CHECK_FAILED, run.code());
+    assertTrue(run.out().contains("It lands"), run.out());
+    assertTrue(run.out().contains("Note: line 2, column 22: the bar | says"), run.out());
+    assertTrue(run.out().contains("1 beat after the end of one"), run.out());
+  }
+
+  @Test
+  void readsAtAnotherTempo() throws IOException {
+    Path score = score(DemoScore.text());
+    CommandLineRun run =
+        CommandLineRun.of("check", score.toString(), "--tempo", "100", "--slow", "75%");
+    assertTrue(run.out().contains("tempo 75;"), run.out());
+  }
+
+  @Test
+  void aMissingFileIsOnePlainSentence() {
+    CommandLineRun run = CommandLineRun.of("check", folder.resolve("none.loom").toString());
+    assertEquals("", run.out());
+    assertFalse(run.err().contains("Exception"), run.err());
+    assertTrue(run.err().contains("error: there is no such file"), run.err());
+    assertEquals(ExitCode.BAD_INPUT, run.code());
+  }
+
+  @Test
+  void aBrokenScoreIsBadInput() throws IOException {
+    CommandLineRun run = check("tala rupoka\nSong = takadimx\n");
+    assertEquals(ExitCode.BAD_INPUT, run.code());
+    assertTrue(run.err().contains(":1:6: error:"), run.err());
+    assertTrue(run.err().contains(":2:8: error:"), run.err());
+  }
+
+  @Test
+  void anUnknownOptionIsBadUsage() {
+    CommandLineRun run = CommandLineRun.of("check", "--jsom", "x.loom");
+    assertEquals(ExitCode.BAD_INPUT, run.code());
+    assertTrue(run.err().startsWith("matraloom: Unknown option: '--jsom'"), run.err());
+  }
+
+  private CommandLineRun check(String text, String... options) throws IOException {
+    String[] arguments = new String[options.length + 2];
+    arguments[0] = "check";
+    arguments[1] = score(text).toString();
+    System.arraycopy(options, 0, arguments, 2, options.length);
+    return CommandLineRun.of(arguments);
+  }
+
+  private Path score(String text) throws IOException {
+    return Files.writeString(folder.resolve("piece.loom"), text);
+  }
+
+  private static Map<String, String> topLevel(String json) throws IOException {
+    Map<String, String> fields = new LinkedHashMap<>();
+    try (JsonParser parser = new JsonFactory().createParser(json)) {
+      assertEquals(JsonToken.START_OBJECT, parser.nextToken());
+      while (parser.nextToken() == JsonToken.FIELD_NAME) {
+        String name = parser.currentName();
+        parser.nextToken();
+        fields.put(name, parser.getText());
+        parser.skipChildren();
+      }
+    }
+    return fields;
+  }
+}

@@ -1,0 +1,60 @@
+package org.matraloom.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import picocli.CommandLine;
+
+class MainTest {
+
+  @Test
+  void withoutArgumentsItSaysHowToStart() {
+    CommandLineRun run = CommandLineRun.of();
+    assertEquals(ExitCode.DONE, run.code());
+    assertTrue(run.out().contains("Start with: matraloom demo"), run.out());
+  }
+
+  @Test
+  void everyCommandHasHelpWithAnExample() {
+    List<CommandLine> commands =
+        new CommandLine(new Main())
+            .getSubcommands().values().stream()
+                .filter(command -> !command.getCommandSpec().usageMessage().hidden())
+                .toList();
+    assertTrue(commands.size() >= 5, "commands were found");
+    for (CommandLine command : commands) {
+      CommandLineRun run = CommandLineRun.of(command.getCommandName(), "--help");
+      assertEquals(ExitCode.DONE, run.code(), command.getCommandName());
+      assertTrue(
+          run.out().contains("Example: matraloom " + command.getCommandName()),
+          command.getCommandName() + " shows an example");
+    }
+  }
+
+  @Test
+  void aMisspeltCommandIsBadUsageWithAHint() {
+    CommandLineRun run = CommandLineRun.of("chek");
+    assertEquals(ExitCode.BAD_INPUT, run.code());
+    assertTrue(run.err().contains("check"), run.err());
+  }
+
+  @Test
+  void talasNamesTheKriyasOfAdi() {
+    CommandLineRun run = CommandLineRun.of("talas", "adi");
+    assertEquals(
+        """
+        adi  I4 O O  8 beats
+            1 clap, 2 little finger, 3 ring finger, 4 middle finger, 5 clap, 6 wave, 7 clap, 8 wave
+        """,
+        run.out());
+  }
+
+  @Test
+  void talasListsAllThirtyFiveAdiAndTheChapus() {
+    long heads =
+        CommandLineRun.of("talas").out().lines().filter(line -> line.endsWith(" beats")).count();
+    assertEquals(35 + 1 + 4, heads);
+  }
+}
