@@ -1,0 +1,70 @@
+package org.matraloom.kanakku;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Edit;
+import org.matraloom.score.Performance;
+import org.matraloom.time.Ratio;
+
+/** A piece that misses, and the repairs found for it so far; a change is kept only if it lands. */
+final class RepairBench {
+
+  private final Composition composition;
+  private final Landing landing;
+  private final List<Repair> repairs = new ArrayList<>();
+
+  RepairBench(Composition composition) {
+    this.composition = composition;
+    this.landing = Landing.of(Performance.of(composition));
+  }
+
+  Composition composition() {
+    return composition;
+  }
+
+  Performance performance() {
+    return landing.performance();
+  }
+
+  Landing landing() {
+    return landing;
+  }
+
+  Ratio cycle() {
+    return Ratio.of(composition.avartana().beats());
+  }
+
+  /** How far the end must move on to land: from 0 up to a cycle, in beats. */
+  Ratio missing() {
+    return landing.missBeats().negate().modulo(cycle());
+  }
+
+  /** Whether moving the end by so many beats, either way, makes it land. */
+  boolean landsMovedBy(Ratio beats) {
+    return missing().minus(beats).dividedBy(cycle()).isWhole();
+  }
+
+  Performance after(List<Edit> edits) {
+    return Performance.of(Edit.all(composition, edits));
+  }
+
+  boolean offer(Repair.Kind kind, List<Edit> edits, String words, int cost) {
+    Performance changed = after(edits);
+    boolean lands = Landing.of(changed).lands();
+    if (lands) {
+      repairs.add(new Repair(kind, edits, words, cost, changed));
+    }
+    return lands;
+  }
+
+  List<Repair> ranked() {
+    repairs.sort(Comparator.comparingInt(Repair::cost).thenComparing(Repair::kind));
+    return List.copyOf(repairs);
+  }
+
+  static int rounded(Ratio beats) {
+    return (int) Math.min(Integer.MAX_VALUE / 2, Math.abs(beats.ceil()));
+  }
+}
