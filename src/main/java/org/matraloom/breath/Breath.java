@@ -12,6 +12,7 @@ import org.matraloom.time.Ratio;
  * @param source where its time comes from
  * @param cutBeats how much of the sound before it is cut, in beats; 0 where nothing is
  * @param after the sollu before it, as spelled
+ * @param afterBeat where that sollu begins, in beats of the performance
  * @param round the round it belongs to, from 1
  * @param endsPhrase whether a phrase, a group or a round ends before it
  * @param beforeChange whether it falls into the beat before a nadai change
@@ -24,6 +25,7 @@ public record Breath(
     Source source,
     Ratio cutBeats,
     String after,
+    Ratio afterBeat,
     int round,
     boolean endsPhrase,
     boolean beforeChange) {

@@ -75,6 +75,13 @@ final class BreathCost {
         || pace.seconds(beats).compareTo(settings.longestSeconds()) > 0;
   }
 
+  /** How many breaths a stretch lacks at least; 0 if it is not too long. */
+  long missingBreaths(Ratio beats, long sollus) {
+    long byTime = pace.seconds(beats).dividedBy(settings.longestSeconds()).ceil();
+    long bySollus = Ratio.of(sollus, settings.longestSollus()).ceil();
+    return Math.max(1, Math.max(byTime, bySollus)) - 1;
+  }
+
   private long load(Ratio beats, long sollus) {
     long ofTime = pace.seconds(beats).times(THOUSAND).dividedBy(settings.longestSeconds()).floor();
     return Math.max(ofTime, THOUSAND * sollus / settings.longestSollus());

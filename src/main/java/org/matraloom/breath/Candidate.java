@@ -2,6 +2,7 @@ package org.matraloom.breath;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.matraloom.time.Ratio;
 
 /**
@@ -29,6 +30,12 @@ record Candidate(
       }
     }
     return candidates;
+  }
+
+  /** Where the earliest breath at a stop begins, if there is time for one. */
+  static Optional<Ratio> earliestStart(VoiceStop stop, Pace pace, BreathSettings settings) {
+    List<Ratio> starts = starts(stop, pace, settings);
+    return starts.isEmpty() ? Optional.empty() : Optional.of(starts.get(starts.size() - 1));
   }
 
   /**
@@ -67,6 +74,7 @@ record Candidate(
         source(stop, cut),
         cut,
         stop.last(),
+        stop.attackBeat(),
         stop.round(),
         stop.endsPhrase(),
         voice.isBeforeChange(start));

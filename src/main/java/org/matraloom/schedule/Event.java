@@ -107,6 +107,16 @@ public sealed interface Event {
   record Silence(Ratio beat, Ratio beats, int round) implements Event {}
 
   /**
+   * There is time to inhale.
+   *
+   * @param beat where it begins
+   * @param beats how long it may take, up to the next sollu
+   * @param full whether there is time for a full breath, and not for a catch breath only
+   * @param round the round that is going on, from 1
+   */
+  record Inhale(Ratio beat, Ratio beats, boolean full, int round) implements Event {}
+
+  /**
    * The last matra has ended.
    *
    * @param beat where

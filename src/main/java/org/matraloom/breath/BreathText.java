@@ -1,0 +1,161 @@
+package org.matraloom.breath;
+
+import java.util.List;
+import java.util.Locale;
+import org.matraloom.score.Avartana;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Nadai;
+import org.matraloom.score.Span;
+import org.matraloom.time.Ratio;
+
+/** Writes a plan for reading: the words of every round with a mark above each breath. */
+public final class BreathText {
+
+  private final BreathPlan plan;
+  private final List<Cure> cures;
+  private final Composition composition;
+  private final StringBuilder out = new StringBuilder();
+
+  private BreathText(BreathPlan plan, List<Cure> cures) {
+    this.plan = plan;
+    this.cures = cures;
+    this.composition = plan.performance().composition();
+  }
+
+  /**
+   * Writes a plan.
+   *
+   * @param plan the plan
+   * @param cures what would make an impossible piece possible
+   * @return lines that end in a line feed; pure ASCII except for the words of the score
+   */
+  public static String of(BreathPlan plan, List<Cure> cures) {
+    return new BreathText(plan, cures).written();
+  }
+
+  /**
+   * The mark of a kind of breath.
+   *
+   * @param kind how deep it is
+   * @return "V" for a full breath, "v" for a catch breath
+   */
+  static String mark(Breath.Kind kind) {
+    return kind == Breath.Kind.FULL ? "V" : "v";
+  }
+
+  private String written() {
+    head();
+    MarkedLines lines = new MarkedLines(out, composition, plan.breaths());
+    int breath = 0;
+    for (Span span : plan.performance().spans()) {
+      if (span instanceof Span.Round round) {
+        out.append('\n').append(heading(round)).append('\n');
+      }
+      lines.add(span);
+      while (breath < plan.breaths().size()
+          && plan.breaths().get(breath).startBeat().compareTo(span.endBeat()) < 0) {
+        out.append(told(breath)).append('\n');
+        breath++;
+      }
+    }
+    problems();
+    out.append('\n');
+    Care.of(plan).forEach(sentence -> out.append(sentence).append('\n'));
+    return out.toString();
+  }
+
+  private void head() {
+    BreathSettings settings = plan.settings();
+    if (!composition.title().isEmpty()) {
+      out.append(composition.title()).append(", ");
+    }
+    out.append(composition.tempo().beatsPerMinute().toMixed())
+        .append(" beats a minute: ")
+        .append(Counts.of(plan.breaths().size(), "breath", "breaths"));
+    plan.stretches().stream()
+        .max((a, b) -> a.seconds().compareTo(b.seconds()))
+        .ifPresent(longest -> out.append("; longest stretch ").append(length(longest)));
+    out.append(" (limits ").append(limits()).append(")\n");
+    out.append("V = full breath, ")
+        .append(settings.fullMs())
+        .append(" ms or more; v = catch breath, from ")
+        .append(settings.shortestMs())
+        .append(" ms; breathe in before the first sollu\n");
+  }
+
+  private String heading(Span.Round round) {
+    return "Round "
+        + round.number()
+        + ", "
+        + round.phrase()
+        + ", "
+        + Nadai.inWords(round.matrasPerBeat())
+        + ", from "
+        + composition.avartana().say(round.startBeat());
+  }
+
+  private String told(int index) {
+    Breath breath = plan.breaths().get(index);
+    return "  "
+        + mark(breath.kind())
+        + " after the "
+        + breath.after()
+        + " on "
+        + place(breath.afterBeat())
+        + ": "
+        + String.format(Locale.ROOT, "%.2f s ", breath.seconds().toDouble())
+        + source(breath)
+        + (breath.beforeChange() ? ", in the beat before the nadai changes" : "")
+        + "; then "
+        + length(plan.stretches().get(index + 1));
+  }
+
+  private String source(Breath breath) {
+    Ratio cut = breath.cutBeats().times(composition.tempo().secondsPerBeat());
+    String shortened = String.format(Locale.ROOT, " is cut by %.2f s", cut.toDouble());
+    return switch (breath.source()) {
+      case SILENCE -> "of silence";
+      case KARVAI -> "for air, its karvai" + shortened;
+      case JOIN -> "for air, it" + shortened;
+    };
+  }
+
+  private void problems() {
+    if (!plan.isPossible()) {
+      out.append('\n');
+      plan.tooLong().forEach(stretch -> out.append(trouble(stretch)).append('\n'));
+      out.append(cures.isEmpty() ? "no single kind of change was found that cures it\n" : "");
+      cures.forEach(cure -> out.append("  it helps to ").append(cure.words()).append('\n'));
+    }
+  }
+
+  private String trouble(Stretch stretch) {
+    return "Too long for one breath: round "
+        + stretch.round()
+        + ", from "
+        + stretch.phrase()
+        + " ("
+        + place(stretch.startBeat())
+        + ") on, "
+        + length(stretch)
+        + " with no time to breathe; the limits are "
+        + limits();
+  }
+
+  private String place(Ratio beat) {
+    Avartana avartana = composition.avartana();
+    return avartana.say(beat);
+  }
+
+  private String limits() {
+    return Counts.seconds(plan.settings().longestSeconds())
+        + " and "
+        + Counts.of(plan.settings().longestSollus(), "sollu", "sollus");
+  }
+
+  private static String length(Stretch stretch) {
+    return Counts.seconds(stretch.seconds())
+        + " and "
+        + Counts.of(stretch.sollus(), "sollu", "sollus");
+  }
+}

@@ -1,0 +1,109 @@
+package org.matraloom.breath;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.StringWriter;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Performance;
+
+class BreathTextTest {
+
+  private static final Composition SONG =
+      new Pieces()
+          .phrase("Drip", "ta-ka-di-mi ".repeat(7) + "tom , . .")
+          .phrase("Song", "Drip")
+          .say("Song", 2, 4)
+          .at(60);
+
+  @Test
+  void marksStandAboveTheSignInWhichTheAirIsTaken() {
+    String text = BreathText.of(plan(SONG), List.of());
+    assertEquals(
+        """
+        Ferry Song, 60 beats a minute: 1 breath; longest stretch 7.5 s and 29 sollus \
+        (limits 8.0 s and 40 sollus)
+        V = full breath, 600 ms or more; v = catch breath, from 250 ms; breathe in before \
+        the first sollu
+
+        Round 1, Song, chatusra nadai (4), from samam
+        ta ka di mi ta ka di mi ta ka di mi ta ka di mi
+                                                  v
+        ta ka di mi ta ka di mi ta ka di mi tom , . .
+          v after the tom on beat 8 (wave): 0.50 s of silence; then 7.3 s and 29 sollus
+
+        Round 2, Song, chatusra nadai (4), from samam
+        ta ka di mi ta ka di mi ta ka di mi ta ka di mi
+        ta ka di mi ta ka di mi ta ka di mi tom , . .
+
+        """,
+        text.substring(0, text.indexOf("Breathe quietly")));
+  }
+
+  @Test
+  void everyBreathHasItsMarkAndItsLine() {
+    int breaths = 0;
+    for (long seed = 0; seed < 200; seed++) {
+      BreathPlan plan = plan(Pieces.random(seed));
+      String text = BreathText.of(plan, List.of());
+      long marks =
+          text.lines()
+              .filter(line -> line.matches("[ Vv]+"))
+              .mapToLong(line -> line.chars().filter(sign -> sign != ' ').count())
+              .sum();
+      long lines = text.lines().filter(line -> line.matches("  [Vv] after the .*")).count();
+      assertEquals(plan.breaths().size(), marks, text);
+      assertEquals(plan.breaths().size(), lines, text);
+      breaths += plan.breaths().size();
+    }
+    assertTrue(breaths > 300, "breaths were seen: " + breaths);
+  }
+
+  @Test
+  void theReminderToRestComesAfterFifteenMinutesOfVoice() {
+    Composition longSong =
+        new Pieces().phrase("Drip", "ta-ka-di-mi tom , . .").say("Drip", 500, 4).at(60);
+    assertTrue(BreathText.of(plan(longSong), List.of()).contains("more than 15 minutes of voice"));
+    assertFalse(BreathText.of(plan(SONG), List.of()).contains("minutes of voice"));
+    assertTrue(BreathText.of(plan(SONG), List.of()).contains("not medical advice"));
+  }
+
+  @Test
+  void jsonSaysTheSameInAFixedOrder() throws IOException {
+    StringWriter out = new StringWriter();
+    BreathJson.write(plan(SONG), List.of(), out);
+    String expected =
+        """
+        {
+          "title" : "Ferry Song",
+          "tempo" : "60",
+          "possible" : true,
+          "longestSeconds" : 8.0,
+          "longestSollus" : 40,
+          "cost" : %d,
+          "breaths" : [ {
+            "round" : 1,
+            "after" : "tom",
+            "afterBeat" : "7",
+            "beat" : "15/2",
+            "beats" : "1/2",
+            "seconds" : 0.5,
+            "kind" : "catch",
+            "from" : "silence",
+            "cutBeats" : "0",
+            "endsPhrase" : true,
+            "beforeNadaiChange" : false
+          } ],
+        """
+            .formatted(plan(SONG).cost());
+    assertTrue(out.toString().replace("\r", "").startsWith(expected), out.toString());
+  }
+
+  private static BreathPlan plan(Composition piece) {
+    return BreathPlanner.plan(Performance.of(piece), BreathSettings.study());
+  }
+}
