@@ -5,6 +5,7 @@ import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
+import org.matraloom.score.Step;
 import org.matraloom.time.Ratio;
 
 /**
@@ -80,7 +81,17 @@ public record Landing(Performance performance, Ratio missBeats) {
   }
 
   /**
-   * The start that would make it land as it stands.
+   * Whether another start could mend a miss: a plan that waits for a place of the tala ends where
+   * it ends, wherever it starts.
+   *
+   * @return true if {@link #startThatLands()} lands
+   */
+  public boolean startCanMend() {
+    return performance.composition().plan().stream().noneMatch(Step.Until.class::isInstance);
+  }
+
+  /**
+   * The start that would make it land as it stands, if {@link #startCanMend()}.
    *
    * @return beats after samam, from 0 up to the length of the avartana
    */
