@@ -40,7 +40,10 @@ class DocstringsTest {
   private static final int LONG_CLASS = 250;
 
   /** Files over 250 lines, each with the reason why it is one piece. */
-  private static final Map<String, String> LONG_FOR_A_REASON = Map.of();
+  private static final Map<String, String> LONG_FOR_A_REASON =
+      Map.of(
+          "PhraseParser.java",
+          "recursive descent: a method for each mark of a phrase, each calling the others");
 
   private final List<String> faults = new ArrayList<>();
   private int members;
