@@ -15,24 +15,31 @@ final class PartFile implements AutoCloseable {
   private final Path part;
   private final FileChannel channel;
 
-  /** Opens it beside the target, in the same folder. */
+  /** Opens it beside the target, in the same folder; it is gone even if the program is stopped. */
   PartFile(Path target) throws IOException {
     this.target = target;
     if (Files.isDirectory(target)) {
       throw new IOException(target + " is a folder; give the name of a file");
     }
+    if (Files.exists(target) && !Files.isRegularFile(target)) {
+      throw new IOException(target + " is a device; give the name of a file");
+    }
     Path folder = target.toAbsolutePath().getParent();
     if (folder == null || !Files.isDirectory(folder)) {
       throw new IOException("cannot write " + target + ": there is no folder " + folder);
     }
-    String name = "." + target.getFileName() + "." + Long.toHexString(System.nanoTime()) + ".part";
-    this.part = folder.resolve(name);
+    part = folder.resolve(partName());
     try {
-      this.channel =
-          FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+      channel = FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
     } catch (IOException failure) {
-      throw new IOException("cannot write into the folder " + folder, failure);
+      throw new IOException(
+          "cannot write " + target + ": no file can be made in " + folder, failure);
     }
+    part.toFile().deleteOnExit();
+  }
+
+  private String partName() {
+    return "." + target.getFileName() + "." + Long.toHexString(System.nanoTime()) + ".part";
   }
 
   FileChannel channel() {

@@ -43,7 +43,7 @@ public final class TrackWriter {
    * Renders the track and writes it; the file appears only when it is whole.
    *
    * @param target where the file goes; an older one is replaced
-   * @param progress is told about every few seconds of music
+   * @param progress is told after every block, several times a second of music
    * @throws IOException if the track is too long for a WAVE file or the disk fails
    */
   public void write(Path target, RenderProgress progress) throws IOException {

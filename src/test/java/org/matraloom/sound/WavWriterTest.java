@@ -2,6 +2,7 @@ package org.matraloom.sound;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -176,6 +177,16 @@ class WavWriterTest {
         assertThrows(
             IOException.class, () -> new WavWriter(folder, PcmFormat.USUAL, 10, List.of()));
     assertEquals(folder + " is a folder; give the name of a file", refused.getMessage());
+  }
+
+  @Test
+  void aDeviceIsNeverReplaced() {
+    Path device = Path.of("/dev/null");
+    assumeTrue(Files.exists(device), "there is such a device on this system");
+    IOException refused =
+        assertThrows(
+            IOException.class, () -> new WavWriter(device, PcmFormat.USUAL, 10, List.of()));
+    assertEquals("/dev/null is a device; give the name of a file", refused.getMessage());
   }
 
   @Test
