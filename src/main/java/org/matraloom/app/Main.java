@@ -26,6 +26,7 @@ import picocli.CommandLine.ParameterException;
       CheckCommand.class,
       EventsCommand.class,
       RenderCommand.class,
+      BreathsCommand.class,
       TalasCommand.class,
       DemoCommand.class,
       WarmUpCommand.class

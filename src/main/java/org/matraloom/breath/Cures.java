@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import org.matraloom.kanakku.Landing;
+import org.matraloom.notation.ScorePrinter;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
 import org.matraloom.time.Ratio;
@@ -138,18 +139,27 @@ public final class Cures {
 
   private static String told(
       List<CureSearch.Change> changes, String verb, String one, String purpose) {
+    String deeds =
+        changes.stream()
+            .map(
+                change ->
+                    verb
+                        + " "
+                        + Counts.of(change.amount(), one, one + "s")
+                        + " "
+                        + change.place()
+                        + " in "
+                        + change.phrase())
+            .collect(Collectors.joining(", then "));
+    return deeds + purpose + ", so that it reads " + rewritten(changes);
+  }
+
+  private static String rewritten(List<CureSearch.Change> changes) {
     return changes.stream()
-        .map(
-            change ->
-                verb
-                    + " "
-                    + Counts.of(change.amount(), one, one + "s")
-                    + " "
-                    + change.place()
-                    + " in "
-                    + change.phrase()
-                    + purpose)
-        .collect(Collectors.joining(", and "));
+        .map(CureSearch.Change::phrase)
+        .distinct()
+        .map(name -> name + " = " + ScorePrinter.print(last(changes).phrases().get(name)))
+        .collect(Collectors.joining(" and "));
   }
 
   private static Composition startingAt(Composition changed, Ratio startBeat) {

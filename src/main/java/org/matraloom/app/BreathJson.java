@@ -1,29 +1,30 @@
-package org.matraloom.breath;
+package org.matraloom.app;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.io.Writer;
+import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
+import org.matraloom.breath.Breath;
+import org.matraloom.breath.BreathPlan;
+import org.matraloom.breath.Care;
+import org.matraloom.breath.Cure;
+import org.matraloom.breath.Stretch;
+import org.matraloom.notation.ScorePrinter;
 
 /** Writes a plan for another program; positions are exact, as strings like "56" or "224/5". */
-public final class BreathJson {
+final class BreathJson {
 
   private BreathJson() {}
 
-  /**
-   * Writes a plan as one JSON object, keys in a fixed order.
-   *
-   * @param plan the plan
-   * @param cures what would make an impossible piece possible
-   * @param out where it is written; flushed, not closed
-   * @throws IOException if {@code out} fails
-   */
-  public static void write(BreathPlan plan, List<Cure> cures, Writer out) throws IOException {
-    JsonGenerator json = new JsonFactory().createGenerator(out);
-    json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
-    json.useDefaultPrettyPrinter();
+  static void write(BreathPlan plan, List<Cure> cures, PrintWriter out) throws IOException {
+    try (Json json = Json.to(out)) {
+      write(plan, cures, json.generator());
+    }
+  }
+
+  private static void write(BreathPlan plan, List<Cure> cures, JsonGenerator json)
+      throws IOException {
     json.writeStartObject();
     json.writeStringField("title", plan.performance().composition().title());
     json.writeStringField(
@@ -47,6 +48,7 @@ public final class BreathJson {
       json.writeStartObject();
       json.writeStringField("kind", word(cure.kind()));
       json.writeStringField("words", cure.words());
+      json.writeStringField("score", ScorePrinter.print(cure.composition()));
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -56,8 +58,6 @@ public final class BreathJson {
     }
     json.writeEndArray();
     json.writeEndObject();
-    json.writeRaw('\n');
-    json.close();
   }
 
   private static void write(Breath breath, JsonGenerator json) throws IOException {
