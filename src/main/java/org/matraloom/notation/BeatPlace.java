@@ -41,9 +41,9 @@ final class BeatPlace {
   private static String advice(Token first) {
     return first.is(Kind.NUMBER)
         ? "write beat "
-            + first.text()
+            + first.brief()
             + " to count from 1, +"
-            + first.text()
+            + first.brief()
             + " to count from samam"
         : Nearest.of(first.text(), List.of("sam", "samam", "beat"))
             .map(near -> "the nearest is " + near)

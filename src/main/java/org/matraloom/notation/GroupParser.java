@@ -1,9 +1,13 @@
 package org.matraloom.notation;
 
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.matraloom.notation.Token.Kind;
 import org.matraloom.score.Element;
 import org.matraloom.score.Lexicon;
+import org.matraloom.score.Sollu;
 
 /** Reads kanakku shorthand: {@code 9}, {@code 9(1)}, {@code 5*6}, {@code 5*6(2)}. */
 final class GroupParser {
@@ -12,6 +16,7 @@ final class GroupParser {
 
   private final Lexicon lexicon;
   private final Problems problems;
+  private final Map<Integer, List<Sollu>> words = new HashMap<>();
 
   GroupParser(Lexicon lexicon, Problems problems) {
     this.lexicon = lexicon;
@@ -50,7 +55,8 @@ final class GroupParser {
       sound = false;
     }
     return sound
-        ? Optional.of(new Element.Group(size, hold, karvai, lexicon.words(size)))
+        ? Optional.of(
+            new Element.Group(size, hold, karvai, words.computeIfAbsent(size, lexicon::words)))
         : Optional.empty();
   }
 
@@ -65,7 +71,7 @@ final class GroupParser {
       return true;
     }
     String range = " " + least + " to " + most + " " + unit + ", given ";
-    problems.error(number, what + range + Problem.printable(number.text()));
+    problems.error(number, what + range + Problems.brief(number.text()));
     return false;
   }
 }

@@ -4,6 +4,7 @@ import java.text.Normalizer;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.matraloom.score.Jati;
 
 /**
@@ -33,6 +34,10 @@ final class JatiNames {
           Map.entry("sankirna", Jati.SANKIRNA),
           Map.entry("samkirna", Jati.SANKIRNA));
 
+  private static final Pattern MARK = Pattern.compile("\\p{M}");
+  private static final Pattern SILENT_H = Pattern.compile("(?<=[bcdgjkpst])h");
+  private static final Pattern DOUBLED = Pattern.compile("(.)\\1");
+
   private JatiNames() {}
 
   /** The jati that a word names. */
@@ -47,14 +52,11 @@ final class JatiNames {
 
   /** Brings the ways of spelling a name to one. */
   static String fold(String word) {
-    String plain =
-        Normalizer.normalize(word.toLowerCase(Locale.ROOT), Normalizer.Form.NFD)
-            .replaceAll("\\p{M}", "")
-            .replaceAll("(?<=[bcdgjkpst])h", "")
-            .replace("ee", "i")
-            .replace("oo", "u")
-            .replaceAll("(.)\\1", "$1")
-            .replace("ng", "nk");
+    String letters = Normalizer.normalize(word.toLowerCase(Locale.ROOT), Normalizer.Form.NFD);
+    String plain = MARK.matcher(letters).replaceAll("");
+    plain = SILENT_H.matcher(plain).replaceAll("");
+    plain = plain.replace("ee", "i").replace("oo", "u");
+    plain = DOUBLED.matcher(plain).replaceAll("$1").replace("ng", "nk");
     return plain.length() > 3 && plain.endsWith("am")
         ? plain.substring(0, plain.length() - 1)
         : plain;

@@ -77,6 +77,7 @@ final class Lexer {
   }
 
   private Token.Kind kindAt(int letter, int end) {
+    int start = at;
     at += Character.charCount(letter);
     if (isDigit(letter)) {
       while (at < end && isDigit(text.charAt(at))) {
@@ -89,9 +90,8 @@ final class Lexer {
       return Token.Kind.NAME;
     }
     if (Character.isLetter(letter)) {
-      int start = at;
       takeLetters(end, false);
-      return letter == 'x' && at == start ? Token.Kind.TIMES : Token.Kind.WORD;
+      return letter == 'x' && at == start + 1 ? Token.Kind.TIMES : Token.Kind.WORD;
     }
     if (letter == '|' && at < end && text.charAt(at) == '|') {
       at++;
@@ -104,7 +104,7 @@ final class Lexer {
     if (mark >= 0) {
       return KINDS[mark];
     }
-    takeMarks(end);
+    at = SourceLine.clusterEnd(text, start, end);
     return Token.Kind.STRANGE;
   }
 
@@ -124,12 +124,6 @@ final class Lexer {
         return;
       }
       at += Character.charCount(letter);
-    }
-  }
-
-  private void takeMarks(int end) {
-    while (at < end && isMark(text.codePointAt(at))) {
-      at += Character.charCount(text.codePointAt(at));
     }
   }
 

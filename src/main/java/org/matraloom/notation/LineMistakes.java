@@ -20,7 +20,7 @@ final class LineMistakes {
     if (Headers.keyword(first).isPresent()) {
       problems.error(
           first,
-          first.text() + " must stand before the phrases",
+          first.brief() + " must stand before the phrases",
           "move the line to the head of the score");
     } else if (tokens.get(1).is(Kind.EQUALS)) {
       problems.error(
@@ -28,7 +28,7 @@ final class LineMistakes {
     } else if (first.is(Kind.NAME)) {
       problems.error(
           tokens.get(1),
-          "expected = after the name " + first.text() + ", found " + tokens.get(1).said(),
+          "expected = after the name " + first.brief() + ", found " + tokens.get(1).said(),
           () -> nameAdvice(first, headersOver, phrases));
     } else {
       unknown(first, headersOver, problems);

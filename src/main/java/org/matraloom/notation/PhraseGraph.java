@@ -95,7 +95,7 @@ final class PhraseGraph {
       if (!phrases.containsKey(ScoreParser.nameOf(reference))) {
         problems.error(
             reference,
-            "no phrase is called " + reference.text(),
+            "no phrase is called " + reference.brief(),
             () -> PhraseMistakes.unknownName(reference.text(), phrases.keySet(), lexicon));
       }
     }
@@ -229,10 +229,10 @@ final class PhraseGraph {
     problems.error(
         name,
         "phrase "
-            + name.text()
+            + name.brief()
             + " is too long: it passes more than "
             + String.format(Locale.ROOT, "%,d", MOST_STEPS)
             + " sollus and marks",
-        "look for a repeat inside a repeat");
+        "check the repeats");
   }
 }

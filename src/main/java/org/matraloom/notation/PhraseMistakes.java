@@ -83,18 +83,18 @@ final class PhraseMistakes {
     Token opener = cursor.next();
     Token number = cursor.next();
     cursor.next();
-    String karvai = group.text() + "(" + number.text() + ")";
+    String karvai = group.brief() + "(" + number.brief() + ")";
     problems.error(
         opener,
-        "expected x and a number after (" + number.text() + ")",
-        "write " + karvai + " without a space for a karvai of " + number.text());
+        "expected x and a number after (" + number.brief() + ")",
+        "write " + karvai + " without a space for a karvai of " + number.brief());
   }
 
   /** {@code 5 x3}: five threes or three fives. Passes over it. */
   static void timesAfterNumber(Token group, Cursor cursor, Problems problems) {
     Token times = cursor.next();
-    String count = cursor.is(Kind.NUMBER) ? cursor.next().text() : "3";
-    String size = group.text();
+    String count = cursor.is(Kind.NUMBER) ? cursor.next().brief() : "3";
+    String size = group.brief();
     problems.error(
         times,
         "x after a bare number can mean a repeat or a hold",

@@ -3,7 +3,6 @@ package org.matraloom.notation;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,13 +10,12 @@ import org.matraloom.notation.Token.Kind;
 import org.matraloom.score.Element;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Sequence;
-import org.matraloom.score.Sollu;
 
 /** Reads the body of a phrase; every fault is told and passed over, so that all are found. */
 final class PhraseParser {
 
   static final int DEEPEST = 32;
-  private static final int LONGEST_WORD = 200;
+  private static final int LONGEST_NAME = 200;
 
   private static final Map<Kind, Kind> CLOSERS =
       Map.of(
@@ -25,17 +23,16 @@ final class PhraseParser {
           Kind.SQUARE_OPEN, Kind.SQUARE_CLOSE,
           Kind.CURLY_OPEN, Kind.CURLY_CLOSE);
 
-  private final Lexicon lexicon;
   private final Problems problems;
+  private final WordParser words;
   private final GroupParser groups;
-  private final Map<String, Optional<List<Sollu>>> split = new HashMap<>();
   private final Deque<Kind> open = new ArrayDeque<>();
   private List<Token> references = new ArrayList<>();
   private boolean tooDeep;
 
   PhraseParser(Lexicon lexicon, Problems problems) {
-    this.lexicon = lexicon;
     this.problems = problems;
+    this.words = new WordParser(lexicon, problems);
     this.groups = new GroupParser(lexicon, problems);
   }
 
@@ -52,8 +49,8 @@ final class PhraseParser {
     if (before == problems.errors() && saysNothing(sequence)) {
       problems.error(
           name,
-          "phrase " + name.text() + " says nothing",
-          "write sollus after the =, as in " + name.text() + " = takadimi");
+          "phrase " + name.brief() + " says nothing",
+          "write sollus after the =, as in " + name.brief() + " = takadimi");
     }
     return new Body(sequence, List.copyOf(references));
   }
@@ -83,7 +80,7 @@ final class PhraseParser {
       PhraseMistakes.touching(token, problems);
     }
     switch (token.kind()) {
-      case WORD -> word(token, elements);
+      case WORD -> words.parse(token, elements).ifPresent(elements::add);
       case NAME -> reference(token, cursor, elements);
       case NUMBER -> groups.parse(token, cursor).ifPresent(elements::add);
       case COMMA -> elements.add(new Element.Karvai(1));
@@ -104,42 +101,9 @@ final class PhraseParser {
         || (before == Kind.NUMBER && (after == Kind.WORD || after == Kind.NAME));
   }
 
-  private void word(Token token, List<Element> elements) {
-    String written = token.text();
-    if (written.length() > LONGEST_WORD) {
-      problems.error(token, "a word has at most " + LONGEST_WORD + " letters", "split it");
-      return;
-    }
-    Optional<List<Sollu>> sollus = split.computeIfAbsent(written, lexicon::split);
-    if (sollus.isEmpty()) {
-      PhraseMistakes.unknownWord(token, lexicon, problems);
-      return;
-    }
-    elements.add(new Element.Word(written, inCompany(elements, sollus.get())));
-  }
-
-  /** The sollus of a word as they are said after the word before it, marks of bars aside. */
-  private List<Sollu> inCompany(List<Element> elements, List<Sollu> sollus) {
-    int last = elements.size() - 1;
-    while (last >= 0 && elements.get(last) instanceof Element.Bar) {
-      last--;
-    }
-    if (last < 0 || !(elements.get(last) instanceof Element.Word before)) {
-      return sollus;
-    }
-    Sollu previous = before.sollus().get(before.sollus().size() - 1);
-    Sollu first = lexicon.inCompany(previous, sollus.get(0));
-    if (first.equals(sollus.get(0))) {
-      return sollus;
-    }
-    List<Sollu> changed = new ArrayList<>(sollus);
-    changed.set(0, first);
-    return changed;
-  }
-
   private void reference(Token token, Cursor cursor, List<Element> elements) {
-    if (token.text().length() > LONGEST_WORD) {
-      problems.error(token, "a name has at most " + LONGEST_WORD + " letters", "shorten it");
+    if (token.text().length() > LONGEST_NAME) {
+      problems.error(token, "a name has at most " + LONGEST_NAME + " letters", "shorten it");
       return;
     }
     references.add(token);

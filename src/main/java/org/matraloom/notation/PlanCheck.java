@@ -70,7 +70,7 @@ final class PlanCheck {
   }
 
   private void tooLong(Line line, String how) {
-    problems.error(line.token(), "the performance " + how, "look for a repeat inside a repeat");
+    problems.error(line.token(), "the performance " + how, "check the repeats and the rests");
   }
 
   private static String grouped(long number) {

@@ -67,7 +67,7 @@ final class PlanParser {
     if (first.is(Kind.NAME)) {
       problems.error(
           first,
-          "no phrase is called " + first.text(),
+          "no phrase is called " + first.brief(),
           () -> PhraseMistakes.unknownName(first.text(), phrases, lexicon));
       return;
     }

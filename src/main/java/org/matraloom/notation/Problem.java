@@ -36,6 +36,8 @@ public record Problem(
   private static final int WIDEST = 120;
   private static final int BEFORE_CARET = 60;
   private static final String CUT = "...";
+  private static final int ZERO_WIDTH_NON_JOINER = 0x200c;
+  private static final int ZERO_WIDTH_JOINER = 0x200d;
 
   /**
    * Writes the problem for a terminal: place and message, the line, a caret under the place, help.
@@ -86,6 +88,9 @@ public record Problem(
 
   private static boolean isHarmless(int letter) {
     int type = Character.getType(letter);
+    if (letter == ZERO_WIDTH_JOINER || letter == ZERO_WIDTH_NON_JOINER) {
+      return true;
+    }
     return type != Character.CONTROL
         && type != Character.FORMAT
         && type != Character.SURROGATE

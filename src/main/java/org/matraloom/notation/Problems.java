@@ -80,12 +80,15 @@ final class Problems {
 
   /** Text of the file in quotation marks, cut if it is long. */
   static String quote(String text) {
+    return '"' + brief(text) + '"';
+  }
+
+  /** Text of the file, cut if it is long. */
+  static String brief(String text) {
     List<String> clusters = SourceLine.clusters(text);
-    String cut =
-        clusters.size() > LONGEST_QUOTE
-            ? String.join("", clusters.subList(0, LONGEST_QUOTE)) + "..."
-            : text;
-    return '"' + Problem.printable(cut) + '"';
+    return clusters.size() > LONGEST_QUOTE
+        ? Problem.printable(String.join("", clusters.subList(0, LONGEST_QUOTE))) + "..."
+        : Problem.printable(text);
   }
 
   private void add(

@@ -27,7 +27,7 @@ final class Quantity {
     }
     Token first = cursor.next();
     if (first.value() > MOST) {
-      problems.error(first, "the largest number here is " + MOST + ", given " + first.text());
+      problems.error(first, "the largest number here is " + MOST + ", given " + first.brief());
       return Optional.empty();
     }
     if (cursor.is(Kind.SLASH)) {

@@ -63,7 +63,7 @@ final class ScoreParser {
     boolean equals = tokens.get(1).is(Kind.EQUALS);
     if (equals && first.is(Kind.NAME)) {
       beginPhrase(tokens);
-    } else if (first.is(PERFORM) && tokens.get(1).is(Kind.END)) {
+    } else if (first.is(PERFORM) && tokens.get(1).is(Kind.END) && !isPhrase(first)) {
       beginPlan(first);
     } else if (keyword.isPresent() && !headersOver) {
       headers.add(keyword.get(), tokens);
@@ -138,7 +138,7 @@ final class ScoreParser {
       problems.error(
           name,
           "phrase "
-              + name.text()
+              + name.brief()
               + " is given twice, first in line "
               + first.token().line().number(),
           "give one of the two another name");

@@ -3,7 +3,6 @@ package org.matraloom.notation;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Element;
@@ -23,6 +22,7 @@ import org.matraloom.time.Ratio;
 public final class ScorePrinter {
 
   private static final int WIDEST = 100;
+  private static final int LONGEST_CHAIN = 60;
   private static final String INDENT = "  ";
   private static final int DECIMAL = 1_000;
 
@@ -65,18 +65,16 @@ public final class ScorePrinter {
    */
   public static String print(Sequence sequence) {
     StringBuilder text = new StringBuilder();
-    Optional<Element> before = Optional.empty();
+    boolean ringing = false;
     for (Element element : sequence.elements()) {
       boolean tight =
-          element instanceof Element.Group && before.filter(ScorePrinter::rings).isPresent();
+          ringing
+              && element instanceof Element.Group
+              && text.length() - text.lastIndexOf(" ") < LONGEST_CHAIN;
       text.append(text.isEmpty() || tight ? "" : " ").append(element(element));
-      before = Optional.of(element);
+      ringing = element instanceof Element.Group group && group.karvai() > 0;
     }
     return text.toString();
-  }
-
-  private static boolean rings(Element element) {
-    return element instanceof Element.Group group && group.karvai() > 0;
   }
 
   private static void header(String keyword, String value, StringBuilder text) {

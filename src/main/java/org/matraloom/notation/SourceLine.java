@@ -30,6 +30,12 @@ record SourceLine(int number, String text) {
     return clusters;
   }
 
+  /** The end of the character, as a reader counts them, that begins at an index. */
+  static int clusterEnd(String text, int start, int end) {
+    Matcher matcher = CLUSTER.matcher(text).region(start, end);
+    return matcher.lookingAt() ? matcher.end() : end;
+  }
+
   /** How many characters a reader counts in a part of the line. */
   int width(int start, int end) {
     String part = text.substring(start, end);

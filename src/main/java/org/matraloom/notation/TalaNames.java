@@ -77,6 +77,9 @@ final class TalaNames {
 
   /** Advice for a name that means nothing. */
   static String suggestion(String name) {
+    if (words(name).stream().anyMatch(CHAPU::contains)) {
+      return "chapu talas are tisra, khanda, misra and sankirna chapu";
+    }
     List<String> known = new ArrayList<>(all().keySet());
     for (TalaFamily family : TalaFamily.values()) {
       known.add(family.word());
@@ -115,6 +118,7 @@ final class TalaNames {
         known -> Optional.ofNullable(FAMILIES.get(familyWord)).map(family -> family.tala(known)));
   }
 
+  /** A name in one word; run together, tisra and ata share a letter once they are folded. */
   private static Optional<Tala> single(String word) {
     String bare = word.endsWith(TALA) ? word.substring(0, word.length() - TALA.length()) : word;
     if (ADI.contains(bare)) {
@@ -126,9 +130,11 @@ final class TalaNames {
       return Optional.of(family.tala(usualJati(family)));
     }
     for (int cut = 1; cut < bare.length(); cut++) {
-      Optional<Tala> tala = pair(bare.substring(0, cut), bare.substring(cut));
-      if (tala.isPresent()) {
-        return tala;
+      String jati = bare.substring(0, cut);
+      Optional<Tala> tala = pair(jati, bare.substring(cut));
+      Optional<Tala> sharing = pair(jati, bare.substring(cut - 1));
+      if (tala.isPresent() || sharing.isPresent()) {
+        return tala.isPresent() ? tala : sharing;
       }
     }
     return Optional.empty();

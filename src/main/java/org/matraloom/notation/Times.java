@@ -22,7 +22,7 @@ final class Times {
     if (number.value() < 1 || number.value() > MOST) {
       problems.error(
           number,
-          "something is said 1 to " + MOST + " times, given " + number.text(),
+          "something is said 1 to " + MOST + " times, given " + number.brief(),
           "write x" + MOST + " or less");
       return Optional.empty();
     }

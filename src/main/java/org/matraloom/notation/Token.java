@@ -68,7 +68,12 @@ record Token(Kind kind, SourceLine line, int start, int end, boolean tight) {
     return line.place(start);
   }
 
-  /** The token for a message. */
+  /** The text for a message, harmless and not too long. */
+  String brief() {
+    return Problems.brief(text());
+  }
+
+  /** The token for a message, in quotation marks. */
   String said() {
     return kind == Kind.END ? "the end of the line" : Problems.quote(text());
   }

@@ -11,6 +11,7 @@ final class Spelling {
   private static final char DOT_BELOW = '\u0323';
   private static final String RETROFLEX_PLAIN = "tdn";
   private static final String RETROFLEX_DOTTED = "\u1e6d\u1e0d\u1e47";
+  private static final String RETROFLEX_CAPITAL = "TDN";
 
   private Spelling() {}
 
@@ -19,11 +20,26 @@ final class Spelling {
    * letters kept and every other mark dropped.
    *
    * <p>A long e or o is written plainly, since the short ones hardly occur in sollus, and ee is the
-   * everyday spelling of a long i.
+   * everyday spelling of a long i. A capital T, D or N before a small letter is the retroflex one,
+   * as in kiTa.
    */
   static String normal(String text) {
+    return (isPlain(text) ? text : withoutMarks(text)).replace("ee", "ii");
+  }
+
+  private static boolean isPlain(String text) {
+    for (int index = 0; index < text.length(); index++) {
+      if (text.charAt(index) < 'a' || text.charAt(index) > 'z') {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static String withoutMarks(String text) {
     StringBuilder normal = new StringBuilder();
-    String letters = Normalizer.normalize(text.toLowerCase(Locale.ROOT), Normalizer.Form.NFD);
+    String small = retroflexSmall(text).toLowerCase(Locale.ROOT);
+    String letters = Normalizer.normalize(small, Normalizer.Form.NFD);
     for (int index = 0; index < letters.length(); index++) {
       char letter = letters.charAt(index);
       int last = normal.length() - 1;
@@ -41,7 +57,18 @@ final class Spelling {
         normal.append(letter);
       }
     }
-    return normal.toString().replace("ee", "ii");
+    return normal.toString();
+  }
+
+  private static String retroflexSmall(String text) {
+    StringBuilder small = new StringBuilder(text);
+    for (int index = 0; index + 1 < text.length(); index++) {
+      int capital = RETROFLEX_CAPITAL.indexOf(text.charAt(index));
+      if (capital >= 0 && Character.isLowerCase(text.charAt(index + 1))) {
+        small.setCharAt(index, RETROFLEX_DOTTED.charAt(capital));
+      }
+    }
+    return small.toString();
   }
 
   /** Whether a boundary between two letters would cut a consonant such as th in half. */

@@ -137,6 +137,8 @@ class LexiconTest {
     "dinna, din na",
     "giṇatom, gi ṇa tom",
     "takiṭa, ta ki ṭa",
+    "takiTa, ta ki Ta",
+    "giTa, gi Ta",
     "tarikiṭa, ta ri ki ṭa",
     "jagajaga, ja ga ja ga",
     "nakadhin, na ka dhin",
