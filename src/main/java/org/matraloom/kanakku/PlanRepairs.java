@@ -125,16 +125,22 @@ final class PlanRepairs {
             : ((Step.RestBeats) old).beats();
     for (Ratio change : List.of(bench.missing(), bench.missing().minus(bench.cycle()))) {
       Ratio changed = beats.plus(change);
-      if (changed.signum() >= 0) {
-        Step rest = rest(changed, nadai, nadai);
-        List<Step> plan = new ArrayList<>(bench.composition().plan());
-        plan.set(index, rest);
-        bench.offer(
-            Repair.Kind.OTHER_WAIT,
-            List.of(new Edit.Plan(plan)),
-            "make the wait of " + words(old) + " " + words(rest) + " instead",
-            1 + RepairBench.rounded(change));
+      if (changed.signum() < 0) {
+        continue;
       }
+      List<Step> plan = new ArrayList<>(bench.composition().plan());
+      plan.remove(index);
+      String words = "leave out the wait of " + words(old);
+      if (changed.signum() > 0) {
+        Step rest = rest(changed, nadai, nadai);
+        plan.add(index, rest);
+        words = "make the wait of " + words(old) + " " + words(rest) + " instead";
+      }
+      bench.offer(
+          Repair.Kind.OTHER_WAIT,
+          List.of(new Edit.Plan(plan)),
+          words,
+          1 + RepairBench.rounded(change));
     }
   }
 

@@ -6,10 +6,14 @@ import java.util.List;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Edit;
 import org.matraloom.score.Performance;
+import org.matraloom.score.Step;
 import org.matraloom.time.Ratio;
 
 /** A piece that misses, and the repairs found for it so far; a change is kept only if it lands. */
 final class RepairBench {
+
+  /** Fractions of a beat in a score divide this: every nadai up to 9 in every kalam does. */
+  private static final int FINEST_GRID = 10_080;
 
   private final Composition composition;
   private final Landing landing;
@@ -51,12 +55,27 @@ final class RepairBench {
   }
 
   boolean offer(Repair.Kind kind, List<Edit> edits, String words, int cost) {
+    if (!edits.stream().allMatch(RepairBench::canBeWritten)) {
+      return false;
+    }
     Performance changed = after(edits);
     boolean lands = Landing.of(changed).lands();
     if (lands) {
       repairs.add(new Repair(kind, edits, words, cost, changed));
     }
     return lands;
+  }
+
+  private static boolean canBeWritten(Edit edit) {
+    if (edit instanceof Edit.Start start) {
+      return FINEST_GRID % start.place().den() == 0;
+    }
+    return !(edit instanceof Edit.Plan plan)
+        || plan.steps().stream()
+            .allMatch(
+                step ->
+                    !(step instanceof Step.RestBeats rest)
+                        || FINEST_GRID % rest.beats().den() == 0);
   }
 
   List<Repair> ranked() {

@@ -16,7 +16,7 @@ import org.matraloom.score.Step;
 /** Sorts the lines of a score into headers, phrases and the perform plan, and joins their parts. */
 final class ScoreParser {
 
-  private static final String PERFORM = "perform";
+  static final String PERFORM = "perform";
 
   private final Lexicon lexicon;
   private final Problems problems;

@@ -88,7 +88,7 @@ public final class ScorePrinter {
     return title.replaceAll("\\s", " ").replace('#', '\u266f').strip();
   }
 
-  private static String tala(Tala tala) {
+  static String tala(Tala tala) {
     boolean named = TalaReader.read(tala.name()).tala().filter(tala::equals).isPresent();
     return named ? tala.name() : tala.formula();
   }
@@ -99,7 +99,7 @@ public final class ScorePrinter {
         : tempo.toMixed();
   }
 
-  private static String place(Ratio beats, Avartana avartana) {
+  static String place(Ratio beats, Avartana avartana) {
     if (beats.signum() == 0) {
       return "sam";
     } else if (beats.signum() > 0) {
@@ -161,7 +161,7 @@ public final class ScorePrinter {
         + (faster.factor() == 4 ? "]]" : "]");
   }
 
-  private static String step(Step step) {
+  static String step(Step step) {
     if (step instanceof Step.Say say) {
       List<String> parts = new ArrayList<>();
       parts.add(say.phrase());

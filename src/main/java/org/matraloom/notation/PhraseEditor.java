@@ -1,0 +1,136 @@
+package org.matraloom.notation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.matraloom.notation.Token.Kind;
+import org.matraloom.score.Edit;
+import org.matraloom.score.Sequence;
+
+/** Replaces elements of a phrase in a text, whichever lines they stand on. */
+final class PhraseEditor {
+
+  private static final Map<Kind, Kind> CLOSERS =
+      Map.of(
+          Kind.ROUND_OPEN, Kind.ROUND_CLOSE,
+          Kind.SQUARE_OPEN, Kind.SQUARE_CLOSE,
+          Kind.CURLY_OPEN, Kind.CURLY_CLOSE);
+
+  /** An element as it is written: its first and its last token. */
+  private record Written(Token first, Token last) {}
+
+  private PhraseEditor() {}
+
+  static void splice(EditedLines lines, Edit.Splice splice) {
+    List<Token> tokens = new ArrayList<>();
+    for (ScoreLine line : lines.before()) {
+      if (line.name().equals(splice.phrase()) && line.use() != ScoreLine.Use.HEADER) {
+        boolean begins = line.use() == ScoreLine.Use.PHRASE;
+        tokens.addAll(line.tokens().subList(begins ? 2 : 0, line.tokens().size() - 1));
+      }
+    }
+    List<Written> elements = elements(tokens);
+    String text = ScorePrinter.print(new Sequence(splice.elements()));
+    if (splice.from() == splice.to()) {
+      insert(lines, elements, splice.from(), text);
+    } else {
+      replace(lines, elements.subList(splice.from(), splice.to()), text);
+    }
+  }
+
+  private static void insert(EditedLines lines, List<Written> elements, int at, String text) {
+    if (at < elements.size()) {
+      Token next = elements.get(at).first();
+      lines.replace(next.line().number() - 1, next.start(), next.start(), text + " ");
+    } else {
+      Token last = elements.get(at - 1).last();
+      lines.replace(last.line().number() - 1, last.end(), last.end(), " " + text);
+    }
+  }
+
+  /** The new text stands where the first element stood; the others are taken out of their lines. */
+  private static void replace(EditedLines lines, List<Written> elements, String text) {
+    int first = elements.get(0).first().line().number() - 1;
+    int last = elements.get(elements.size() - 1).last().line().number() - 1;
+    for (int index = first; index <= last; index++) {
+      ScoreLine line = lines.before().get(index);
+      int from = index == first ? elements.get(0).first().start() : line.tokens().get(0).start();
+      int to = index == last ? elements.get(elements.size() - 1).last().end() : line.lastEnd();
+      if (line.use() != ScoreLine.Use.EMPTY) {
+        replace(lines, index, from, to, index == first ? text : "");
+      }
+    }
+  }
+
+  private static void replace(EditedLines lines, int index, int from, int to, String text) {
+    String line = lines.before().get(index).text();
+    if (text.isEmpty()) {
+      takeOut(lines, index, from, to);
+      return;
+    }
+    boolean spaceAfter = to < line.length() && !Lexer.isSpace(line.charAt(to));
+    boolean ringsBefore = from > 0 && line.charAt(from - 1) == ')' && startsWithDigit(text);
+    boolean spaceBefore = from > 0 && !Lexer.isSpace(line.charAt(from - 1)) && !ringsBefore;
+    String after = spaceAfter && !staysTight(text, line, to) ? " " : "";
+    lines.replace(index, from, to, (spaceBefore ? " " : "") + text + after);
+  }
+
+  private static void takeOut(EditedLines lines, int index, int from, int to) {
+    String line = lines.before().get(index).text();
+    int end = to;
+    while (end < line.length() && Lexer.isSpace(line.charAt(end))) {
+      end++;
+    }
+    int start = from;
+    while (end == line.length() && start > 0 && Lexer.isSpace(line.charAt(start - 1))) {
+      start--;
+    }
+    boolean touches = start > 0 && end < line.length() && !Lexer.isSpace(line.charAt(start - 1));
+    lines.replace(index, start, end, touches ? " " : "");
+  }
+
+  /** A group that rings stands tight before the next group, as in 9(1)9. */
+  private static boolean staysTight(String text, String line, int next) {
+    return text.endsWith(")") && Character.isDigit(line.charAt(next));
+  }
+
+  private static boolean startsWithDigit(String text) {
+    return !text.isEmpty() && Character.isDigit(text.charAt(0));
+  }
+
+  private static List<Written> elements(List<Token> tokens) {
+    List<Written> elements = new ArrayList<>();
+    int at = 0;
+    while (at < tokens.size()) {
+      int end = end(tokens, at);
+      elements.add(new Written(tokens.get(at), tokens.get(end - 1)));
+      at = end;
+    }
+    return elements;
+  }
+
+  /** The index after the element that begins at a token. */
+  private static int end(List<Token> tokens, int at) {
+    Token first = tokens.get(at);
+    int end = at + 1;
+    if (first.is(Kind.NUMBER)) {
+      end += is(tokens, end, Kind.STAR) ? 2 : 0;
+      boolean karvai = is(tokens, end, Kind.ROUND_OPEN) && tokens.get(end).tight();
+      return end + (karvai ? 3 : 0);
+    }
+    if (CLOSERS.containsKey(first.kind())) {
+      int depth = 1;
+      while (depth > 0) {
+        Kind kind = tokens.get(end++).kind();
+        depth += CLOSERS.containsKey(kind) ? 1 : CLOSERS.containsValue(kind) ? -1 : 0;
+      }
+    } else if (!first.is(Kind.NAME)) {
+      return end;
+    }
+    return end + (is(tokens, end, Kind.TIMES) ? 2 : 0);
+  }
+
+  private static boolean is(List<Token> tokens, int at, Kind kind) {
+    return at < tokens.size() && tokens.get(at).is(kind);
+  }
+}

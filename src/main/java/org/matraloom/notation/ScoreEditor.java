@@ -1,0 +1,52 @@
+package org.matraloom.notation;
+
+import java.util.List;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Edit;
+import org.matraloom.score.Lexicon;
+
+/**
+ * Makes changes in the text of a score and leaves everything else as the user wrote it: spaces,
+ * notes, line ends and the order of the lines.
+ */
+public final class ScoreEditor {
+
+  private ScoreEditor() {}
+
+  /**
+   * Writes changes into a text.
+   *
+   * @param text a score that is read without errors
+   * @param edits the changes in order
+   * @param lexicon the sollus to know
+   * @return the changed text
+   * @throws IllegalArgumentException if the text, as given or after one of the changes, has errors
+   */
+  public static String apply(String text, List<Edit> edits, Lexicon lexicon) {
+    String changed = text;
+    for (Edit edit : edits) {
+      Composition before =
+          ScoreReader.read(changed, "", lexicon)
+              .composition()
+              .orElseThrow(() -> new IllegalArgumentException("the score has errors"));
+      changed = apply(changed, edit, before);
+    }
+    return changed;
+  }
+
+  private static String apply(String text, Edit edit, Composition before) {
+    EditedLines lines = EditedLines.of(text);
+    if (edit instanceof Edit.Start start) {
+      HeaderEditor.set(lines, "start", ScorePrinter.place(start.place(), before.avartana()));
+    } else if (edit instanceof Edit.Eduppu eduppu) {
+      HeaderEditor.set(lines, "eduppu", ScorePrinter.place(eduppu.place(), before.avartana()));
+    } else if (edit instanceof Edit.InTala other) {
+      HeaderEditor.set(lines, "tala", ScorePrinter.tala(other.tala()));
+    } else if (edit instanceof Edit.Plan plan) {
+      PlanEditor.replace(lines, before.plan(), plan.steps());
+    } else if (edit instanceof Edit.Splice splice) {
+      PhraseEditor.splice(lines, splice);
+    }
+    return lines.text();
+  }
+}
