@@ -30,7 +30,11 @@ final class LandingJson {
       generator.writeBooleanField("lands", landing.lands());
       generator.writeStringField("missMatras", landing.missMatras().toString());
       generator.writeStringField("missBeats", landing.missBeats().toString());
-      generator.writeStringField("startThatLands", landing.startThatLands().toString());
+      if (landing.startCanMend()) {
+        generator.writeStringField("startThatLands", landing.startThatLands().toString());
+      } else {
+        generator.writeNullField("startThatLands");
+      }
       generator.writeArrayFieldStart("rounds");
       for (Span.Round round : performance.rounds()) {
         write(round, composition, generator);

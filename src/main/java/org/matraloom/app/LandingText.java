@@ -122,9 +122,10 @@ final class LandingText {
         + (late ? "late" : "early")
         + " for "
         + eduppu
-        + ".\nStart on "
-        + avartana.say(landing.startThatLands())
-        + " and it lands as it is; or "
+        + ".\n"
+        + (landing.startCanMend()
+            ? "Start on " + avartana.say(landing.startThatLands()) + " and it lands as it is; or "
+            : "It waits for a place in the tala, so no other start mends it: ")
         + (late ? "cut " : "add ")
         + counted(missMatras, "matra")
         + " in the last round.";

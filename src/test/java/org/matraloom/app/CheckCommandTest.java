@@ -57,6 +57,16 @@ class CheckCommandTest {
   }
 
   @Test
+  void offersNoStartToAPlanThatWaits() throws IOException {
+    String score = "tala adi\nOver = (takadimi) x8 ta\nperform\n  Over\n  until beat 1\n  Over\n";
+    CommandLineRun run = check(score);
+    assertEquals(ExitCode.CHECK_FAILED, run.code());
+    assertFalse(run.out().contains("lands as it is"), run.out());
+    assertTrue(run.out().contains("no other start mends it: cut 1 matra"), run.out());
+    assertEquals("null", topLevel(check(score, "--json").out()).get("startThatLands"));
+  }
+
+  @Test
   void writesTheLandingAsJson() throws IOException {
     Map<String, String> fields =
         topLevel(
