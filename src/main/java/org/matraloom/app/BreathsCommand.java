@@ -28,7 +28,7 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "The figures are starting values; tune them to yourself, and stop on pain or dizziness.",
-      "Example: matraloom breaths samples-synth/adi-80.loom --tempo 80 --concert"
+      "Example: matraloom breaths samples-synth/monsoon-ledger.loom --tempo 80 --concert"
     })
 final class BreathsCommand implements Callable<Integer> {
 

@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "Parts: clap, count, wave, tick, voice.",
-      "Example: matraloom render samples-synth/adi-80.loom -o slow.wav --slow 75%% --without ticks",
+      "Example: matraloom render samples-synth/monsoon-ledger.loom -o slow.wav --slow 75%% --without ticks",
       "Keep the level low when you listen through headphones."
     })
 final class RenderCommand implements Callable<Integer> {
