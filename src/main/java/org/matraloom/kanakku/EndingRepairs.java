@@ -7,13 +7,29 @@ import org.matraloom.score.Element;
 import org.matraloom.score.Lexicon;
 import org.matraloom.time.Ratio;
 
-/** Repairs that give a threefold ending other karvais. */
+/** Repairs that give a threefold ending other karvais, or other statements. */
 final class EndingRepairs {
 
-  private static final int CHANGE = 2;
-  private static final int LONGEST_KARVAI = 24;
+  private static final int OTHER_KARVAI = 2;
+  private static final int OTHER_STATEMENT = 4;
+  private static final int MOST_CHANGE = 24;
+  private static final int SHORTEST_STATEMENT = 3;
+  private static final int MOST_STATEMENTS = 3;
 
-  private EndingRepairs() {}
+  private final RepairBench bench;
+  private final Lexicon lexicon;
+  private final Ratio move;
+  private final String phrase;
+  private final Threefold ending;
+
+  private EndingRepairs(
+      RepairBench bench, Lexicon lexicon, Ratio move, String phrase, Threefold ending) {
+    this.bench = bench;
+    this.lexicon = lexicon;
+    this.move = move;
+    this.phrase = phrase;
+    this.ending = ending;
+  }
 
   static void offer(RepairBench bench, Lexicon lexicon) {
     Map<Ratio, List<String>> byMove = LengthRepairs.phrasesByMove(bench, lexicon);
@@ -22,36 +38,67 @@ final class EndingRepairs {
           for (String phrase : phrases) {
             List<Element> body = bench.composition().phrases().get(phrase).elements();
             Threefold.ending(body)
-                .ifPresent(found -> offer(bench, move, phrase, body.size(), found));
+                .map(found -> new EndingRepairs(bench, lexicon, move, phrase, found))
+                .ifPresent(EndingRepairs::offer);
           }
         });
   }
 
-  private static void offer(RepairBench bench, Ratio move, String phrase, int to, Threefold found) {
-    List<Element> was = found.withKarvai(found.karvai());
-    for (int change = 1; change <= LONGEST_KARVAI; change++) {
-      boolean offered = false;
-      for (int karvai : new int[] {found.karvai() - change, found.karvai() + change}) {
-        Ratio moved = move.times(2L * (karvai - found.karvai()));
-        if (karvai >= 0 && bench.landsMovedBy(moved)) {
-          List<Element> now = found.withKarvai(karvai);
-          Edit edit = new Edit.Splice(phrase, to - found.elements(), to, now);
-          offered |=
-              bench.offer(
-                  Repair.Kind.ENDING,
-                  List.of(edit),
-                  "say "
-                      + ElementWords.of(now)
-                      + " at the end of "
-                      + phrase
-                      + " instead of "
-                      + ElementWords.of(was),
-                  CHANGE + 2 * change);
-        }
-      }
-      if (offered) {
-        return;
+  private void offer() {
+    for (int change = 1; change <= MOST_CHANGE; change++) {
+      boolean less = offerKarvai(ending.karvai() - change, change);
+      boolean more = offerKarvai(ending.karvai() + change, change);
+      if (less || more) {
+        break;
       }
     }
+    for (int change = 1; change <= MOST_CHANGE && ending.isPlainGroup(); change++) {
+      boolean less = offerStatements(-change);
+      boolean more = offerStatements(change);
+      if (less || more) {
+        break;
+      }
+    }
+  }
+
+  private boolean offerKarvai(int karvai, int change) {
+    return karvai >= 0
+        && bench.landsMovedBy(move.times(2L * (karvai - ending.karvai())))
+        && offer(ending.withKarvai(karvai), OTHER_KARVAI + 2 * change);
+  }
+
+  private boolean offerStatements(int change) {
+    int matras = ending.groupMatras() + change;
+    if (matras < 0 || !bench.landsMovedBy(move.times(change))) {
+      return false;
+    }
+    return Endings.equal(matras).stream()
+            .filter(other -> other.longestStatement() != ending.groupSize())
+            .filter(other -> other.longestStatement() >= SHORTEST_STATEMENT)
+            .filter(other -> other.longestStatement() <= Lexicon.LARGEST_GROUP)
+            .limit(MOST_STATEMENTS)
+            .filter(other -> offer(other, OTHER_STATEMENT + Math.abs(change)))
+            .count()
+        > 0;
+  }
+
+  private boolean offer(Ending other, int cost) {
+    int size = other.longestStatement();
+    Element.Group statement = new Element.Group(size, 1, 0, lexicon.words(size));
+    return offer(ending.withStatement(statement).withKarvai(other.longestKarvai()), cost);
+  }
+
+  private boolean offer(List<Element> now, int cost) {
+    int to = ending.from() + ending.elements();
+    return bench.offer(
+        Repair.Kind.ENDING,
+        List.of(new Edit.Splice(phrase, ending.from(), to, now)),
+        "say "
+            + ElementWords.of(now)
+            + " at the end of "
+            + phrase
+            + " instead of "
+            + ElementWords.of(ending.withKarvai(ending.karvai())),
+        cost);
   }
 }

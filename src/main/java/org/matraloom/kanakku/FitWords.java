@@ -10,34 +10,63 @@ import org.matraloom.time.Ratio;
 /** Says the answers of a fit in a musician's words, in matras and in beats. */
 public final class FitWords {
 
+  private static final int MOST_REASONS = 4;
+
   private FitWords() {}
 
   /**
-   * One answer in a line.
+   * One answer in a line, with everything.
    *
    * @param answer the answer
    * @return for example "80 matras in 4-4-5: 20 + 20 + 16 = 56 beats = 7 avartanas, from samam to
    *     samam"
    */
   public static String line(FitAnswer answer) {
+    return length(answer, true) + ": " + sum(answer) + places(answer) + hard(answer);
+  }
+
+  /**
+   * One answer in a line, without what the question fixed.
+   *
+   * @param answer the answer
+   * @param problem the question
+   * @return for example "80 matras: 20 + 20 + 16 = 56 beats = 7 avartanas"
+   */
+  public static String line(FitAnswer answer, FitProblem problem) {
+    boolean placesFixed = problem.starts().size() == 1 && problem.eduppus().size() == 1;
+    return length(answer, problem.plans().size() > 1)
+        + ": "
+        + sum(answer)
+        + (placesFixed ? "" : places(answer))
+        + hard(answer);
+  }
+
+  private static String length(FitAnswer answer, boolean withPlan) {
+    String wait =
+        answer.plan().hasOpenWait()
+            ? " and a wait of " + PlaceWords.matras(Ratio.of(answer.waitMatras()))
+            : "";
+    return PlaceWords.matras(Ratio.of(answer.matras()))
+        + wait
+        + (withPlan ? " in " + answer.plan() : "");
+  }
+
+  private static String places(FitAnswer answer) {
     Avartana avartana = answer.performance().composition().avartana();
     int first = answer.performance().rounds().get(0).matrasPerBeat();
-    StringBuilder line = new StringBuilder();
-    line.append(PlaceWords.matras(Ratio.of(answer.matras()))).append(" in ").append(answer.plan());
-    if (answer.plan().hasOpenWait()) {
-      line.append(" with ")
-          .append(PlaceWords.matras(Ratio.of(answer.waitMatras())))
-          .append(" at (?)");
-    }
-    line.append(": ").append(sum(answer));
-    line.append(", from ").append(PlaceWords.place(avartana, answer.start(), first));
-    line.append(" to ").append(PlaceWords.place(avartana, answer.eduppu(), last(answer)));
-    for (Entrance hard : answer.changesInsideABeat()) {
-      line.append("; hard: the nadai changes inside a beat, ")
-          .append(
-              PlaceWords.place(avartana, hard.round().startBeat(), hard.round().matrasPerBeat()));
-    }
-    return line.toString();
+    return ", from "
+        + PlaceWords.place(avartana, answer.start(), first)
+        + " to "
+        + PlaceWords.place(avartana, answer.eduppu(), last(answer));
+  }
+
+  private static String hard(FitAnswer answer) {
+    Avartana avartana = answer.performance().composition().avartana();
+    return answer.changesInsideABeat().stream()
+        .map(Entrance::round)
+        .map(r -> PlaceWords.place(avartana, r.startBeat(), r.matrasPerBeat()))
+        .map(place -> "; hard: the nadai changes inside a beat, " + place)
+        .collect(Collectors.joining());
   }
 
   private static int last(FitAnswer answer) {
@@ -78,8 +107,6 @@ public final class FitWords {
     }
     return reasons.stream().distinct().limit(MOST_REASONS).toList();
   }
-
-  private static final int MOST_REASONS = 4;
 
   private static String why(FitProblem problem, RoundPlan plan, Ratio eduppu) {
     Ratio start = problem.starts().get(0);

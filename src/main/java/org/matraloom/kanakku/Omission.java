@@ -19,7 +19,8 @@ import org.matraloom.time.Ratio;
  *
  * @param edit the change
  * @param words what is taken out
- * @param harm how much it hurts the phrase: 0 for a karvai or a silence, more for words
+ * @param harm how much it hurts the phrase: 0 for a karvai or a silence at its very end, where one
+ *     is easily counted by mistake, more for words
  */
 record Omission(Edit.Splice edit, String words, int harm) {
 
@@ -60,15 +61,21 @@ record Omission(Edit.Splice edit, String words, int harm) {
       if (sum.equals(Ratio.of(matras)) && to + 1 - from < body.size()) {
         List<Element> run = body.subList(from, to + 1);
         Edit.Splice edit = new Edit.Splice(phrase, from, to + 1, List.of());
-        return Optional.of(new Omission(edit, "leave out " + ElementWords.of(run), harm(run)));
+        return Optional.of(
+            new Omission(
+                edit, "leave out " + ElementWords.of(run), harm(run, endsThePhrase(body, to + 1))));
       }
     }
     return Optional.empty();
   }
 
-  private static int harm(List<Element> run) {
+  private static boolean endsThePhrase(List<Element> body, int to) {
+    return body.subList(to, body.size()).stream().allMatch(Element.Bar.class::isInstance);
+  }
+
+  private static int harm(List<Element> run, boolean endsThePhrase) {
     if (run.stream().allMatch(Omission::isQuiet)) {
-      return 0;
+      return endsThePhrase ? 0 : OTHER_KARVAI;
     }
     int harm = run.size() == 1 ? ONE_WORD : SEVERAL + run.size();
     return run.stream().allMatch(e -> isQuiet(e) || e instanceof Element.Word)
@@ -84,7 +91,7 @@ record Omission(Edit.Splice edit, String words, int harm) {
       String phrase, int at, Element element, int matras, Lexicon lexicon) {
     if (element instanceof Element.Karvai karvai && karvai.matras() > matras) {
       Element now = new Element.Karvai(karvai.matras() - matras);
-      return Optional.of(replaced(phrase, at, element, now, 0));
+      return Optional.of(replaced(phrase, at, element, now, OTHER_KARVAI));
     } else if (element instanceof Element.Group g && g.karvai() >= matras) {
       Element now = new Element.Group(g.size(), g.hold(), g.karvai() - matras, g.sollus());
       return Optional.of(replaced(phrase, at, element, now, OTHER_KARVAI));

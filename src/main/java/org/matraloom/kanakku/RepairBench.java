@@ -5,7 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Edit;
+import org.matraloom.score.Element;
 import org.matraloom.score.Performance;
+import org.matraloom.score.Sequence;
 import org.matraloom.score.Step;
 import org.matraloom.time.Ratio;
 
@@ -15,13 +17,27 @@ final class RepairBench {
   /** Fractions of a beat in a score divide this: every nadai up to 9 in every kalam does. */
   private static final int FINEST_GRID = 10_080;
 
+  private static final int MOVED_BARS = 4;
+
   private final Composition composition;
+  private final boolean hasBars;
   private final Landing landing;
   private final List<Repair> repairs = new ArrayList<>();
 
   RepairBench(Composition composition) {
     this.composition = composition;
+    this.hasBars = composition.phrases().values().stream().anyMatch(RepairBench::hasBars);
     this.landing = Landing.of(Performance.of(composition));
+  }
+
+  private static boolean hasBars(Sequence sequence) {
+    return sequence.elements().stream()
+        .anyMatch(
+            element ->
+                element instanceof Element.Bar
+                    || element instanceof Element.Repeat repeat && hasBars(repeat.body())
+                    || element instanceof Element.Faster faster && hasBars(faster.body())
+                    || element instanceof Element.InnerNadai inner && hasBars(inner.body()));
   }
 
   Composition composition() {
@@ -59,11 +75,18 @@ final class RepairBench {
       return false;
     }
     Performance changed = after(edits);
-    boolean lands = Landing.of(changed).lands();
-    if (lands) {
-      repairs.add(new Repair(kind, edits, words, cost, changed));
+    if (!Landing.of(changed).lands()) {
+      return false;
     }
-    return lands;
+    boolean barsHold = !hasBars || FalseClaim.in(changed).isEmpty();
+    repairs.add(
+        new Repair(
+            kind,
+            edits,
+            barsHold ? words : words + "; some bars then have to move",
+            barsHold ? cost : cost + MOVED_BARS,
+            changed));
+    return true;
   }
 
   private static boolean canBeWritten(Edit edit) {

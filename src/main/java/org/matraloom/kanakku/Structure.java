@@ -180,7 +180,7 @@ public record Structure(String phrase, List<Line> purvanga, List<Line> uttaranga
   private static boolean isThreefold(List<Element> elements) {
     List<Element> said = elements.stream().filter(e -> !(e instanceof Element.Bar)).toList();
     Optional<Threefold> ending = Threefold.ending(said);
-    return ending.isPresent() && ending.get().elements() == said.size() || isGraded(said);
+    return ending.isPresent() && ending.get().from() == 0 || isGraded(said);
   }
 
   /** Three kanakku groups that grow or shrink by equal steps, with equal karvais. */

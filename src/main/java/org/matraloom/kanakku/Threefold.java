@@ -8,21 +8,26 @@ import org.matraloom.score.Element;
 /**
  * A statement said three times with equal karvais between, as it stands in a phrase.
  *
+ * @param from the element of the phrase with which it begins
  * @param statement what is said, without its karvai
  * @param karvai the karvai after the first and the second time, in matras
  * @param lastKarvai a karvai that a kanakku group carries after the third time
  * @param elements how many elements of the phrase it takes up
  */
-record Threefold(Element statement, int karvai, int lastKarvai, int elements) {
+record Threefold(int from, Element statement, int karvai, int lastKarvai, int elements) {
 
   private static final int TIMES = 3;
 
-  /** The threefold statement that ends a phrase, if there is one. */
+  /** The threefold statement that ends a phrase, but for bars and a karvai, if there is one. */
   static Optional<Threefold> ending(List<Element> body) {
     for (int from = body.size() - TIMES; from >= 0; from--) {
       Optional<Threefold> found = at(body, from);
-      if (found.isPresent() && from + found.get().elements() == body.size()) {
-        return found;
+      if (found.isPresent()) {
+        int to = from + found.get().elements();
+        boolean ends =
+            body.subList(to, body.size()).stream()
+                .allMatch(rest -> isKarvai(rest) || rest instanceof Element.Bar);
+        return ends ? found : Optional.empty();
       }
     }
     return Optional.empty();
@@ -45,8 +50,28 @@ record Threefold(Element statement, int karvai, int lastKarvai, int elements) {
       karvais.add(karvai);
     }
     return karvais.get(0).equals(karvais.get(1)) && !(statement instanceof Element.Bar)
-        ? Optional.of(new Threefold(statement, karvais.get(0), karvais.get(2), at - from))
+        ? Optional.of(new Threefold(from, statement, karvais.get(0), karvais.get(2), at - from))
         : Optional.empty();
+  }
+
+  /** Whether the statement is a kanakku group whose sollus last one matra each. */
+  boolean isPlainGroup() {
+    return statement instanceof Element.Group group && group.hold() == 1;
+  }
+
+  /** How many sollus the group has that is said. */
+  int groupSize() {
+    return ((Element.Group) statement).size();
+  }
+
+  /** How long three such groups and the karvais between them are. */
+  int groupMatras() {
+    return TIMES * groupSize() + 2 * karvai;
+  }
+
+  /** The same karvais around another statement. */
+  Threefold withStatement(Element other) {
+    return new Threefold(from, other, karvai, lastKarvai, elements);
   }
 
   /** The same statements with another karvai between them. */
