@@ -6,6 +6,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
+import org.matraloom.kanakku.WholeRange;
 import org.matraloom.sound.Part;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -25,6 +26,7 @@ import picocli.CommandLine.ParameterException;
     subcommands = {
       CheckCommand.class,
       EventsCommand.class,
+      FitCommand.class,
       RenderCommand.class,
       BreathsCommand.class,
       TalasCommand.class,
@@ -70,6 +72,7 @@ public final class Main {
     line.setErr(err);
     line.registerConverter(Part.class, new PartName());
     line.registerConverter(ExactNumber.class, new ExactNumber.Converter());
+    line.registerConverter(WholeRange.class, new WholeRangeOption());
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setParameterExceptionHandler(Main::explainUsage);
     line.setExecutionExceptionHandler((error, command, parsed) -> explain(error, command));

@@ -81,15 +81,25 @@ public final class FitWords {
             .map(span -> span instanceof Span.Pause ? "(" + said(span) + ")" : said(span))
             .collect(Collectors.joining(" + "));
     String beats = PlaceWords.beats(answer.beats());
-    return (spans.size() == 1 ? beats : terms + " = " + beats) + " = " + cycles(answer.avartanas());
+    return (spans.size() == 1 ? beats : terms + " = " + beats) + cycles(answer);
   }
 
   private static String said(Span span) {
     return span.beats().toMixed();
   }
 
-  private static String cycles(Ratio avartanas) {
-    return avartanas.toMixed() + (avartanas.compareTo(Ratio.ONE) <= 0 ? " avartana" : " avartanas");
+  /** The length in whole avartanas and the beats left over; nothing below one avartana. */
+  private static String cycles(FitAnswer answer) {
+    Ratio cycle = Ratio.of(answer.performance().composition().avartana().beats());
+    long whole = answer.avartanas().floor();
+    Ratio rest = answer.beats().modulo(cycle);
+    if (whole == 0) {
+      return "";
+    }
+    return " = "
+        + whole
+        + (whole == 1 ? " avartana" : " avartanas")
+        + (rest.signum() == 0 ? "" : " and " + PlaceWords.beats(rest));
   }
 
   /**

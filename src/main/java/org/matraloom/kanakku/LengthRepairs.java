@@ -16,31 +16,42 @@ import org.matraloom.time.Ratio;
 final class LengthRepairs {
 
   private static final int MOST_PHRASES = 100;
+  private static final int MOST_ADDED = Lexicon.LARGEST_GROUP;
+  private static final int MOST_DROPPED = 32;
   private static final int CHANGE = 2;
   private static final int CHANGE_AND_START = 4;
 
-  private LengthRepairs() {}
+  private final RepairBench bench;
+  private final Lexicon lexicon;
+  private final Ratio move;
+  private final List<String> phrases;
+  private final int timesARound;
+
+  /** Repairs of phrases in which one matra more moves the end by the same number of beats. */
+  private LengthRepairs(
+      RepairBench bench, Lexicon lexicon, Ratio move, List<String> phrases, int timesARound) {
+    this.bench = bench;
+    this.lexicon = lexicon;
+    this.move = move;
+    this.phrases = phrases;
+    this.timesARound = timesARound;
+  }
 
   static void offer(RepairBench bench, Lexicon lexicon) {
     Map<Ratio, List<String>> byMove = phrasesByMove(bench, lexicon);
+    long saidPhrases =
+        bench.performance().rounds().stream().map(Span.Round::phrase).distinct().count();
     byMove.forEach(
         (move, phrases) -> {
-          for (int matras = 1; matras <= Lexicon.LARGEST_GROUP; matras++) {
-            if (bench.landsMovedBy(move.times(matras))) {
-              offerAdd(bench, lexicon, phrases, matras, List.of());
-              break;
-            }
-          }
-          for (int matras = 1; matras <= Lexicon.LARGEST_GROUP; matras++) {
-            if (bench.landsMovedBy(move.times(-matras))
-                && offerDrop(bench, lexicon, phrases, matras, List.of())) {
-              break;
-            }
+          Ratio times = move.dividedBy(byMove.keySet().iterator().next());
+          boolean oftener = saidPhrases == 1 && times.isWhole() && times.num() > 1;
+          int timesARound = oftener ? (int) times.num() : 1;
+          LengthRepairs repairs = new LengthRepairs(bench, lexicon, move, phrases, timesARound);
+          repairs.offerAlone();
+          if (!bench.landing().startThatLands().isWhole()) {
+            repairs.offerWithStart();
           }
         });
-    if (!byMove.isEmpty() && !bench.landing().startThatLands().isWhole()) {
-      offerWithStart(bench, lexicon, byMove);
-    }
   }
 
   /** The phrases, grouped by how far one matra more in them moves the end; the said ones first. */
@@ -67,32 +78,67 @@ final class LengthRepairs {
     return new Edit.Splice(phrase, 0, 0, List.of(group));
   }
 
-  private static boolean offerAdd(
-      RepairBench bench, Lexicon lexicon, List<String> phrases, int matras, List<Edit> alsoStart) {
+  private void offerAlone() {
+    for (int matras = 1; matras <= MOST_ADDED; matras++) {
+      if (bench.landsMovedBy(move.times(matras)) && offerAdd(matras, Optional.empty())) {
+        break;
+      }
+    }
+    for (int matras = 1; matras <= MOST_DROPPED; matras++) {
+      if (bench.landsMovedBy(move.times(-matras)) && offerDrop(matras, Optional.empty())) {
+        break;
+      }
+    }
+  }
+
+  /** The fewest matras with which the start comes to lie on another beat than now. */
+  private void offerWithStart() {
+    Ratio start = bench.landing().startThatLands();
+    boolean added = false;
+    boolean dropped = false;
+    for (int matras = 1; matras <= MOST_ADDED; matras++) {
+      if (!added) {
+        Optional<Edit.Start> earlier = otherBeat(start.minus(move.times(matras)));
+        added = earlier.isPresent() && offerAdd(matras, earlier);
+      }
+      if (!dropped && matras <= MOST_DROPPED) {
+        Optional<Edit.Start> later = otherBeat(start.plus(move.times(matras)));
+        dropped = later.isPresent() && offerDrop(matras, later);
+      }
+    }
+  }
+
+  private Optional<Edit.Start> otherBeat(Ratio start) {
+    Ratio place = start.modulo(bench.cycle());
+    boolean other = !place.equals(bench.composition().startBeat().modulo(bench.cycle()));
+    return place.isWhole() && other ? Optional.of(new Edit.Start(place)) : Optional.empty();
+  }
+
+  private boolean offerAdd(int matras, Optional<Edit.Start> start) {
     String phrase = phrases.get(0);
     List<Edit> edits = new ArrayList<>(List.of(added(phrase, matras, lexicon)));
-    edits.addAll(alsoStart);
+    start.ifPresent(edits::add);
     return bench.offer(
-        alsoStart.isEmpty() ? Repair.Kind.ADD : Repair.Kind.ADD_AND_START,
+        start.isEmpty() ? Repair.Kind.ADD : Repair.Kind.ADD_AND_START,
         edits,
         "add "
             + PlaceWords.matras(Ratio.of(matras))
             + " in front of "
             + phrase
-            + startWords(bench, alsoStart),
-        (alsoStart.isEmpty() ? CHANGE : CHANGE_AND_START) + matras);
+            + (timesARound > 1 ? " (" + timesARound + " times a round)" : "")
+            + startWords(start),
+        (start.isEmpty() ? CHANGE : CHANGE_AND_START) + matras * timesARound);
   }
 
-  private static boolean offerDrop(
-      RepairBench bench, Lexicon lexicon, List<String> phrases, int matras, List<Edit> alsoStart) {
+  private boolean offerDrop(int matras, Optional<Edit.Start> start) {
     Optional<Omission> omission = Omission.easiest(bench.composition(), phrases, matras, lexicon);
     if (omission.isEmpty()) {
       return false;
     }
     List<Edit> edits = new ArrayList<>(List.of(omission.get().edit()));
-    edits.addAll(alsoStart);
+    start.ifPresent(edits::add);
     return bench.offer(
-        alsoStart.isEmpty() ? Repair.Kind.DROP : Repair.Kind.DROP_AND_START,
+        start.isEmpty() ? Repair.Kind.DROP : Repair.Kind.DROP_AND_START,
         edits,
         "drop "
             + PlaceWords.matras(Ratio.of(matras))
@@ -100,38 +146,16 @@ final class LengthRepairs {
             + omission.get().edit().phrase()
             + " ("
             + omission.get().words()
-            + ")"
-            + startWords(bench, alsoStart),
-        (alsoStart.isEmpty() ? CHANGE : CHANGE_AND_START) + matras + omission.get().harm());
+            + (timesARound > 1 ? "; " + timesARound + " times a round)" : ")")
+            + startWords(start),
+        (start.isEmpty() ? CHANGE : CHANGE_AND_START)
+            + matras * timesARound
+            + omission.get().harm());
   }
 
-  private static void offerWithStart(
-      RepairBench bench, Lexicon lexicon, Map<Ratio, List<String>> byMove) {
-    Map.Entry<Ratio, List<String>> said = byMove.entrySet().iterator().next();
-    Ratio start = bench.landing().startThatLands();
-    boolean added = false;
-    boolean dropped = false;
-    for (int matras = 1; matras <= Lexicon.LARGEST_GROUP; matras++) {
-      Ratio move = said.getKey().times(matras);
-      Ratio earlier = start.minus(move).modulo(bench.cycle());
-      Ratio later = start.plus(move).modulo(bench.cycle());
-      if (!added && earlier.isWhole()) {
-        Edit edit = new Edit.Start(earlier);
-        added = offerAdd(bench, lexicon, said.getValue(), matras, List.of(edit));
-      }
-      if (!dropped && later.isWhole()) {
-        Edit edit = new Edit.Start(later);
-        dropped = offerDrop(bench, lexicon, said.getValue(), matras, List.of(edit));
-      }
-    }
-  }
-
-  private static String startWords(RepairBench bench, List<Edit> edits) {
-    for (Edit edit : edits) {
-      if (edit instanceof Edit.Start start) {
-        return " and start " + PlaceRepairs.startWords(start.place(), bench);
-      }
-    }
-    return "";
+  private String startWords(Optional<Edit.Start> start) {
+    return start
+        .map(edit -> " and start " + PlaceRepairs.startWords(edit.place(), bench))
+        .orElse("");
   }
 }

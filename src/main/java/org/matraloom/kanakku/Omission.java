@@ -62,11 +62,20 @@ record Omission(Edit.Splice edit, String words, int harm) {
         List<Element> run = body.subList(from, to + 1);
         Edit.Splice edit = new Edit.Splice(phrase, from, to + 1, List.of());
         return Optional.of(
-            new Omission(
-                edit, "leave out " + ElementWords.of(run), harm(run, endsThePhrase(body, to + 1))));
+            new Omission(edit, words(body, from, to + 1), harm(run, endsThePhrase(body, to + 1))));
       }
     }
     return Optional.empty();
+  }
+
+  private static String words(List<Element> body, int from, int to) {
+    List<Element> run = body.subList(from, to);
+    if (from == 0 || !run.stream().allMatch(Omission::isQuiet)) {
+      return "leave out " + ElementWords.of(run);
+    }
+    return endsThePhrase(body, to)
+        ? "leave out the karvai at its end"
+        : "leave out the karvai after " + ElementWords.of(body.get(from - 1));
   }
 
   private static boolean endsThePhrase(List<Element> body, int to) {

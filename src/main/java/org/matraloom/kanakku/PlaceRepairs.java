@@ -14,7 +14,7 @@ final class PlaceRepairs {
 
   private static final int ON_A_BEAT = 1;
   private static final int ON_A_MATRA = 2;
-  private static final int ELSEWHERE = 5;
+  private static final int ELSEWHERE = 8;
   private static final int OTHER_TALA = 12;
 
   private PlaceRepairs() {}

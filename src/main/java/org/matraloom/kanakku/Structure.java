@@ -163,7 +163,9 @@ public record Structure(String phrase, List<Line> purvanga, List<Line> uttaranga
     }
     List<Element> tail = new ArrayList<>();
     lines.subList(lines.size() - TIMES, lines.size()).forEach(tail::addAll);
-    return isThreefold(tail) ? TIMES : 0;
+    int before = lines.size() - TIMES - 1;
+    boolean oftener = before >= 0 && lines.get(before).equals(lines.get(before + 1));
+    return !oftener && isThreefold(tail) ? TIMES : 0;
   }
 
   private static boolean saysThreeTimes(Composition composition, Element element) {

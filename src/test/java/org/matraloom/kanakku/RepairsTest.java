@@ -99,7 +99,8 @@ class RepairsTest {
     Composition piece = Pieces.of(Cycles.ADI, phrases, List.of(new Step.Say("Song", 1, 4, 1)));
     List<Repair> repairs = repairs(piece);
     assertTrue(
-        repairs.stream().anyMatch(r -> r.words().equals("add 2 matras in front of Fall")),
+        repairs.stream()
+            .anyMatch(r -> r.words().equals("add 2 matras in front of Fall (3 times a round)")),
         () -> repairs.stream().map(Repair::words).toList().toString());
     assertTrue(repairs.stream().anyMatch(r -> r.words().equals("add 6 matras in front of Song")));
   }

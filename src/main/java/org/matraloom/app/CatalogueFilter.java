@@ -1,0 +1,41 @@
+package org.matraloom.app;
+
+import java.util.Optional;
+import org.matraloom.kanakku.WholeRange;
+import org.matraloom.kanakku.Yati;
+import org.matraloom.score.Tala;
+
+/**
+ * What a score must have to be listed; what is left open matches every score.
+ *
+ * @param tala its tala, by its angas
+ * @param nadai the nadai of one of its rounds
+ * @param matras the length of its first round
+ * @param yati the shape of its purvanga
+ */
+record CatalogueFilter(
+    Optional<Tala> tala,
+    Optional<Integer> nadai,
+    Optional<WholeRange> matras,
+    Optional<Yati> yati) {
+
+  static final CatalogueFilter EVERYTHING =
+      new CatalogueFilter(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+  /** Whether a readable score matches; one that cannot be read matches only an open filter. */
+  boolean matches(CatalogueEntry entry) {
+    if (entry.landing().isEmpty()) {
+      return equals(EVERYTHING);
+    }
+    var composition = entry.landing().get().performance().composition();
+    var rounds = entry.landing().get().performance().rounds();
+    return tala.map(t -> t.angas().equals(composition.avartana().tala().angas())).orElse(true)
+        && nadai.map(n -> rounds.stream().anyMatch(r -> r.nadai() == n)).orElse(true)
+        && matras.map(m -> isIn(m, rounds.get(0).matras())).orElse(true)
+        && yati.map(entry.yati()::equals).orElse(true);
+  }
+
+  private static boolean isIn(WholeRange range, org.matraloom.time.Ratio matras) {
+    return matras.isWhole() && range.contains(matras.num());
+  }
+}

@@ -1,0 +1,145 @@
+package org.matraloom.app;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import org.matraloom.kanakku.Landing;
+import org.matraloom.kanakku.PlaceWords;
+import org.matraloom.kanakku.Repair;
+import org.matraloom.kanakku.Repairs;
+import org.matraloom.notation.ScoreEditor;
+import org.matraloom.notation.TalaReader;
+import org.matraloom.score.Avartana;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Lexicon;
+import org.matraloom.score.Performance;
+import org.matraloom.score.Span;
+import org.matraloom.time.Ratio;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** Where a written piece ends, and every way to make it land. */
+final class RepairReport {
+
+  private final WrittenPiece piece;
+  private final RepairOptions options;
+  private final Landing landing;
+  private final List<Repair> repairs;
+
+  RepairReport(WrittenPiece piece, RepairOptions options) {
+    this.piece = piece;
+    this.options = options;
+    this.landing = Landing.of(Performance.of(piece.composition()));
+    this.repairs =
+        Repairs.of(
+            piece.composition(), Lexicon.standard(), List.copyOf(TalaReader.names().values()));
+  }
+
+  int print(CommandSpec command, boolean json) throws IOException {
+    PrintWriter out = command.commandLine().getOut();
+    if (options.number().isPresent()) {
+      return apply(options.number().getAsInt(), out);
+    }
+    if (json) {
+      printJson(out);
+    } else {
+      printText(out);
+    }
+    return landing.lands() || !repairs.isEmpty() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
+  }
+
+  private int apply(int number, PrintWriter out) throws IOException {
+    if (number < 1 || number > repairs.size()) {
+      throw new UserError(
+          repairs.isEmpty()
+              ? "there is nothing to apply: " + verdict()
+              : "--apply takes a way from 1 to " + repairs.size() + ", given " + number);
+    }
+    Path target = options.target(piece.path());
+    Repair repair = repairs.get(number - 1);
+    String text = ScoreEditor.apply(piece.text(), repair.edits(), Lexicon.standard());
+    TextOutput.write(target, text);
+    out.println(target + ": " + repair.words() + ".");
+    return ExitCode.DONE;
+  }
+
+  private void printText(PrintWriter out) {
+    out.println(heading());
+    out.println(verdict());
+    if (repairs.isEmpty()) {
+      return;
+    }
+    out.println("What makes it land, the smallest change first:");
+    int shown = Math.min(options.most(), repairs.size());
+    for (int i = 0; i < shown; i++) {
+      out.printf("%3d  %s%n", i + 1, repairs.get(i).words());
+    }
+    if (shown < repairs.size()) {
+      out.println("... and " + (repairs.size() - shown) + " more; --all lists them.");
+    }
+    if (!piece.isSum()) {
+      out.println("To write one into a copy: fit " + piece.path() + " --apply 1 -o mended.loom");
+    }
+  }
+
+  private String heading() {
+    Composition composition = piece.composition();
+    Avartana avartana = composition.avartana();
+    String title = composition.title().isEmpty() ? "" : composition.title() + ": ";
+    List<Span.Round> rounds = landing.performance().rounds();
+    int first = rounds.get(0).matrasPerBeat();
+    return title
+        + PlaceWords.matras(rounds.get(0).matras())
+        + (rounds.size() == 1 ? "" : " a round, " + rounds.size() + " rounds")
+        + ", "
+        + PlaceWords.beats(landing.beats())
+        + " in all, from "
+        + PlaceWords.place(avartana, composition.startBeat(), first)
+        + "; "
+        + avartana.tala().name()
+        + " has "
+        + PlaceWords.beats(Ratio.of(avartana.beats()))
+        + " ("
+        + PlaceWords.matras(Ratio.of((long) avartana.beats() * first))
+        + ").";
+  }
+
+  private String verdict() {
+    Composition composition = piece.composition();
+    List<Span.Round> rounds = landing.performance().rounds();
+    int last = rounds.get(rounds.size() - 1).matrasPerBeat();
+    String eduppu = PlaceWords.place(composition.avartana(), composition.eduppuBeat(), last);
+    if (landing.lands()) {
+      return "It lands as it is, on " + eduppu + ".";
+    }
+    boolean late = landing.missBeats().signum() > 0;
+    Ratio miss = late ? landing.missBeats() : landing.missBeats().negate();
+    return "It misses: it ends "
+        + PlaceWords.length(miss, last)
+        + (late ? " after " : " before ")
+        + eduppu
+        + ".";
+  }
+
+  private void printJson(PrintWriter out) throws IOException {
+    try (Json json = Json.to(out)) {
+      JsonGenerator generator = json.generator();
+      generator.writeStartObject();
+      generator.writeStringField("title", piece.composition().title());
+      generator.writeBooleanField("lands", landing.lands());
+      generator.writeStringField("missBeats", landing.missBeats().toString());
+      generator.writeArrayFieldStart("repairs");
+      for (Repair repair : repairs) {
+        generator.writeStartObject();
+        generator.writeStringField("kind", repair.kind().name().toLowerCase(java.util.Locale.ROOT));
+        generator.writeStringField("words", repair.words());
+        generator.writeNumberField("cost", repair.cost());
+        generator.writeStringField("beats", repair.performance().beats().toString());
+        generator.writeEndObject();
+      }
+      generator.writeEndArray();
+      generator.writeEndObject();
+    }
+  }
+}

@@ -1,0 +1,28 @@
+package org.matraloom.app;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.matraloom.kanakku.WholeRange;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Reads whole numbers to try: {@code 80}, {@code 70..90} or {@code 70-90}. */
+final class WholeRangeOption implements ITypeConverter<WholeRange> {
+
+  private static final Pattern FORM = Pattern.compile("(\\d{1,5})(?:(?:\\.\\.|-)(\\d{1,5}))?");
+
+  @Override
+  public WholeRange convert(String text) {
+    Matcher matcher = FORM.matcher(text.strip());
+    if (!matcher.matches()) {
+      throw new TypeConversionException("'" + text + "' is not a number such as 80 or 70..90");
+    }
+    int low = Integer.parseInt(matcher.group(1));
+    int high = matcher.group(2) == null ? low : Integer.parseInt(matcher.group(2));
+    try {
+      return new WholeRange(low, high);
+    } catch (IllegalArgumentException outOfRange) {
+      throw new TypeConversionException(outOfRange.getMessage());
+    }
+  }
+}
