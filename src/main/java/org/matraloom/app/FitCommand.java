@@ -27,8 +27,7 @@ import picocli.CommandLine.Spec;
     },
     footer = {
       "",
-      "Examples:",
-      "  matraloom fit --tala adi --rounds 4-4-5 --matras 70..90",
+      "Example: matraloom fit --tala adi --rounds 4-4-5 --matras 70..90",
       "  matraloom fit --rounds \"4-4-(?n5)-5\" --matras 64",
       "  matraloom fit \"14 + 5(2)5(2)5\" --start \"1 matra late\"",
       "  matraloom fit samples-synth/leaking-boat.loom --apply 1 -o mended.loom"
