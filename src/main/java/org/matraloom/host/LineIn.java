@@ -1,0 +1,83 @@
+package org.matraloom.host;
+
+import java.io.IOException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
+import javax.sound.sampled.TargetDataLine;
+import org.matraloom.sound.AudioIn;
+
+/** A Java Sound line to record from. */
+final class LineIn implements AudioIn {
+
+  /** What the line is asked to hold at most, in milliseconds. */
+  static final int BUFFER_MS = 1000;
+
+  private static final long WAIT_NANOS = TimeUnit.MILLISECONDS.toNanos(2);
+  private static final long LONGEST_STALL_NANOS = TimeUnit.SECONDS.toNanos(3);
+
+  private final TargetDataLine line;
+  private final String name;
+  private final int bytesPerFrame;
+
+  private long readBytes;
+  private volatile long capturedFrames;
+  private volatile int overruns;
+
+  LineIn(TargetDataLine line, String name) {
+    this.line = line;
+    this.name = name;
+    this.bytesPerFrame = line.getFormat().getFrameSize();
+    line.start();
+  }
+
+  @Override
+  public int read(byte[] pcm, int offset, int length) throws IOException {
+    int available = waitForFrames();
+    if (available >= line.getBufferSize()) {
+      overruns++;
+    }
+    int taken = line.read(pcm, offset, Math.min(length, available));
+    if (taken < bytesPerFrame) {
+      throw gone();
+    }
+    readBytes += taken;
+    capturedFrames = Math.max(capturedFrames, (readBytes + line.available()) / bytesPerFrame);
+    return taken;
+  }
+
+  private int waitForFrames() throws IOException {
+    long since = System.nanoTime();
+    while (true) {
+      int available = line.available() / bytesPerFrame * bytesPerFrame;
+      if (available >= bytesPerFrame) {
+        return available;
+      }
+      if (!line.isOpen() || System.nanoTime() - since > LONGEST_STALL_NANOS) {
+        throw gone();
+      }
+      LockSupport.parkNanos(WAIT_NANOS);
+    }
+  }
+
+  private DeviceException gone() {
+    return new DeviceException(
+        name
+            + " gives no more sound, as if it had been unplugged; plug it in or choose another"
+            + " device with --input, and start again");
+  }
+
+  @Override
+  public long capturedFrames() {
+    return capturedFrames;
+  }
+
+  @Override
+  public int overruns() {
+    return overruns;
+  }
+
+  @Override
+  public void close() {
+    line.close();
+  }
+}
