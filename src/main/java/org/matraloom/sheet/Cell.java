@@ -1,0 +1,45 @@
+package org.matraloom.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import org.matraloom.score.Kriya;
+import org.matraloom.time.Ratio;
+
+/**
+ * One beat of a row, or the part of it that falls into the row.
+ *
+ * @param beat the whole beat it belongs to; 0 is a samam
+ * @param from where it begins, in beats
+ * @param to where it ends, in beats
+ * @param kriya the gesture on the beat; nothing where the cell begins after the beat
+ * @param again whether the kriya is given a second time
+ * @param end what ends with the cell
+ * @param marks what begins in it, in order
+ */
+record Cell(
+    long beat,
+    Ratio from,
+    Ratio to,
+    Optional<Kriya> kriya,
+    boolean again,
+    End end,
+    List<Mark> marks) {
+
+  /** What ends with a cell. */
+  enum End {
+    /** A beat. */
+    BEAT,
+    /** An anga. */
+    ANGA,
+    /** An avartana. */
+    AVARTANA
+  }
+
+  Cell {
+    marks = List.copyOf(marks);
+  }
+
+  Ratio beats() {
+    return to.minus(from);
+  }
+}

@@ -1,0 +1,52 @@
+package org.matraloom.sheet;
+
+import org.matraloom.score.Sollu;
+import org.matraloom.time.Ratio;
+
+/** One sign of the written page: what takes the time from one place to the next. */
+sealed interface Mark {
+
+  /** Where it begins, in beats of the performance. */
+  Ratio beat();
+
+  /** How long it is, in beats. */
+  Ratio beats();
+
+  /** How many matras a beat holds here, kalam included. */
+  int matrasPerBeat();
+
+  /** How many such marks go into a matra: 1, or 2, 4 and more where it is said faster. */
+  int speed();
+
+  /** Where it ends, in beats of the performance. */
+  default Ratio endBeat() {
+    return beat().plus(beats());
+  }
+
+  /**
+   * A sollu on its own matra.
+   *
+   * @param text the sollu in the script of the page
+   * @param opens whether a named phrase or a group begins with it
+   */
+  record Said(
+      Ratio beat,
+      Ratio beats,
+      int matrasPerBeat,
+      int speed,
+      Sollu sollu,
+      String text,
+      boolean opens)
+      implements Mark {
+
+    Said written(String text) {
+      return new Said(beat, beats, matrasPerBeat, speed, sollu, text, opens);
+    }
+  }
+
+  /** One matra, or a faster part of it, in which the sound before rings on. */
+  record Karvai(Ratio beat, Ratio beats, int matrasPerBeat, int speed) implements Mark {}
+
+  /** One matra, or a part of it, of silence. */
+  record Silent(Ratio beat, Ratio beats, int matrasPerBeat, int speed) implements Mark {}
+}

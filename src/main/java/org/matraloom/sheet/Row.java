@@ -1,0 +1,42 @@
+package org.matraloom.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import org.matraloom.breath.Breath;
+import org.matraloom.time.Ratio;
+
+/**
+ * A row of the written page: an avartana, or a line of a phrase.
+ *
+ * @param number which avartana it begins in, from 1
+ * @param label the phrase whose line it is; empty for an avartana
+ * @param cells its beats in order, at least one
+ * @param parts the rounds that fall into it, in order
+ * @param turns the changes of nadai in it
+ * @param breaths the breaths that begin in it
+ * @param landing where the last matra ends, if that is in the row or at its end
+ */
+record Row(
+    int number,
+    String label,
+    List<Cell> cells,
+    List<RoundPart> parts,
+    List<NadaiTurn> turns,
+    List<Breath> breaths,
+    Optional<Ratio> landing) {
+
+  Row {
+    cells = List.copyOf(cells);
+    parts = List.copyOf(parts);
+    turns = List.copyOf(turns);
+    breaths = List.copyOf(breaths);
+  }
+
+  Ratio startBeat() {
+    return cells.get(0).from();
+  }
+
+  Ratio endBeat() {
+    return cells.get(cells.size() - 1).to();
+  }
+}

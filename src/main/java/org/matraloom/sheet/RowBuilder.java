@@ -1,0 +1,167 @@
+package org.matraloom.sheet;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.matraloom.breath.Breath;
+import org.matraloom.score.Avartana;
+import org.matraloom.score.Performance;
+import org.matraloom.score.Span;
+import org.matraloom.time.Ratio;
+
+/** Cuts the marks of a performance into rows, front to back. */
+final class RowBuilder {
+
+  private final Performance performance;
+  private final Avartana avartana;
+  private final Set<Integer> angaStarts;
+  private final List<Mark> marks;
+  private final List<NadaiTurn> turns;
+  private final List<Breath> breaths;
+  private final List<Row> rows = new ArrayList<>();
+  private final long firstAvartana;
+  private int nextMark;
+  private int nextTurn;
+  private int nextBreath;
+  private int firstSpan;
+
+  RowBuilder(
+      Performance performance, List<Mark> marks, List<NadaiTurn> turns, List<Breath> breaths) {
+    this.performance = performance;
+    this.avartana = performance.composition().avartana();
+    this.angaStarts = new HashSet<>(avartana.angaStarts());
+    this.marks = marks;
+    this.turns = turns;
+    this.breaths = breaths;
+    this.firstAvartana = avartanaOf(performance.startBeat());
+  }
+
+  /** One row an avartana, whole avartanas only. */
+  List<Row> byAvartana() {
+    long last = Math.max(firstAvartana, avartanaBefore(performance.endBeat()));
+    for (long cycle = firstAvartana; cycle <= last; cycle++) {
+      Ratio from = Ratio.of(cycle * avartana.beats());
+      add(from, from.plus(Ratio.of(avartana.beats())), "", cycle == last);
+    }
+    return List.copyOf(rows);
+  }
+
+  /** One row for each opening, from where it is to where the next one is. */
+  List<Row> byPhrase(List<Opening> openings) {
+    for (int index = 0; index < openings.size(); index++) {
+      boolean last = index == openings.size() - 1;
+      Ratio to = last ? performance.endBeat() : openings.get(index + 1).beat();
+      add(openings.get(index).beat(), to, openings.get(index).name(), last);
+    }
+    return List.copyOf(rows);
+  }
+
+  private void add(Ratio from, Ratio to, String label, boolean last) {
+    List<Cell> cells = new ArrayList<>();
+    for (long beat = from.floor(); Ratio.of(beat).compareTo(to) < 0; beat++) {
+      cells.add(cell(beat, from, to));
+    }
+    Ratio end = performance.endBeat();
+    boolean landsHere = last || (end.compareTo(from) > 0 && end.compareTo(to) < 0);
+    rows.add(
+        new Row(
+            (int) (avartanaOf(from) - firstAvartana) + 1,
+            label,
+            cells,
+            parts(from, to),
+            turnsBefore(to),
+            breathsBefore(to),
+            landsHere ? Optional.of(end) : Optional.empty()));
+  }
+
+  private Cell cell(long beat, Ratio rowFrom, Ratio rowTo) {
+    Ratio from = max(Ratio.of(beat), rowFrom);
+    Ratio to = min(Ratio.of(beat + 1), rowTo);
+    List<Mark> inside = new ArrayList<>();
+    while (nextMark < marks.size() && marks.get(nextMark).beat().compareTo(to) < 0) {
+      inside.add(marks.get(nextMark++));
+    }
+    boolean onBeat = from.isWhole();
+    return new Cell(
+        beat,
+        from,
+        to,
+        onBeat ? Optional.of(avartana.kriyaAt(beat)) : Optional.empty(),
+        avartana.repeatsKriya(beat),
+        to.isWhole() ? end(beat + 1) : Cell.End.BEAT,
+        inside);
+  }
+
+  private Cell.End end(long beat) {
+    int place = (int) Math.floorMod(beat, (long) avartana.beats());
+    if (place == 0) {
+      return Cell.End.AVARTANA;
+    }
+    return angaStarts.contains(place) ? Cell.End.ANGA : Cell.End.BEAT;
+  }
+
+  private List<RoundPart> parts(Ratio from, Ratio to) {
+    List<RoundPart> parts = new ArrayList<>();
+    List<Span> spans = performance.spans();
+    while (firstSpan < spans.size() && spans.get(firstSpan).endBeat().compareTo(from) <= 0) {
+      firstSpan++;
+    }
+    for (int index = firstSpan;
+        index < spans.size() && spans.get(index).startBeat().compareTo(to) < 0;
+        index++) {
+      if (spans.get(index) instanceof Span.Round round && round.beats().signum() > 0) {
+        parts.add(part(round, from, to));
+      }
+    }
+    return parts;
+  }
+
+  private static RoundPart part(Span.Round round, Ratio from, Ratio to) {
+    Ratio begin = max(round.startBeat(), from);
+    Ratio end = min(round.endBeat(), to);
+    return new RoundPart(
+        round.number(),
+        round.phrase(),
+        round.nadai(),
+        round.kalam(),
+        round.startBeat().compareTo(from) >= 0,
+        begin,
+        end.minus(begin).times(round.matrasPerBeat()),
+        end.minus(round.startBeat()).times(round.matrasPerBeat()),
+        round.matras());
+  }
+
+  private List<NadaiTurn> turnsBefore(Ratio to) {
+    List<NadaiTurn> inside = new ArrayList<>();
+    while (nextTurn < turns.size() && turns.get(nextTurn).beat().compareTo(to) < 0) {
+      inside.add(turns.get(nextTurn++));
+    }
+    return inside;
+  }
+
+  private List<Breath> breathsBefore(Ratio to) {
+    List<Breath> inside = new ArrayList<>();
+    while (nextBreath < breaths.size() && breaths.get(nextBreath).startBeat().compareTo(to) < 0) {
+      inside.add(breaths.get(nextBreath++));
+    }
+    return inside;
+  }
+
+  private long avartanaOf(Ratio beat) {
+    return beat.dividedBy(avartana.beats()).floor();
+  }
+
+  private long avartanaBefore(Ratio beat) {
+    return beat.dividedBy(avartana.beats()).ceil() - 1;
+  }
+
+  private static Ratio min(Ratio a, Ratio b) {
+    return a.compareTo(b) <= 0 ? a : b;
+  }
+
+  private static Ratio max(Ratio a, Ratio b) {
+    return a.compareTo(b) >= 0 ? a : b;
+  }
+}

@@ -1,0 +1,84 @@
+package org.matraloom.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.matraloom.score.Performance;
+import org.matraloom.score.Sollu;
+import org.matraloom.score.Span;
+import org.matraloom.time.Ratio;
+
+/**
+ * The content of a written page, before it has a form: what every form of it says.
+ *
+ * @param performance what is written down
+ * @param options what goes on the page
+ * @param rows the rows, in order
+ */
+public record Sheet(Performance performance, SheetOptions options, List<Row> rows) {
+
+  /** The most matras, kalam included, that are written on one sheet. */
+  public static final long MOST_MATRAS = 250_000;
+
+  /** Copies the list. */
+  public Sheet {
+    rows = List.copyOf(rows);
+  }
+
+  /**
+   * Whether a performance is short enough to be written down.
+   *
+   * @param performance what is performed
+   * @return true if it has at most {@value #MOST_MATRAS} matras
+   */
+  public static boolean canHold(Performance performance) {
+    return performance.spans().stream()
+            .map(Span::matras)
+            .reduce(Ratio.ZERO, Ratio::plus)
+            .compareTo(Ratio.of(MOST_MATRAS))
+        <= 0;
+  }
+
+  /**
+   * Writes a performance down.
+   *
+   * @param performance what is performed
+   * @param options what goes on the page
+   * @return its sheet
+   * @throws IllegalArgumentException if it is too long, see {@link #canHold}
+   */
+  public static Sheet of(Performance performance, SheetOptions options) {
+    if (!canHold(performance)) {
+      throw new IllegalArgumentException("a sheet holds at most " + MOST_MATRAS + " matras");
+    }
+    MarkReader said = MarkReader.read(performance);
+    RowBuilder builder =
+        new RowBuilder(
+            performance, written(said.marks(), options), said.turns(), options.breaths());
+    List<Row> rows =
+        options.lines() == SheetOptions.Lines.PHRASE
+            ? builder.byPhrase(said.openings())
+            : builder.byAvartana();
+    return new Sheet(performance, options, rows);
+  }
+
+  private static List<Mark> written(List<Mark> marks, SheetOptions options) {
+    List<Mark> written = new ArrayList<>(marks.size());
+    for (int index = 0; index < marks.size(); index++) {
+      Mark mark = marks.get(index);
+      if (mark instanceof Mark.Said said) {
+        Optional<Sollu> before = index == 0 ? Optional.empty() : sollu(marks.get(index - 1));
+        Optional<Sollu> after =
+            index + 1 == marks.size() ? Optional.empty() : sollu(marks.get(index + 1));
+        written.add(said.written(options.writing().write(before, said.sollu(), after)));
+      } else {
+        written.add(mark);
+      }
+    }
+    return written;
+  }
+
+  private static Optional<Sollu> sollu(Mark mark) {
+    return mark instanceof Mark.Said said ? Optional.of(said.sollu()) : Optional.empty();
+  }
+}

@@ -1,0 +1,157 @@
+package org.matraloom.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.matraloom.kanakku.Landing;
+import org.matraloom.score.Avartana;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Kriya;
+import org.matraloom.score.Nadai;
+import org.matraloom.score.Performance;
+import org.matraloom.score.Span;
+import org.matraloom.time.Ratio;
+
+/** The sentences of a sheet: title block, headings, sums and the landing line. */
+final class SheetWords {
+
+  private static final int MOST_SUMMANDS = 8;
+  private static final int MOST_HEADINGS = 4;
+
+  private final Performance performance;
+  private final Composition composition;
+  private final Avartana avartana;
+  private final Script script;
+
+  SheetWords(Sheet sheet) {
+    this.performance = sheet.performance();
+    this.composition = performance.composition();
+    this.avartana = composition.avartana();
+    this.script = sheet.options().writing().script();
+  }
+
+  String title() {
+    return composition.title().isEmpty() ? "Without a title" : composition.title();
+  }
+
+  /** Tala, beats and tempo. */
+  String setting() {
+    String kalai = avartana.kalai() == 1 ? "" : " in " + avartana.kalai() + " kalai";
+    return "Tala "
+        + avartana.tala().name()
+        + kalai
+        + " ("
+        + avartana.tala().formula()
+        + "), "
+        + counted(Ratio.of(avartana.beats()), "beat")
+        + "; tempo "
+        + composition.tempo().beatsPerMinute().toMixed()
+        + " beats a minute";
+  }
+
+  /** Where it begins and where it must end. */
+  String places() {
+    return "From "
+        + avartana.say(composition.startBeat())
+        + "; eduppu "
+        + avartana.say(composition.eduppuBeat());
+  }
+
+  /** The heading of a row: the rounds that begin in it and the changes of nadai. */
+  String heading(Row row) {
+    List<String> parts = new ArrayList<>();
+    for (RoundPart part : row.parts()) {
+      if (part.opensHere()) {
+        parts.add(roundHeading(part) + whereIn(row, part.from()));
+      }
+    }
+    for (NadaiTurn turn : row.turns()) {
+      boolean told =
+          row.parts().stream()
+              .anyMatch(part -> part.opensHere() && part.from().equals(turn.beat()));
+      if (!told) {
+        parts.add(nadai(turn.matrasPerBeat()) + whereIn(row, turn.beat()));
+      }
+    }
+    return parts.size() <= MOST_HEADINGS
+        ? String.join(" · ", parts)
+        : String.join(" · ", parts.subList(0, MOST_HEADINGS)) + " …";
+  }
+
+  /** A round, its nadai and its kalam. */
+  String roundHeading(RoundPart part) {
+    String kalam = part.kalam() == 1 ? "" : ", kalam " + part.kalam();
+    return "Round " + part.round() + ", " + nadai(part.nadai()) + kalam;
+  }
+
+  /** A nadai by name and number, and by its name in the script where there is one. */
+  String nadai(int matrasPerBeat) {
+    return ScriptTerms.nadai(script, matrasPerBeat)
+        .map(own -> Nadai.inWords(matrasPerBeat) + " " + own)
+        .orElseGet(() -> Nadai.inWords(matrasPerBeat));
+  }
+
+  /** A kriya by name, and by its name in the script where there is one. */
+  String kriya(Kriya kriya) {
+    return ScriptTerms.kriya(script, kriya)
+        .map(own -> kriya.words() + " " + own)
+        .orElseGet(kriya::words);
+  }
+
+  private String whereIn(Row row, Ratio beat) {
+    return beat.equals(row.startBeat()) && row.label().isEmpty()
+        ? ""
+        : " from " + avartana.say(beat);
+  }
+
+  /** The sum of all rounds and silences. */
+  String sum() {
+    Landing landing = Landing.of(performance);
+    return summed(Span::matras, landing.matras(), "matra")
+        + "; "
+        + summed(Span::beats, landing.beats(), "beat")
+        + " = "
+        + counted(landing.avartanas(), "avartana");
+  }
+
+  /** Whether it lands, in a sentence. */
+  String landing() {
+    Landing landing = Landing.of(performance);
+    String eduppu = avartana.say(composition.eduppuBeat());
+    if (landing.lands()) {
+      return "Lands: the last matra ends on " + eduppu + ".";
+    }
+    Ratio miss = landing.missMatras();
+    String side = miss.signum() > 0 ? "late" : "early";
+    return "Misses: the last matra ends on "
+        + avartana.say(performance.endBeat())
+        + ", "
+        + counted(miss.signum() < 0 ? miss.negate() : miss, "matra")
+        + " too "
+        + side
+        + " for "
+        + eduppu
+        + ".";
+  }
+
+  private String summed(Function<Span, Ratio> part, Ratio total, String unit) {
+    List<Span> spans =
+        performance.spans().stream().filter(span -> span.beats().signum() > 0).toList();
+    if (spans.size() < 2 || spans.size() > MOST_SUMMANDS) {
+      return counted(total, unit);
+    }
+    return spans.stream().map(part).map(Ratio::toMixed).collect(Collectors.joining(" + "))
+        + " = "
+        + counted(total, unit);
+  }
+
+  static String counted(Ratio number, String unit) {
+    return number.toMixed() + " " + (number.equals(Ratio.ONE) ? unit : unit + "s");
+  }
+
+  static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+}
