@@ -11,6 +11,7 @@ import org.matraloom.time.Ratio;
  * @param kalam 1, 2 or 3
  * @param opensHere whether the round begins in this row
  * @param from where its part of the row begins, in beats
+ * @param beats how long its part of the row is
  * @param matras how many of its matras fall into the row
  * @param soFar how many have been said when the row ends
  * @param total how many it has
@@ -22,6 +23,7 @@ record RoundPart(
     int kalam,
     boolean opensHere,
     Ratio from,
+    Ratio beats,
     Ratio matras,
     Ratio soFar,
     Ratio total) {

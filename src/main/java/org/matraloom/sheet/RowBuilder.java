@@ -128,6 +128,7 @@ final class RowBuilder {
         round.kalam(),
         round.startBeat().compareTo(from) >= 0,
         begin,
+        end.minus(begin),
         end.minus(begin).times(round.matrasPerBeat()),
         end.minus(round.startBeat()).times(round.matrasPerBeat()),
         round.matras());

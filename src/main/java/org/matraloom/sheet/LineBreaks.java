@@ -1,0 +1,98 @@
+package org.matraloom.sheet;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.matraloom.score.Avartana;
+
+/**
+ * Where an avartana that is too wide for the page goes on in the next line.
+ *
+ * <p>The choice that costs least is found: a further line costs something, a line that ends inside
+ * an anga costs more, and of equal choices the one with the shortest longest line is taken.
+ *
+ * @param starts the beats of the cycle with which lines begin, ascending, the first 0
+ * @param longest beats of the longest line
+ */
+record LineBreaks(List<Integer> starts, int longest) {
+
+  private static final int LINE_COST = 100;
+  private static final int SPLIT_ANGA_COST = 120;
+  private static final int UNREACHED = Integer.MAX_VALUE;
+
+  LineBreaks {
+    starts = List.copyOf(starts);
+  }
+
+  /**
+   * Breaks a cycle.
+   *
+   * @param avartana the cycle
+   * @param mostBeats how many beats fit a line, at least 1
+   */
+  static LineBreaks of(Avartana avartana, int mostBeats) {
+    int most = Math.min(mostBeats, avartana.beats());
+    int cheapest = cost(avartana, most);
+    int least = 1;
+    while (least < most && cost(avartana, least) > cheapest) {
+      least++;
+    }
+    return solve(avartana, least);
+  }
+
+  private static int cost(Avartana avartana, int mostBeats) {
+    return costs(avartana, mostBeats, new int[avartana.beats() + 1])[avartana.beats()];
+  }
+
+  private static LineBreaks solve(Avartana avartana, int mostBeats) {
+    int beats = avartana.beats();
+    int[] from = new int[beats + 1];
+    costs(avartana, mostBeats, from);
+    List<Integer> starts = new ArrayList<>();
+    for (int at = beats; at > 0; at = from[at]) {
+      starts.add(from[at]);
+    }
+    Collections.reverse(starts);
+    return new LineBreaks(starts, mostBeats);
+  }
+
+  private static int[] costs(Avartana avartana, int mostBeats, int[] from) {
+    int beats = avartana.beats();
+    Set<Integer> angas = new HashSet<>(avartana.angaStarts());
+    int[] best = new int[beats + 1];
+    Arrays.fill(best, UNREACHED);
+    best[0] = 0;
+    for (int at = 1; at <= beats; at++) {
+      boolean splitsAnga = at < beats && !angas.contains(at);
+      for (int start = Math.max(0, at - mostBeats); start < at; start++) {
+        int cost = best[start] + LINE_COST + (splitsAnga ? SPLIT_ANGA_COST : 0);
+        if (cost <= best[at]) {
+          best[at] = cost;
+          from[at] = start;
+        }
+      }
+    }
+    return best;
+  }
+
+  /** Cuts a row into its lines: at the breaks of its cycle, or for a phrase wherever it is full. */
+  List<List<Cell>> lines(Row row, Avartana avartana) {
+    boolean wholeCycle = row.label().isEmpty() && row.cells().size() == avartana.beats();
+    List<List<Cell>> lines = new ArrayList<>();
+    List<Cell> line = new ArrayList<>();
+    for (Cell cell : row.cells()) {
+      int place = (int) Math.floorMod(cell.beat(), (long) avartana.beats());
+      boolean full = wholeCycle ? starts.contains(place) : line.size() == longest;
+      if (full && !line.isEmpty()) {
+        lines.add(List.copyOf(line));
+        line.clear();
+      }
+      line.add(cell);
+    }
+    lines.add(List.copyOf(line));
+    return lines;
+  }
+}

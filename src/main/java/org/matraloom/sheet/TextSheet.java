@@ -1,0 +1,191 @@
+package org.matraloom.sheet;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.matraloom.notation.ScorePrinter;
+import org.matraloom.score.Avartana;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Lexicon;
+import org.matraloom.score.Performance;
+import org.matraloom.score.Sequence;
+import org.matraloom.score.Span;
+import org.matraloom.score.Step;
+import org.matraloom.time.Ratio;
+
+/**
+ * The sheet as plain text that is itself a score.
+ *
+ * <p>Rows stand in columns under their kriyas for the eye; kriyas, headings and sums are notes, and
+ * each line is a phrase, so that the text can be pasted into a chat message and read back: the same
+ * sollus at the same places, in the same rounds. Nothing depends on spaces at the beginning of a
+ * line.
+ */
+public final class TextSheet {
+
+  private static final int WIDEST = 100;
+  private static final int GAP = 2;
+  private static final int NARROWEST_CELL = 7;
+  private static final int NAME_WIDTH = 8;
+
+  private final Sheet sheet;
+  private final SheetWords words;
+  private final Performance performance;
+  private final Avartana avartana;
+  private final Lexicon lexicon;
+  private final Map<Integer, List<String>> linesOfRound = new LinkedHashMap<>();
+
+  private TextSheet(Sheet sheet, Lexicon lexicon) {
+    this.sheet = sheet;
+    this.words = new SheetWords(sheet);
+    this.performance = sheet.performance();
+    this.avartana = performance.composition().avartana();
+    this.lexicon = lexicon;
+  }
+
+  /**
+   * Writes a sheet.
+   *
+   * @param sheet what to write
+   * @param lexicon the sollus that a reader of the text will know
+   * @param out where the text goes; each line ends with a line feed
+   * @throws IOException if it cannot be written
+   */
+  public static void write(Sheet sheet, Lexicon lexicon, Appendable out) throws IOException {
+    new TextSheet(sheet, lexicon).write(out);
+  }
+
+  private void write(Appendable out) throws IOException {
+    out.append(header());
+    note(words.setting() + ". " + words.places() + ".", out);
+    String loss = sheet.options().writing().script().loss();
+    if (!loss.isEmpty()) {
+      note(loss, out);
+    }
+    int cellWidth = cellWidth();
+    int perLine = Math.max(1, (WIDEST - NAME_WIDTH) / (cellWidth + GAP));
+    LineBreaks breaks = LineBreaks.of(avartana, perLine);
+    for (Row row : sheet.rows()) {
+      write(row, breaks, cellWidth, out);
+    }
+    out.append('\n');
+    for (Map.Entry<Integer, List<String>> round : linesOfRound.entrySet()) {
+      writeRound(round.getKey(), round.getValue(), out);
+    }
+    out.append("\nperform\n");
+    for (Span span : performance.spans()) {
+      perform(span, out);
+    }
+    out.append('\n');
+    note(SheetWords.capital(words.sum()) + ".", out);
+    note(words.landing(), out);
+  }
+
+  /** The head of the score that the text is, with the start of what is written. */
+  private String header() {
+    Composition whole = performance.composition();
+    Ratio start = performance.startBeat();
+    Composition head =
+        new Composition(
+            whole.title(),
+            avartana,
+            whole.tempo(),
+            start.signum() < 0 ? start : avartana.placeOf(start),
+            whole.eduppuBeat(),
+            Map.of("Row", Sequence.of()),
+            List.of(new Step.Say("Row", 1, 4, 1)));
+    String text = ScorePrinter.print(head);
+    return text.substring(0, text.indexOf("\n\n") + 2);
+  }
+
+  private void write(Row row, LineBreaks breaks, int cellWidth, Appendable out) throws IOException {
+    out.append('\n');
+    String heading = words.heading(row);
+    if (!heading.isEmpty()) {
+      note(heading, out);
+    }
+    if (!row.label().isEmpty()) {
+      note(row.label(), out);
+    }
+    List<TextColumns> lines =
+        breaks.lines(row, avartana).stream()
+            .map(cells -> new TextColumns(cells, row, cellWidth, GAP, NAME_WIDTH))
+            .toList();
+    long pieces =
+        lines.stream().mapToLong(line -> row.parts().stream().filter(line::has).count()).sum();
+    int piece = 0;
+    for (int index = 0; index < lines.size(); index++) {
+      TextColumns line = lines.get(index);
+      writeNotes(line, out);
+      List<TextColumns> below = lines.subList(index + 1, lines.size());
+      for (RoundPart part : row.parts().stream().filter(line::has).toList()) {
+        String name = "A" + row.number() + (pieces == 1 ? "" : letters(piece++));
+        String sum = below.stream().noneMatch(other -> other.has(part)) ? "   # " + part.sum() : "";
+        out.append(name).append(" ".repeat(Math.max(1, NAME_WIDTH - 2 - name.length())));
+        out.append("= ").append(line.sollus(part, lexicon)).append(sum).append('\n');
+        linesOfRound.computeIfAbsent(part.round(), round -> new ArrayList<>()).add(name);
+      }
+    }
+  }
+
+  private void writeNotes(TextColumns line, Appendable out) throws IOException {
+    note(line.kriyas(), out);
+    if (sheet.options().writing().script() != Script.LATIN) {
+      note(line.script(), out);
+    }
+    if (line.hasBreaths()) {
+      note(line.breaths(), out);
+    }
+  }
+
+  private void writeRound(int round, List<String> lines, Appendable out) throws IOException {
+    StringBuilder line = new StringBuilder("Round" + round + " =");
+    int part = 1;
+    List<String> parts = new ArrayList<>();
+    for (String name : lines) {
+      if (line.length() + 1 + name.length() > WIDEST) {
+        String partName = "Round" + round + "_" + part++;
+        out.append(line.toString().replaceFirst("^Round\\d+", partName)).append('\n');
+        parts.add(partName);
+        line = new StringBuilder("Round" + round + " =");
+      }
+      line.append(' ').append(name);
+    }
+    if (parts.isEmpty()) {
+      out.append(line).append('\n');
+    } else {
+      String partName = "Round" + round + "_" + part;
+      out.append(line.toString().replaceFirst("^Round\\d+", partName)).append('\n');
+      parts.add(partName);
+      out.append("Round" + round + " = " + String.join(" ", parts)).append('\n');
+    }
+  }
+
+  private void perform(Span span, Appendable out) throws IOException {
+    if (span instanceof Span.Round round && linesOfRound.containsKey(round.number())) {
+      String kalam = round.kalam() == 1 ? "" : " kalam " + round.kalam();
+      out.append("Round" + round.number() + " nadai " + round.nadai() + kalam + "\n");
+    } else if (span instanceof Span.Pause && span.beats().signum() > 0) {
+      out.append("rest " + span.beats().toMixed() + " beats\n");
+    }
+  }
+
+  private static String letters(int piece) {
+    String letter = Character.toString('a' + piece % 26);
+    return piece < 26 ? letter : letters(piece / 26 - 1) + letter;
+  }
+
+  private int cellWidth() {
+    return sheet.rows().stream()
+        .flatMap(row -> row.cells().stream().map(cell -> TextColumns.widthOf(cell, row, lexicon)))
+        .reduce(NARROWEST_CELL, Math::max);
+  }
+
+  private static void note(String text, Appendable out) throws IOException {
+    String clean = text.lines().collect(Collectors.joining(" "));
+    out.append(("# " + clean).stripTrailing()).append('\n');
+  }
+}
