@@ -12,6 +12,7 @@ import org.matraloom.time.Ratio;
  * @param from where it begins, in beats
  * @param to where it ends, in beats
  * @param kriya the gesture on the beat; nothing where the cell begins after the beat
+ * @param samam whether the beat is the first of an avartana
  * @param again whether the kriya is given a second time
  * @param end what ends with the cell
  * @param marks what begins in it, in order
@@ -21,6 +22,7 @@ record Cell(
     Ratio from,
     Ratio to,
     Optional<Kriya> kriya,
+    boolean samam,
     boolean again,
     End end,
     List<Mark> marks) {

@@ -89,6 +89,7 @@ final class RowBuilder {
         from,
         to,
         onBeat ? Optional.of(avartana.kriyaAt(beat)) : Optional.empty(),
+        avartana.isSamam(beat),
         avartana.repeatsKriya(beat),
         to.isWhole() ? end(beat + 1) : Cell.End.BEAT,
         inside);

@@ -1,0 +1,46 @@
+package org.matraloom.sheet;
+
+/** One thing on a drawn page; lengths in points, y downwards from the top of the page. */
+sealed interface Drawn {
+
+  /** How dark a thing is. */
+  enum Tone {
+    /** Nearly black. */
+    INK("#111111"),
+    /** A grey that still reads well on white, 7 to 1. */
+    QUIET("#595959"),
+    /** For rules between beats. */
+    RULE("#9a9a9a"),
+    /** For the ground behind a ringing sound. */
+    TINT("#e4e4e4");
+
+    private final String hex;
+
+    Tone(String hex) {
+      this.hex = hex;
+    }
+
+    String hex() {
+      return hex;
+    }
+
+    /** The same as a part of full white, 0 to 1. */
+    double grey() {
+      return Integer.parseInt(hex.substring(1, 3), 16) / 255.0;
+    }
+  }
+
+  /** A lettering with its base line at y. */
+  record Text(double x, double y, double size, Lettering lettering, Tone tone) implements Drawn {}
+
+  /** A straight line. */
+  record Rule(double x1, double y1, double x2, double y2, double width, Tone tone)
+      implements Drawn {}
+
+  /** A rectangle: a frame of some width, or filled where the width is 0. */
+  record Box(double x, double y, double width, double height, double line, Tone tone)
+      implements Drawn {}
+
+  /** A figure in a square. */
+  record Sign(double x, double y, double size, Figure figure) implements Drawn {}
+}

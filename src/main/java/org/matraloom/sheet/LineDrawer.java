@@ -1,0 +1,208 @@
+package org.matraloom.sheet;
+
+import java.util.List;
+import org.matraloom.breath.Breath;
+import org.matraloom.sheet.Drawn.Tone;
+import org.matraloom.time.Ratio;
+
+/** Draws one line of beats: kriyas above, sollus below, and the bars between. */
+final class LineDrawer {
+
+  private static final double BEAT_RULE = 0.4;
+  private static final double ANGA_RULE = 1;
+  private static final double CYCLE_RULE = 1.8;
+  private static final double TURN_RULE = 0.5;
+  private static final double TURN_GAP = 2;
+
+  private final PageStyle style;
+  private final Typeface typeface;
+  private final CellSetter setter;
+  private final List<Drawn> page;
+
+  LineDrawer(PageStyle style, Typeface typeface, CellSetter setter, List<Drawn> page) {
+    this.style = style;
+    this.typeface = typeface;
+    this.setter = setter;
+    this.page = page;
+  }
+
+  /** Draws the cells of a line from a left edge; gives the right edge. */
+  double draw(Row row, List<Cell> cells, double left, double top, double cellWidth) {
+    double x = left;
+    boolean opensCycle = opensCycle(cells.get(0));
+    bar(left, top, opensCycle ? Cell.End.AVARTANA : Cell.End.BEAT, opensCycle);
+    for (Cell cell : cells) {
+      double width = Math.max(cellWidth * cell.beats().toDouble(), setter.naturalWidth(cell));
+      drawCell(row, cell, x, top, width);
+      x += width;
+      bar(x, top, cell.end(), false);
+    }
+    return x;
+  }
+
+  private static boolean opensCycle(Cell cell) {
+    return cell.kriya().isPresent() && cell.samam();
+  }
+
+  private void bar(double x, double top, Cell.End end, boolean opening) {
+    double bottom = top + style.lineHeight();
+    switch (end) {
+      case BEAT -> page.add(new Drawn.Rule(x, top, x, bottom, BEAT_RULE, Tone.RULE));
+      case ANGA -> page.add(new Drawn.Rule(x, top, x, bottom, ANGA_RULE, Tone.INK));
+      case AVARTANA -> {
+        page.add(new Drawn.Rule(x, top, x, bottom, CYCLE_RULE, Tone.INK));
+        if (!opening) {
+          double inner = x - 3;
+          page.add(new Drawn.Rule(inner, top, inner, bottom, BEAT_RULE, Tone.INK));
+        }
+      }
+    }
+  }
+
+  private void drawCell(Row row, Cell cell, double x, double top, double width) {
+    List<CellSetter.Placed> placed = setter.place(cell, x, width);
+    cell.kriya()
+        .ifPresent(
+            kriya -> {
+              double size = cell.again() ? style.sign() * 0.7 : style.sign();
+              double y = top + style.sign() - size;
+              page.add(new Drawn.Sign(x + style.cellPadding(), y, size, Figure.of(kriya)));
+            });
+    drawMarks(placed, top);
+    drawRuns(placed, top);
+    row.turns().stream()
+        .filter(turn -> isIn(turn.beat(), cell))
+        .forEach(turn -> drawTurn(turn, cell, placed, x, top));
+    row.breaths().stream()
+        .filter(breath -> isIn(breath.startBeat(), cell))
+        .forEach(breath -> drawBreath(breath, cell, placed, x, top, width));
+    row.landing()
+        .filter(beat -> isIn(beat, cell) || beat.equals(cell.to()))
+        .ifPresent(beat -> drawLanding(beat, cell, placed, x, top, width));
+  }
+
+  private void drawMarks(List<CellSetter.Placed> placed, double top) {
+    double base = top + style.baseLine();
+    for (CellSetter.Placed one : placed) {
+      if (one.mark() instanceof Mark.Karvai && style.large()) {
+        double side = setter.squareSide();
+        page.add(new Drawn.Box(one.x() + one.prefix(), base - side, side, side, 1.6, Tone.INK));
+        continue;
+      }
+      if (one.mark() instanceof Mark.Karvai) {
+        page.add(
+            new Drawn.Box(
+                one.x() - style.markGap(),
+                top + style.lettersTop(),
+                one.room(),
+                style.lineHeight() - style.lettersTop() - 2,
+                0,
+                Tone.TINT));
+      }
+      page.add(
+          new Drawn.Text(
+              one.x() + one.prefix(), base, style.body(), setter.lettering(one.mark()), Tone.INK));
+    }
+  }
+
+  /** Marks that are said faster: underlined, or boxed with their speed in the large form. */
+  private void drawRuns(List<CellSetter.Placed> placed, double top) {
+    int from = 0;
+    while (from < placed.size()) {
+      int speed = placed.get(from).mark().speed();
+      int to = from;
+      while (to < placed.size() && placed.get(to).mark().speed() == speed) {
+        to++;
+      }
+      if (speed > 1) {
+        CellSetter.Placed last = placed.get(to - 1);
+        drawRun(speed, placed.get(from).x(), last.x() + last.width(), top);
+      }
+      from = to;
+    }
+  }
+
+  private void drawRun(int speed, double left, double right, double top) {
+    if (style.large()) {
+      double margin = style.markGap() * 0.5;
+      page.add(
+          new Drawn.Box(
+              left - margin,
+              top + style.lettersTop() - 1,
+              right - left + 2 * margin,
+              style.lineHeight() - style.lettersTop() - 1,
+              1.6,
+              Tone.INK));
+      page.add(
+          new Drawn.Text(
+              left, top + style.baseLine(), style.body(), setter.speedSign(speed), Tone.INK));
+      return;
+    }
+    double y = top + style.baseLine() + style.body() * 0.2;
+    for (int lines = Integer.numberOfTrailingZeros(speed); lines > 0; lines--) {
+      page.add(new Drawn.Rule(left, y, right, y, 0.8, Tone.INK));
+      y += 1.9;
+    }
+  }
+
+  /** A thin double bar, and the number of matras in a box above it. */
+  private void drawTurn(
+      NadaiTurn turn, Cell cell, List<CellSetter.Placed> placed, double x, double top) {
+    boolean onBeat = turn.beat().equals(cell.from());
+    double at = onBeat ? x : xOf(turn.beat(), placed, x) - style.markGap() - TURN_GAP;
+    double bottom = top + style.lineHeight();
+    double first = onBeat ? at + TURN_GAP : at;
+    page.add(new Drawn.Rule(first, top, first, bottom, TURN_RULE, Tone.INK));
+    page.add(new Drawn.Rule(first + TURN_GAP, top, first + TURN_GAP, bottom, TURN_RULE, Tone.INK));
+    double size = style.large() ? style.body() : style.label();
+    Lettering figure = typeface.lettering(Integer.toString(turn.matrasPerBeat()), true);
+    double width = figure.width(size) + 6;
+    double left = onBeat ? x + style.cellPadding() + style.sign() + 3 : first + TURN_GAP + 2;
+    page.add(new Drawn.Box(left, top, width, style.sign(), 0.9, Tone.INK));
+    page.add(new Drawn.Text(left + 3, top + style.sign() - 2, size, figure, Tone.INK));
+  }
+
+  private void drawBreath(
+      Breath breath,
+      Cell cell,
+      List<CellSetter.Placed> placed,
+      double x,
+      double top,
+      double width) {
+    double at = between(breath.startBeat(), cell, placed, x, width);
+    double size = style.sign() * 0.75;
+    page.add(new Drawn.Sign(at, top + style.lettersTop() - size, size, Figure.BREATH));
+  }
+
+  private void drawLanding(
+      Ratio beat, Cell cell, List<CellSetter.Placed> placed, double x, double top, double width) {
+    double at = beat.equals(cell.to()) ? x + width : between(beat, cell, placed, x, width);
+    page.add(new Drawn.Sign(at + 3, top + style.lettersTop(), style.sign(), Figure.LANDING));
+  }
+
+  private static boolean isIn(Ratio beat, Cell cell) {
+    return beat.compareTo(cell.from()) >= 0 && beat.compareTo(cell.to()) < 0;
+  }
+
+  /** Where the mark on a beat begins; the edge of the cell if none does. */
+  private static double xOf(Ratio beat, List<CellSetter.Placed> placed, double edge) {
+    return placed.stream()
+        .filter(one -> one.mark().beat().equals(beat))
+        .mapToDouble(CellSetter.Placed::x)
+        .findFirst()
+        .orElse(edge);
+  }
+
+  /** Where a time lies between the marks around it. */
+  private static double between(
+      Ratio beat, Cell cell, List<CellSetter.Placed> placed, double x, double width) {
+    for (CellSetter.Placed one : placed) {
+      Mark mark = one.mark();
+      if (beat.compareTo(mark.beat()) >= 0 && beat.compareTo(mark.endBeat()) < 0) {
+        double part = beat.minus(mark.beat()).dividedBy(mark.beats()).toDouble();
+        return one.x() + part * one.room();
+      }
+    }
+    return x + width * beat.minus(cell.from()).dividedBy(cell.beats()).toDouble();
+  }
+}

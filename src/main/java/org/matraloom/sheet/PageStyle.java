@@ -1,0 +1,74 @@
+package org.matraloom.sheet;
+
+/**
+ * The measures of a drawn page, in points.
+ *
+ * <p>A4 upright with 15 mm margins and 20 mm at the binder's side. The large form keeps to the
+ * rules of clear print (UKAAF G003): 18 point for every word, no underlines.
+ *
+ * @param large whether speed is shown by a box and karvai by a square
+ * @param body type size of sollus
+ * @param label type size of headings, sums and notes
+ * @param title type size of the title
+ * @param sign size of a kriya
+ * @param numberColumn width left of the beats, for the number of the avartana
+ * @param sumColumn width right of the beats; 0 where sums stand below
+ * @param lineGap space under a line of beats
+ */
+record PageStyle(
+    boolean large,
+    double body,
+    double label,
+    double title,
+    double sign,
+    double numberColumn,
+    double sumColumn,
+    double lineGap) {
+
+  static final double WIDTH = 595.28;
+  static final double HEIGHT = 841.89;
+  static final double LEFT = 56.69;
+  static final double RIGHT = 42.52;
+  static final double TOP = 42.52;
+  static final double BOTTOM = 42.52;
+
+  private static final double ASCENT = 0.8;
+  private static final double DESCENT = 0.32;
+
+  static PageStyle of(boolean large) {
+    return large
+        ? new PageStyle(true, 18, 18, 24, 22, 30, 0, 12)
+        : new PageStyle(false, 12, 10, 19, 12, 20, 70, 6);
+  }
+
+  double textWidth() {
+    return WIDTH - LEFT - RIGHT;
+  }
+
+  double gridWidth() {
+    return textWidth() - numberColumn - sumColumn;
+  }
+
+  /** From the top of a line of beats to the top of its letters. */
+  double lettersTop() {
+    return sign + body * 0.35;
+  }
+
+  /** From the top of a line of beats to the base line of its sollus. */
+  double baseLine() {
+    return lettersTop() + body * ASCENT;
+  }
+
+  /** From the top of a line of beats to its lower edge. */
+  double lineHeight() {
+    return baseLine() + body * DESCENT + (large ? 4 : 1);
+  }
+
+  double cellPadding() {
+    return body * 0.4;
+  }
+
+  double markGap() {
+    return body * 0.28;
+  }
+}

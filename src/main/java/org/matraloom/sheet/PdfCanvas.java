@@ -1,0 +1,125 @@
+package org.matraloom.sheet;
+
+import java.util.Locale;
+import java.util.Scanner;
+
+/** The drawing operators of one PDF page; its y runs upwards. */
+final class PdfCanvas {
+
+  private final StringBuilder out = new StringBuilder();
+
+  String operators() {
+    return out.toString();
+  }
+
+  /** Shows one glyph of a font. */
+  void text(Drawn.Text text, int font, int code) {
+    String size = Points.text(text.size());
+    out.append("BT ").append(grey(text.tone())).append(" g /F").append(font).append(" 1 Tf ");
+    out.append(size).append(" 0 0 ").append(size).append(' ').append(at(text.x(), text.y()));
+    out.append(String.format(Locale.ROOT, " Tm <%02X> Tj ET\n", code));
+  }
+
+  void draw(Drawn drawn) {
+    if (drawn instanceof Drawn.Rule rule) {
+      out.append(grey(rule.tone())).append(" G ").append(Points.text(rule.width())).append(" w ");
+      out.append(at(rule.x1(), rule.y1())).append(" m ");
+      out.append(at(rule.x2(), rule.y2())).append(" l S\n");
+    } else if (drawn instanceof Drawn.Box box) {
+      boolean filled = box.line() == 0;
+      out.append(grey(box.tone())).append(filled ? " g " : " G ");
+      out.append(filled ? "" : Points.text(box.line()) + " w ");
+      out.append(at(box.x(), box.y() + box.height())).append(' ');
+      out.append(Points.text(box.width())).append(' ').append(Points.text(box.height()));
+      out.append(filled ? " re f\n" : " re S\n");
+    } else if (drawn instanceof Drawn.Sign sign) {
+      sign(sign);
+    }
+  }
+
+  private void sign(Drawn.Sign sign) {
+    double scale = sign.size() / Figure.BOX;
+    String unit = String.format(Locale.ROOT, "%.5f", scale);
+    out.append("q ").append(unit).append(" 0 0 -").append(unit).append(' ');
+    out.append(at(sign.x(), sign.y())).append(" cm 1 J 1 j ");
+    String ink = grey(Drawn.Tone.INK);
+    out.append(ink).append(" g ").append(ink).append(" G\n");
+    for (Figure.Part part : sign.figure().parts()) {
+      out.append(part.width() == 0 ? "" : Points.text(part.width()) + " w ");
+      path(part.path());
+      out.append(part.width() == 0 ? "f\n" : "S\n");
+    }
+    out.append("Q\n");
+  }
+
+  /** The words M, L, C and Z of a figure as PDF operators. */
+  private void path(String path) {
+    try (Scanner words = new Scanner(path.replaceAll("([MLCZ])", " $1 "))) {
+      while (words.hasNext()) {
+        switch (words.next()) {
+          case "M" -> out.append(words.next() + " " + words.next() + " m ");
+          case "L" -> out.append(words.next() + " " + words.next() + " l ");
+          case "C" -> curves(words);
+          default -> out.append("h ");
+        }
+      }
+    }
+  }
+
+  private void curves(Scanner words) {
+    do {
+      for (int number = 0; number < 6; number++) {
+        out.append(words.next()).append(' ');
+      }
+      out.append("c ");
+    } while (words.hasNextDouble());
+  }
+
+  private static String at(double x, double y) {
+    return Points.text(x) + " " + Points.text(PageStyle.HEIGHT - y);
+  }
+
+  private static String grey(Drawn.Tone tone) {
+    return Points.text(tone.grey());
+  }
+
+  /** A lettering as the procedure of a glyph. */
+  static String glyph(Lettering lettering) {
+    StringBuilder procedure = new StringBuilder();
+    procedure.append(Math.round(lettering.advance()));
+    procedure.append(" 0 -200 -500 ").append(Math.round(lettering.advance()) + 200);
+    procedure.append(" 1200 d1\n");
+    double x = 0;
+    double y = 0;
+    for (Lettering.Stroke stroke : lettering.outline()) {
+      if (stroke instanceof Lettering.Stroke.Move to) {
+        procedure.append(to.x() + " " + -to.y() + " m\n");
+        x = to.x();
+        y = to.y();
+      } else if (stroke instanceof Lettering.Stroke.Line to) {
+        procedure.append(to.x() + " " + -to.y() + " l\n");
+        x = to.x();
+        y = to.y();
+      } else if (stroke instanceof Lettering.Stroke.Bend to) {
+        procedure.append(third(x, to.x1()) + " " + -third(y, to.y1()) + " ");
+        procedure.append(third(to.x(), to.x1()) + " " + -third(to.y(), to.y1()) + " ");
+        procedure.append(to.x() + " " + -to.y() + " c\n");
+        x = to.x();
+        y = to.y();
+      } else if (stroke instanceof Lettering.Stroke.Curve to) {
+        procedure.append(to.x1() + " " + -to.y1() + " " + to.x2() + " " + -to.y2() + " ");
+        procedure.append(to.x() + " " + -to.y() + " c\n");
+        x = to.x();
+        y = to.y();
+      } else {
+        procedure.append("h\n");
+      }
+    }
+    return procedure.append("f\n").toString();
+  }
+
+  /** Two thirds of the way from an end of a quadratic curve to its control point. */
+  private static long third(double end, double control) {
+    return Math.round(end + (control - end) * 2 / 3);
+  }
+}
