@@ -41,6 +41,10 @@ record Cell(
     marks = List.copyOf(marks);
   }
 
+  boolean holds(Ratio place) {
+    return place.compareTo(from) >= 0 && place.compareTo(to) < 0;
+  }
+
   Ratio beats() {
     return to.minus(from);
   }

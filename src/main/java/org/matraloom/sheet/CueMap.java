@@ -14,6 +14,9 @@ import org.matraloom.time.Ratio;
  */
 final class CueMap {
 
+  /** What stands for silence on a beat. */
+  static final String SILENCE = ".";
+
   private CueMap() {}
 
   /** The rows of a sheet with one sign a beat. */
@@ -56,7 +59,7 @@ final class CueMap {
 
   private static String later(Mark mark, String sounding) {
     boolean silent = mark instanceof Mark.Silent || sounding.isEmpty();
-    return silent ? "." : "(" + sounding + ")";
+    return silent ? SILENCE : "(" + sounding + ")";
   }
 
   private static Cell only(Cell cell, Optional<String> cue) {

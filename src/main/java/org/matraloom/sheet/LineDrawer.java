@@ -71,13 +71,13 @@ final class LineDrawer {
     drawMarks(placed, top);
     drawRuns(placed, top);
     row.turns().stream()
-        .filter(turn -> isIn(turn.beat(), cell))
+        .filter(turn -> cell.holds(turn.beat()))
         .forEach(turn -> drawTurn(turn, cell, placed, x, top));
     row.breaths().stream()
-        .filter(breath -> isIn(breath.startBeat(), cell))
+        .filter(breath -> cell.holds(breath.startBeat()))
         .forEach(breath -> drawBreath(breath, cell, placed, x, top, width));
     row.landing()
-        .filter(beat -> isIn(beat, cell) || beat.equals(cell.to()))
+        .filter(beat -> cell.holds(beat) || beat.equals(cell.to()))
         .ifPresent(beat -> drawLanding(beat, cell, placed, x, top, width));
   }
 
@@ -128,9 +128,9 @@ final class LineDrawer {
       page.add(
           new Drawn.Box(
               left - margin,
-              top + style.lettersTop() - 1,
+              top + style.lettersTop() - 3,
               right - left + 2 * margin,
-              style.lineHeight() - style.lettersTop() - 1,
+              style.lineHeight() - style.lettersTop() + 1,
               1.6,
               Tone.INK));
       page.add(
@@ -178,10 +178,6 @@ final class LineDrawer {
       Ratio beat, Cell cell, List<CellSetter.Placed> placed, double x, double top, double width) {
     double at = beat.equals(cell.to()) ? x + width : between(beat, cell, placed, x, width);
     page.add(new Drawn.Sign(at + 3, top + style.lettersTop(), style.sign(), Figure.LANDING));
-  }
-
-  private static boolean isIn(Ratio beat, Cell cell) {
-    return beat.compareTo(cell.from()) >= 0 && beat.compareTo(cell.to()) < 0;
   }
 
   /** Where the mark on a beat begins; the edge of the cell if none does. */

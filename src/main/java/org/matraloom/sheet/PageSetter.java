@@ -153,7 +153,11 @@ final class PageSetter {
 
   /** The sums of a row, right of its last line or, in the large form, below it. */
   private void sums(Row row) {
-    List<String> sums = row.parts().stream().map(RoundPart::sum).toList();
+    List<String> sums = new ArrayList<>();
+    if (!row.label().isEmpty()) {
+      sums.add(row.label());
+    }
+    row.parts().forEach(part -> sums.add(part.sum()));
     double right = PageStyle.WIDTH - PageStyle.RIGHT;
     double base = y + style.baseLine();
     if (style.sumColumn() == 0) {

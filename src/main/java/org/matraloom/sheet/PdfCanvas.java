@@ -83,12 +83,15 @@ final class PdfCanvas {
     return Points.text(tone.grey());
   }
 
-  /** A lettering as the procedure of a glyph. */
+  /**
+   * A lettering as the procedure of a glyph.
+   *
+   * <p>It begins with d0, not d1, since viewers put the glyphs of d1 on whole pixels.
+   */
   static String glyph(Lettering lettering) {
     StringBuilder procedure = new StringBuilder();
     procedure.append(Math.round(lettering.advance()));
-    procedure.append(" 0 -200 -500 ").append(Math.round(lettering.advance()) + 200);
-    procedure.append(" 1200 d1\n");
+    procedure.append(" 0 d0\n");
     double x = 0;
     double y = 0;
     for (Lettering.Stroke stroke : lettering.outline()) {

@@ -126,7 +126,8 @@ public final class PdfPages {
       names.append("/g" + code + " ");
       widths.append(Math.round(glyph.advance()) + " ");
       texts.append(
-          String.format("<%02X> <%s>%n", code, PdfObjects.utf16(glyph.text() + " ")).replace("\r", ""));
+          String.format("<%02X> <%s>%n", code, PdfObjects.utf16(glyph.text() + " "))
+              .replace("\r", ""));
     }
     int unicode = objects.stream(toUnicode(texts.toString()));
     int font = objects.reserve();

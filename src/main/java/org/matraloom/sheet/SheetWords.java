@@ -100,6 +100,14 @@ final class SheetWords {
         .orElseGet(kriya::words);
   }
 
+  /** A beat by its number and its kriya. */
+  String beat(Cell cell) {
+    long place = Math.floorMod(cell.beat(), (long) avartana.beats()) + 1;
+    String kriya =
+        cell.kriya().map(given -> ", " + kriya(given) + (cell.again() ? " again" : "")).orElse("");
+    return "Beat " + place + (cell.kriya().isEmpty() ? " goes on" : "") + kriya;
+  }
+
   private String whereIn(Row row, Ratio beat) {
     return beat.equals(row.startBeat()) && row.label().isEmpty()
         ? ""

@@ -2,9 +2,7 @@ package org.matraloom.sheet;
 
 import java.util.List;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import org.matraloom.breath.Breath;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
 import org.matraloom.time.Ratio;
@@ -52,20 +50,16 @@ final class TextColumns {
   }
 
   boolean hasBreaths() {
-    return row.breaths().stream().anyMatch(breath -> cells.stream().anyMatch(holds(breath)));
+    return cells.stream().anyMatch(this::breathes);
   }
 
   /** A word over each cell in which a breath begins. */
   String breaths() {
-    return columns(
-        cell ->
-            row.breaths().stream().anyMatch(breath -> holds(breath).test(cell)) ? "breath" : "");
+    return columns(cell -> breathes(cell) ? "breath" : "");
   }
 
-  private static Predicate<Cell> holds(Breath breath) {
-    return cell ->
-        breath.startBeat().compareTo(cell.from()) >= 0
-            && breath.startBeat().compareTo(cell.to()) < 0;
+  private boolean breathes(Cell cell) {
+    return row.breaths().stream().anyMatch(breath -> cell.holds(breath.startBeat()));
   }
 
   /** Whether anything of a round stands in the line. */

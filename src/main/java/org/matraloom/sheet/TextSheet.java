@@ -37,6 +37,7 @@ public final class TextSheet {
   private final Avartana avartana;
   private final Lexicon lexicon;
   private final Map<Integer, List<String>> linesOfRound = new LinkedHashMap<>();
+  private int rowNumber;
 
   private TextSheet(Sheet sheet, Lexicon lexicon) {
     this.sheet = sheet;
@@ -102,6 +103,7 @@ public final class TextSheet {
   }
 
   private void write(Row row, LineBreaks breaks, int cellWidth, Appendable out) throws IOException {
+    rowNumber++;
     out.append('\n');
     String heading = words.heading(row);
     if (!heading.isEmpty()) {
@@ -122,7 +124,7 @@ public final class TextSheet {
       writeNotes(line, out);
       List<TextColumns> below = lines.subList(index + 1, lines.size());
       for (RoundPart part : row.parts().stream().filter(line::has).toList()) {
-        String name = "A" + row.number() + (pieces == 1 ? "" : letters(piece++));
+        String name = name(row) + (pieces == 1 ? "" : letters(piece++));
         String sum = below.stream().noneMatch(other -> other.has(part)) ? "   # " + part.sum() : "";
         out.append(name).append(" ".repeat(Math.max(1, NAME_WIDTH - 2 - name.length())));
         out.append("= ").append(line.sollus(part, lexicon)).append(sum).append('\n');
@@ -171,6 +173,12 @@ public final class TextSheet {
     } else if (span instanceof Span.Pause && span.beats().signum() > 0) {
       out.append("rest " + span.beats().toMixed() + " beats\n");
     }
+  }
+
+  /** A name for a row: A and its avartana, or L and which line it is. */
+  private String name(Row row) {
+    boolean byPhrase = sheet.options().lines() == SheetOptions.Lines.PHRASE;
+    return byPhrase ? "L" + rowNumber : "A" + row.number();
   }
 
   private static String letters(int piece) {
