@@ -1,0 +1,98 @@
+package org.matraloom.sheet;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Base64;
+import java.util.LinkedHashSet;
+import java.util.Set;
+import org.matraloom.score.Kriya;
+
+/**
+ * The sheet as one HTML file, for any width of screen and for A4.
+ *
+ * <p>Roman letters take the reader's own sans serif; for another script the font travels in the
+ * file. Nothing is fetched from anywhere.
+ */
+public final class HtmlSheet {
+
+  private HtmlSheet() {}
+
+  /**
+   * Writes a sheet.
+   *
+   * @param sheet what to write
+   * @param out where the file goes
+   * @throws IOException if it cannot be written
+   */
+  public static void write(Sheet sheet, Appendable out) throws IOException {
+    SheetWords words = new SheetWords(sheet);
+    out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
+    out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
+    out.append("<title>" + Xml.escape(words.title()) + "</title>\n");
+    out.append("<style>\n" + font(sheet) + resource("sheet.css") + "</style>\n</head>\n");
+    out.append("<body class=\"" + (sheet.options().large() ? "large" : "plain") + "\">\n");
+    HtmlRows.figures(out);
+    out.append("<main>\n");
+    titleBlock(sheet, words, out);
+    rows(sheet, out);
+    out.append("<p class=\"sums\">" + Xml.escape(SheetWords.capital(words.sum())) + ".</p>\n");
+    out.append("<p class=\"lands\">" + Xml.escape(words.landing()) + "</p>\n");
+    if (!sheet.options().breaths().isEmpty()) {
+      out.append("<p>" + HtmlRows.figure(Figure.BREATH));
+      out.append(" breathe here, if it suits you; stop if it strains</p>\n");
+    }
+    if (sheet.options().cues()) {
+      out.append("<h2 class=\"part\">What falls on each kriya</h2>\n");
+      out.append("<p>In brackets: the sound of that sollu rings on or has begun before.</p>\n");
+      new HtmlRows(sheet, "c", out).write(CueMap.rows(sheet), false);
+    }
+    out.append("</main>\n</body>\n</html>\n");
+  }
+
+  static void titleBlock(Sheet sheet, SheetWords words, Appendable out) throws IOException {
+    out.append("<header>\n<h1>" + Xml.escape(words.title()) + "</h1>\n");
+    out.append("<p>" + Xml.escape(words.setting()) + ".<br>\n");
+    out.append(Xml.escape(words.places()) + ".</p>\n");
+    String loss = sheet.options().writing().script().loss();
+    if (!loss.isEmpty()) {
+      out.append("<p>" + Xml.escape(loss) + "</p>\n");
+    }
+    out.append("<ul class=\"legend\">\n");
+    Set<Kriya> kriyas = new LinkedHashSet<>(sheet.performance().composition().avartana().kriyas());
+    for (Kriya kriya : kriyas) {
+      out.append("<li>" + HtmlRows.figure(Figure.of(kriya)) + " ");
+      out.append(Xml.escape(words.kriya(kriya)) + "</li>\n");
+    }
+    out.append("</ul>\n</header>\n");
+  }
+
+  static void rows(Sheet sheet, Appendable out) throws IOException {
+    out.append("<div class=\"rows\" lang=\"" + sheet.options().writing().script().languageTag());
+    out.append("\">\n");
+    new HtmlRows(sheet, "m", out).write(sheet.rows(), true);
+    out.append("</div>\n");
+  }
+
+  /** The font of a script that a reader may not have. */
+  static String font(Sheet sheet) {
+    Script script = sheet.options().writing().script();
+    if (script == Script.LATIN || script == Script.ISO15919) {
+      return "";
+    }
+    String bytes = Base64.getEncoder().encodeToString(Typeface.fontFile(script));
+    return "@font-face{font-family:Sollus;src:url(data:font/ttf;base64,"
+        + bytes
+        + ")}\n"
+        + "body{font-family:Sollus,system-ui,sans-serif}\n";
+  }
+
+  static String resource(String name) {
+    try (InputStream in = HtmlSheet.class.getResourceAsStream(name)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException("the part " + name + " of the program cannot be read", e);
+    }
+  }
+}
