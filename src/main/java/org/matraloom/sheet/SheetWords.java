@@ -1,8 +1,9 @@
 package org.matraloom.sheet;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.matraloom.kanakku.Landing;
@@ -61,23 +62,17 @@ final class SheetWords {
 
   /** The heading of a row: the rounds that begin in it and the changes of nadai. */
   String heading(Row row) {
-    List<String> parts = new ArrayList<>();
+    Map<Ratio, String> parts = new TreeMap<>();
+    for (NadaiTurn turn : row.turns()) {
+      parts.put(turn.beat(), nadai(turn.matrasPerBeat()) + whereIn(row, turn.beat()));
+    }
     for (RoundPart part : row.parts()) {
       if (part.opensHere()) {
-        parts.add(roundHeading(part) + whereIn(row, part.from()));
+        parts.put(part.from(), roundHeading(part) + whereIn(row, part.from()));
       }
     }
-    for (NadaiTurn turn : row.turns()) {
-      boolean told =
-          row.parts().stream()
-              .anyMatch(part -> part.opensHere() && part.from().equals(turn.beat()));
-      if (!told) {
-        parts.add(nadai(turn.matrasPerBeat()) + whereIn(row, turn.beat()));
-      }
-    }
-    return parts.size() <= MOST_HEADINGS
-        ? String.join(" · ", parts)
-        : String.join(" · ", parts.subList(0, MOST_HEADINGS)) + " …";
+    return parts.values().stream().limit(MOST_HEADINGS).collect(Collectors.joining(" · "))
+        + (parts.size() > MOST_HEADINGS ? " …" : "");
   }
 
   /** A round, its nadai and its kalam. */

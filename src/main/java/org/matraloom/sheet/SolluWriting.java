@@ -77,6 +77,16 @@ public final class SolluWriting {
   }
 
   /**
+   * Writes one sollu without neighbours.
+   *
+   * @param sollu what to write
+   * @return the sollu in the script
+   */
+  public String alone(Sollu sollu) {
+    return write(Optional.empty(), sollu, Optional.empty());
+  }
+
+  /**
    * Writes sollus that are said as one word.
    *
    * @param sollus in order
