@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.schedule.ScoreTimeline;
@@ -74,6 +75,6 @@ final class DemoCommand implements Callable<Integer> {
   private void write(TrackOutput tracks, Composition composition, Mix mix, String name)
       throws IOException {
     ScoreTimeline timeline = ScoreTimeline.of(Performance.of(composition), 1);
-    tracks.write(timeline, mix, PcmFormat.USUAL, folder.resolve(name));
+    tracks.write(timeline, mix, Optional.empty(), PcmFormat.USUAL, folder.resolve(name));
   }
 }

@@ -10,10 +10,10 @@ import org.matraloom.time.Ratio;
  * An event in the words of the printed timeline.
  *
  * @param kind one of count-in, round, nadai, section, clap, count, wave, hold, tick, sollu,
- *     silence, landing
+ *     silence, breath, landing
  * @param round the round that is going on, 0 before the first
  * @param text what happens
- * @param beats how long it lasts, for a sollu or a silence
+ * @param beats how long it lasts, for a sollu, a silence or a breath
  */
 record EventRow(String kind, int round, String text, Optional<Ratio> beats) {
 
@@ -38,6 +38,9 @@ record EventRow(String kind, int round, String text, Optional<Ratio> beats) {
       return new EventRow("sollu", said.round(), spelling, Optional.of(said.beats()));
     } else if (event instanceof Event.Silence silence) {
       return new EventRow("silence", silence.round(), "", Optional.of(silence.beats()));
+    } else if (event instanceof Event.Inhale inhale) {
+      String kind = inhale.full() ? "full breath" : "catch breath";
+      return new EventRow("breath", inhale.round(), kind, Optional.of(inhale.beats()));
     }
     return mark("landing", 0, "the last matra has ended");
   }

@@ -18,7 +18,7 @@ import picocli.CommandLine.Spec;
     description = "Render a score to a practice track (WAV) in which the beat never moves.",
     footer = {
       "",
-      "Parts: clap, count, wave, tick, voice.",
+      "Parts: clap, count, wave, tick, voice, breath, drone.",
       "Example: matraloom render samples-synth/monsoon-ledger.loom -o slow.wav --slow 75%% --without ticks",
       "Keep the level low when you listen through headphones."
     })
@@ -39,6 +39,8 @@ final class RenderCommand implements Callable<Integer> {
 
   @Mixin private MixOptions mix;
 
+  @Mixin private DroneOptions drone;
+
   @Mixin private FormatOptions format;
 
   @Override
@@ -46,7 +48,7 @@ final class RenderCommand implements Callable<Integer> {
     PrintWriter out = command.commandLine().getOut();
     PrintWriter err = command.commandLine().getErr();
     new TrackOutput(out, err)
-        .write(timeline.timeline(score.read()), mix.mix(), format.format(), output);
+        .write(timeline.timeline(score.read()), mix.mix(), drone.sruti(), format.format(), output);
     return ExitCode.DONE;
   }
 }

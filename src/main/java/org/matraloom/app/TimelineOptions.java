@@ -2,6 +2,9 @@ package org.matraloom.app;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.matraloom.breath.BreathPlanner;
+import org.matraloom.breath.BreathSettings;
+import org.matraloom.breath.BreathTimeline;
 import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Composition;
@@ -27,12 +30,21 @@ final class TimelineOptions {
       description = "Only these rounds, such as 3 or 2-3; each stays at its place in the tala.")
   private String rounds;
 
+  @Option(
+      names = "--breath-cue",
+      description = "Plan the breaths and cue each with the sound of an inhalation.")
+  private boolean breathCue;
+
   Timeline timeline(Composition composition) {
     if (countIn < 0 || countIn > ScoreTimeline.MOST_COUNT_IN) {
       throw new UserError(
           "--count-in takes 0 to " + ScoreTimeline.MOST_COUNT_IN + " avartanas, given " + countIn);
     }
-    return ScoreTimeline.of(chosen(Performance.of(composition)), countIn);
+    Performance performance = chosen(Performance.of(composition));
+    Timeline timeline = ScoreTimeline.of(performance, countIn);
+    return breathCue
+        ? new BreathTimeline(timeline, BreathPlanner.plan(performance, BreathSettings.study()))
+        : timeline;
   }
 
   FrameClock clock(Timeline timeline, int rate) {

@@ -4,11 +4,17 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.sound.Mix;
+import org.matraloom.sound.Passage;
 import org.matraloom.sound.PcmFormat;
 import org.matraloom.sound.PulseVoice;
+import org.matraloom.sound.Sruti;
+import org.matraloom.sound.SrutiDrone;
+import org.matraloom.sound.Track;
 import org.matraloom.sound.TrackWriter;
 
 /** Renders one track to a file and says so. */
@@ -24,10 +30,13 @@ final class TrackOutput {
     this.err = err;
   }
 
-  void write(Timeline timeline, Mix mix, PcmFormat format, Path target) throws IOException {
+  void write(Timeline timeline, Mix mix, Optional<Sruti> sruti, PcmFormat format, Path target)
+      throws IOException {
     requireFolder(target);
-    PulseVoice voice = new PulseVoice(format.ratePerSecond());
-    TrackWriter track = new TrackWriter(timeline, mix, format, voice);
+    int rate = format.ratePerSecond();
+    Optional<SrutiDrone> drone = sruti.map(tonic -> new SrutiDrone(tonic, rate));
+    List<Passage> passages = List.of(new Passage(timeline, mix));
+    TrackWriter track = new TrackWriter(new Track(passages, new PulseVoice(rate), drone), format);
     try (ProgressLine progress = new ProgressLine(err)) {
       track.write(target, progress);
     }

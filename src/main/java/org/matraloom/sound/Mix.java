@@ -12,15 +12,24 @@ import java.util.Set;
  * @param outputDb gain of the whole before the limiter, in dB
  * @param wholeCountIn whether before the first round every kriya sounds in the middle, even where
  *     its part is muted or panned afterwards
+ * @param voiceFadeDb how much the voice falls from one round to the next, in dB, 0 to {@value
+ *     #HIGHEST_DB}
  */
 public record Mix(
-    Map<Part, Channel> channels, double samamDb, double outputDb, boolean wholeCountIn) {
+    Map<Part, Channel> channels,
+    double samamDb,
+    double outputDb,
+    boolean wholeCountIn,
+    double voiceFadeDb) {
 
   /** The peak of a clap at 0 dB, in dB below full scale. */
   public static final double CLAP_PEAK_DBFS = -6;
 
   /** The highest level or gain taken, in dB. */
   public static final double HIGHEST_DB = 24;
+
+  /** The highest level of the drone, in dB: it stays this far under the clap. */
+  public static final double HIGHEST_DRONE_DB = -18;
 
   /** The lowest level or gain taken, in dB; use a mute for silence. */
   public static final double LOWEST_DB = -60;
@@ -63,13 +72,21 @@ public record Mix(
     }
     requireGain("samam gain", samamDb);
     requireGain("output gain", outputDb);
+    double droneDb = channels.get(Part.DRONE).levelDb;
+    if (droneDb > HIGHEST_DRONE_DB) {
+      throw new IllegalArgumentException(
+          "the drone is at " + HIGHEST_DRONE_DB + " dB or less, given " + droneDb);
+    }
+    if (!(voiceFadeDb >= 0 && voiceFadeDb <= HIGHEST_DB)) {
+      throw new IllegalArgumentException("the voice fades by 0 to 24 dB, given " + voiceFadeDb);
+    }
     channels = Map.copyOf(channels);
   }
 
   /**
    * The mix for learning: the voice leads and every part is heard.
    *
-   * @return clap 0 dB, samam +2, counts -12, wave -6, ticks -18, voice -3
+   * @return clap 0 dB, samam +2, counts -12, wave -6, ticks -18, voice -3, breath -15, drone -20
    */
   public static Mix lesson() {
     return of(-3);
@@ -91,7 +108,9 @@ public record Mix(
     channels.put(Part.WAVE, new Channel(-6, false, 0));
     channels.put(Part.TICK, new Channel(-18, false, 0));
     channels.put(Part.VOICE, new Channel(voiceDb, false, 0));
-    return new Mix(channels, 2, 0, false);
+    channels.put(Part.BREATH, new Channel(-15, false, 0));
+    channels.put(Part.DRONE, new Channel(-20, false, 0));
+    return new Mix(channels, 2, 0, false, 0);
   }
 
   /**
@@ -135,7 +154,7 @@ public record Mix(
   public Mix with(Part part, Channel channel) {
     Map<Part, Channel> changed = new EnumMap<>(channels);
     changed.put(part, channel);
-    return new Mix(changed, samamDb, outputDb, wholeCountIn);
+    return new Mix(changed, samamDb, outputDb, wholeCountIn, voiceFadeDb);
   }
 
   /**
@@ -172,7 +191,7 @@ public record Mix(
    * @throws IllegalArgumentException if the gain is outside its range
    */
   public Mix withOutput(double gainDb) {
-    return new Mix(channels, samamDb, gainDb, wholeCountIn);
+    return new Mix(channels, samamDb, gainDb, wholeCountIn, voiceFadeDb);
   }
 
   /**
@@ -181,7 +200,23 @@ public record Mix(
    * @return a copy
    */
   public Mix withWholeCountIn() {
-    return new Mix(channels, samamDb, outputDb, true);
+    return new Mix(channels, samamDb, outputDb, true, voiceFadeDb);
+  }
+
+  /**
+   * The same mix with a voice that falls from round to round, so that the learner takes over.
+   *
+   * @param dbPerRound how much it falls from one round to the next, in dB, 0 to {@value
+   *     #HIGHEST_DB}
+   * @return a copy
+   * @throws IllegalArgumentException if the fall is outside its range
+   */
+  public Mix withVoiceFade(double dbPerRound) {
+    return new Mix(channels, samamDb, outputDb, wholeCountIn, dbPerRound);
+  }
+
+  Gains voiceGains(int round) {
+    return gains(Part.VOICE, -voiceFadeDb * Math.max(0, round - 1));
   }
 
   boolean sounds(Part part) {

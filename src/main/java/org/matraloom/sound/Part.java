@@ -11,5 +11,9 @@ public enum Part {
   /** The subdivision ticks. */
   TICK,
   /** The spoken guide. */
-  VOICE
+  VOICE,
+  /** The cue to breathe in. */
+  BREATH,
+  /** The sruti drone. */
+  DRONE
 }

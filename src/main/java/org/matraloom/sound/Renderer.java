@@ -1,5 +1,6 @@
 package org.matraloom.sound;
 
+import java.util.Optional;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.time.FrameClock;
 
@@ -42,6 +43,44 @@ public final class Renderer {
    *     1 or 2
    */
   public Renderer(Timeline timeline, FrameClock clock, Mix mix, SolluVoice voice, int channels) {
+    this(
+        timeline,
+        clock,
+        mix,
+        voice,
+        channels,
+        Optional.empty(),
+        TrackPlace.whole(lengthFrames(timeline, clock)));
+  }
+
+  /**
+   * Prepares a rendering that is a part of a track and may lie over a drone.
+   *
+   * @param timeline what happens
+   * @param clock where it happens; its rate is the rate of the samples
+   * @param mix how loud each part is
+   * @param voice says the sollus, at the rate of the clock
+   * @param channels 2 for left and right, 1 for their mean
+   * @param drone sounds below all parts of the track without a break, at the rate of the clock
+   * @param place where in the track the rendering lies
+   * @throws IllegalArgumentException if the voice or the drone is made for another rate, or the
+   *     channels are not 1 or 2
+   */
+  public Renderer(
+      Timeline timeline,
+      FrameClock clock,
+      Mix mix,
+      SolluVoice voice,
+      int channels,
+      Optional<SrutiDrone> drone,
+      TrackPlace place) {
+    if (drone.isPresent() && drone.get().ratePerSecond() != clock.ratePerSecond()) {
+      throw new IllegalArgumentException(
+          "the drone is made for "
+              + drone.get().ratePerSecond()
+              + " frames a second, the rendering has "
+              + clock.ratePerSecond());
+    }
     if (voice.ratePerSecond() != clock.ratePerSecond()) {
       throw new IllegalArgumentException(
           "the voice is made for "
@@ -52,7 +91,7 @@ public final class Renderer {
     if (channels != 1 && channels != 2) {
       throw new IllegalArgumentException("a rendering has 1 or 2 channels, given " + channels);
     }
-    this.mixer = new Mixer(timeline, clock, mix, voice);
+    this.mixer = new Mixer(timeline, clock, mix, voice, drone, place);
     this.limiter = new Limiter(clock.ratePerSecond());
     this.channels = channels;
     this.lengthFrames = lengthFrames(timeline, clock);

@@ -74,25 +74,6 @@ public final class SrutiDrone {
   }
 
   /**
-   * Adds the drone to a block; real-time safe: it allocates nothing and takes no lock.
-   *
-   * @param left the left side
-   * @param right the right side
-   * @param startFrame which frame of the drone the block begins with, 0 or later
-   * @param frames how many frames the block has
-   * @param leftGain the factor for the left side; the drone peaks at 1
-   * @param rightGain the factor for the right side
-   */
-  public void addTo(
-      float[] left, float[] right, long startFrame, int frames, float leftGain, float rightGain) {
-    for (int frame = 0; frame < frames; frame++) {
-      float sample = sampleAt(startFrame + frame);
-      left[frame] += leftGain * sample;
-      right[frame] += rightGain * sample;
-    }
-  }
-
-  /**
    * The frames nearest to a time that is a whole number of periods for every string, so that each
    * stroke meets the one before it in phase and the pitch stays put.
    */

@@ -16,11 +16,13 @@ final class TimelineCues implements Iterable<CuePoint> {
 
   private final Timeline timeline;
   private final FrameClock clock;
+  private final long startFrame;
   private final int beatsPerAvartana;
 
-  TimelineCues(Timeline timeline, FrameClock clock) {
+  TimelineCues(Timeline timeline, FrameClock clock, long startFrame) {
     this.timeline = timeline;
     this.clock = clock;
+    this.startFrame = startFrame;
     this.beatsPerAvartana = timeline.performance().composition().avartana().beats();
   }
 
@@ -53,7 +55,8 @@ final class TimelineCues implements Iterable<CuePoint> {
   }
 
   private Optional<CuePoint> cue(Event event) {
-    return label(event).map(label -> new CuePoint(Math.max(0, clock.frameAt(event.beat())), label));
+    return label(event)
+        .map(label -> new CuePoint(startFrame + Math.max(0, clock.frameAt(event.beat())), label));
   }
 
   private Optional<String> label(Event event) {

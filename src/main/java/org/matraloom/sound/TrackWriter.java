@@ -2,21 +2,20 @@ package org.matraloom.sound;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import org.matraloom.schedule.Timeline;
-import org.matraloom.time.FrameClock;
 
-/** Renders a whole timeline into a WAVE file whose avartanas, rounds and nadais are named. */
+/** Renders a whole track into a WAVE file whose avartanas, rounds and nadais are named. */
 public final class TrackWriter {
 
   private static final int BLOCK_FRAMES = 8192;
 
-  private final Timeline timeline;
-  private final Mix mix;
+  private final Track track;
   private final PcmFormat format;
-  private final SolluVoice voice;
 
   /**
-   * Prepares a track.
+   * Prepares a track of one passage without a drone.
    *
    * @param timeline what happens
    * @param mix how loud each part is
@@ -24,10 +23,26 @@ public final class TrackWriter {
    * @param voice says the sollus, at the rate of the format
    */
   public TrackWriter(Timeline timeline, Mix mix, PcmFormat format, SolluVoice voice) {
-    this.timeline = timeline;
-    this.mix = mix;
+    this(new Track(List.of(new Passage(timeline, mix)), voice, Optional.empty()), format);
+  }
+
+  /**
+   * Prepares a track.
+   *
+   * @param track what is heard
+   * @param format how the file is written
+   * @throws IllegalArgumentException if the track is made for another rate than the format
+   */
+  public TrackWriter(Track track, PcmFormat format) {
+    if (track.ratePerSecond() != format.ratePerSecond()) {
+      throw new IllegalArgumentException(
+          "the track is made for "
+              + track.ratePerSecond()
+              + " frames a second, the file has "
+              + format.ratePerSecond());
+    }
+    this.track = track;
     this.format = format;
-    this.voice = voice;
   }
 
   /**
@@ -36,7 +51,7 @@ public final class TrackWriter {
    * @return frames
    */
   public long lengthFrames() {
-    return Renderer.lengthFrames(timeline, clock());
+    return track.lengthFrames();
   }
 
   /**
@@ -48,22 +63,17 @@ public final class TrackWriter {
    */
   public void write(Path target, RenderProgress progress) throws IOException {
     long total = lengthFrames();
-    TimelineCues cues = new TimelineCues(timeline, clock());
-    try (WavWriter file = new WavWriter(target, format, total, cues)) {
-      Renderer renderer = new Renderer(timeline, clock(), mix, voice, format.channels());
+    try (WavWriter file = new WavWriter(target, format, total, track.cues())) {
+      TrackStream stream = track.stream(format.channels());
       float[] block = new float[BLOCK_FRAMES * format.channels()];
       long done = 0;
       int frames;
-      while ((frames = renderer.render(block, BLOCK_FRAMES)) > 0) {
+      while ((frames = stream.render(block, BLOCK_FRAMES)) > 0) {
         file.write(block, frames);
         done += frames;
         progress.rendered(done, total);
       }
       file.finish();
     }
-  }
-
-  private FrameClock clock() {
-    return timeline.clock(format.ratePerSecond());
   }
 }

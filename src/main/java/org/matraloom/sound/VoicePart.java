@@ -13,7 +13,7 @@ final class VoicePart {
   private final Iterator<Event> events;
   private final FrameClock clock;
   private final SolluVoice voice;
-  private final Mix.Gains gains;
+  private final Mix mix;
   private Optional<SolluCue> before = Optional.empty();
   private Optional<SolluCue> next;
 
@@ -21,7 +21,7 @@ final class VoicePart {
     this.events = timeline.iterator();
     this.clock = clock;
     this.voice = voice;
-    this.gains = mix.gains(Part.VOICE, 0);
+    this.mix = mix;
     this.next = mix.sounds(Part.VOICE) ? pull() : Optional.empty();
   }
 
@@ -34,6 +34,7 @@ final class VoicePart {
       }
       Optional<SolluCue> after = pull();
       SolluSound sound = voice.say(before, cue, after);
+      Mix.Gains gains = mix.voiceGains(cue.said().round());
       sounding.add(new Sounding(sound.samples(), cue.startFrame() - sound.leadFrames(), gains));
       before = next;
       next = after;

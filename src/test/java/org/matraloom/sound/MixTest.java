@@ -35,7 +35,8 @@ class MixTest {
   @Test
   void onlyAndWithoutAreComplements() {
     Mix only = Mix.lesson().only(Set.of(Part.CLAP, Part.VOICE));
-    Mix without = Mix.lesson().without(Set.of(Part.COUNT, Part.WAVE, Part.TICK));
+    Mix without =
+        Mix.lesson().without(Set.of(Part.COUNT, Part.WAVE, Part.TICK, Part.BREATH, Part.DRONE));
     assertEquals(only, without);
     assertTrue(only.sounds(Part.VOICE));
     assertFalse(only.sounds(Part.TICK));
@@ -60,6 +61,6 @@ class MixTest {
     assertThrows(IllegalArgumentException.class, () -> Mix.lesson().withPan(Part.CLAP, 1.5));
     assertThrows(IllegalArgumentException.class, () -> Mix.lesson().withLevel(Part.CLAP, 25));
     assertThrows(IllegalArgumentException.class, () -> Mix.lesson().withOutput(Double.NaN));
-    assertThrows(IllegalArgumentException.class, () -> new Mix(Map.of(), 0, 0, false));
+    assertThrows(IllegalArgumentException.class, () -> new Mix(Map.of(), 0, 0, false, 0));
   }
 }
