@@ -100,13 +100,7 @@ public final class Cures {
     Landing before = Landing.of(Performance.of(composition));
     Landing after = Landing.of(Performance.of(changed));
     Ratio growth = after.beats().minus(before.beats());
-    String words =
-        told(changes, "add", "silent matra", "")
-            + "; the piece grows by "
-            + Counts.beats(growth)
-            + (after.missBeats().equals(before.missBeats())
-                ? " and its landing does not move"
-                : " and ends that much later");
+    String words = told(changes, "add", "silent matra", "") + "; " + effect(before, after);
     if (before.lands() && !after.lands()) {
       Ratio start = after.startThatLands();
       changed = startingAt(changed, start);
@@ -117,6 +111,18 @@ public final class Cures {
     return isPossible(changed, settings)
         ? Optional.of(new Cure(Cure.Kind.ADDED_SILENCE, words, changed, settings))
         : Optional.empty();
+  }
+
+  private static String effect(Landing before, Landing after) {
+    Ratio growth = after.beats().minus(before.beats());
+    if (growth.signum() == 0) {
+      return "neither its length nor its landing changes";
+    }
+    return "the piece grows by "
+        + Counts.beats(growth)
+        + (after.missBeats().equals(before.missBeats())
+            ? " and its landing does not move"
+            : " and ends that much later");
   }
 
   private Optional<Cure> leftOut() {
