@@ -2,7 +2,6 @@ package org.matraloom.schedule;
 
 import java.util.Iterator;
 import java.util.List;
-import org.matraloom.score.Avartana;
 import org.matraloom.score.Performance;
 import org.matraloom.time.Ratio;
 
@@ -41,18 +40,19 @@ public final class ScoreTimeline implements Timeline {
       throw new IllegalArgumentException(
           "a count-in has 0 to " + MOST_COUNT_IN + " avartanas, given " + countInAvartanas);
     }
-    return new ScoreTimeline(performance, countInAvartanas, origin(performance, countInAvartanas));
+    int cycleBeats = performance.composition().avartana().beats();
+    Ratio origin = origin(performance.startBeat(), cycleBeats, countInAvartanas);
+    return new ScoreTimeline(performance, countInAvartanas, origin);
   }
 
-  private static Ratio origin(Performance performance, int countInAvartanas) {
-    Ratio start = performance.startBeat();
+  /** Where the hand begins for a start that is counted in. */
+  static Ratio origin(Ratio startBeat, int cycleBeats, int countInAvartanas) {
     if (countInAvartanas == 0) {
-      return Ratio.of(start.floor());
+      return Ratio.of(startBeat.floor());
     }
-    Avartana avartana = performance.composition().avartana();
-    Ratio cycles = start.dividedBy(avartana.beats());
-    long samam = (start.signum() < 0 ? cycles.ceil() : cycles.floor()) * avartana.beats();
-    return Ratio.of(samam - (long) countInAvartanas * avartana.beats());
+    Ratio cycles = startBeat.dividedBy(cycleBeats);
+    long samam = (startBeat.signum() < 0 ? cycles.ceil() : cycles.floor()) * cycleBeats;
+    return Ratio.of(samam - (long) countInAvartanas * cycleBeats);
   }
 
   @Override
