@@ -79,24 +79,22 @@ final class Headers {
     }
   }
 
-  /** Understands all headers; nothing if the tala is missing or any is wrong. */
-  Optional<Head> read() {
-    String title = title();
-    Optional<Tala> tala = tala();
-    int kalai = value("kalai", this::kalai).orElse(1);
-    FingerCustom custom = value("fingers", this::fingers).orElse(FingerCustom.RESTART);
-    Optional<Tempo> tempo =
-        entries.containsKey("tempo") ? value("tempo", this::tempo) : Optional.of(USUAL_TEMPO);
-    Avartana avartana = Avartana.of(tala.orElseGet(Headers::widest), kalai, custom);
-    Ratio start = place("start", avartana);
-    Ratio eduppu = place("eduppu", avartana);
+  /** Understands all headers; something usual stands in for what is missing or wrong. */
+  Head read() {
     if (!entries.containsKey("tala")) {
       problems.error("the tala is missing", Optional.of("add a line such as: tala adi"));
     }
-    if (tala.isEmpty() || tempo.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(new Head(title, avartana, tempo.get(), start, eduppu));
+    Avartana avartana =
+        Avartana.of(
+            tala().orElseGet(Headers::widest),
+            value("kalai", this::kalai).orElse(1),
+            value("fingers", this::fingers).orElse(FingerCustom.RESTART));
+    return new Head(
+        title(),
+        avartana,
+        value("tempo", this::tempo).orElse(USUAL_TEMPO),
+        place("start", avartana),
+        place("eduppu", avartana));
   }
 
   /** Stands in for a tala that was not understood, so that places can be read all the same. */

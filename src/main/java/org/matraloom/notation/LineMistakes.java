@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.Predicate;
 import org.matraloom.notation.Token.Kind;
 
 /** What to say about a line that is neither a header nor a phrase nor part of the plan. */
@@ -15,7 +15,7 @@ final class LineMistakes {
   private LineMistakes() {}
 
   static void tell(
-      List<Token> tokens, boolean headersOver, Set<String> phrases, Problems problems) {
+      List<Token> tokens, boolean headersOver, Predicate<Token> isNamed, Problems problems) {
     Token first = tokens.get(0);
     if (Headers.keyword(first).isPresent()) {
       problems.error(
@@ -29,7 +29,7 @@ final class LineMistakes {
       problems.error(
           tokens.get(1),
           "expected = after the name " + first.brief() + ", found " + tokens.get(1).said(),
-          () -> nameAdvice(first, headersOver, phrases));
+          () -> nameAdvice(first, headersOver, isNamed));
     } else {
       unknown(first, headersOver, problems);
     }
@@ -50,10 +50,10 @@ final class LineMistakes {
   }
 
   private static Optional<String> nameAdvice(
-      Token first, boolean headersOver, Set<String> phrases) {
+      Token first, boolean headersOver, Predicate<Token> isNamed) {
     if (headersOver) {
       return Optional.of(
-          phrases.contains(ScoreParser.nameOf(first))
+          isNamed.test(first)
               ? "what is said stands under a line perform; to go on with a phrase, indent the line"
               : PHRASE_EXAMPLE);
     }

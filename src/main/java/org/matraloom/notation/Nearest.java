@@ -19,7 +19,7 @@ final class Nearest {
     if (lower.length() > LONGEST) {
       return Optional.empty();
     }
-    int allowed = Math.max(1, lower.length() / LETTERS_AN_EDIT);
+    int allowed = Math.max(1, (lower.length() + 1) / LETTERS_AN_EDIT);
     Optional<String> nearest = Optional.empty();
     int tried = 0;
     for (String candidate : words) {

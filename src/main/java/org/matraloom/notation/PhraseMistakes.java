@@ -139,9 +139,13 @@ final class PhraseMistakes {
       return Optional.of("the nearest is " + nearest.get());
     }
     String small = Normalizer.normalize(name, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
-    return lexicon.split(small).isPresent()
-        ? Optional.of("spoken words are written small: " + small)
-        : Optional.empty();
+    return lexicon
+        .split(small)
+        .map(
+            sollus ->
+                "spoken words are written small: "
+                    + small
+                    + (sollus.size() > 1 ? "" : "; twice as long is " + small + " ,"));
   }
 
   /** The sign of a closing bracket. */

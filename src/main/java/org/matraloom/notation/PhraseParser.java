@@ -59,7 +59,7 @@ final class PhraseParser {
     List<Element> elements = new ArrayList<>();
     while (!cursor.isAtEnd() && !cursor.is(closer)) {
       if (CLOSERS.containsValue(cursor.peek().kind())) {
-        if (open.contains(cursor.peek().kind())) {
+        if (!open.isEmpty()) {
           break;
         }
         problems.error(
@@ -201,10 +201,7 @@ final class PhraseParser {
     Sequence body = sequence(cursor, closer);
     open.pop();
     if (!cursor.took(closer)) {
-      problems.error(
-          opener,
-          opener.said() + " is not closed",
-          "write " + PhraseMistakes.sign(closer) + " where it ends");
+      tellUnclosed(opener, cursor);
       return Optional.empty();
     }
     if (before == problems.errors() && saysNothing(body)) {
@@ -212,6 +209,18 @@ final class PhraseParser {
       return Optional.empty();
     }
     return Optional.of(body);
+  }
+
+  /** A bracket that ends with the phrase, or with a bracket of another kind. */
+  private void tellUnclosed(Token opener, Cursor cursor) {
+    String sign = PhraseMistakes.sign(CLOSERS.get(opener.kind()));
+    if (cursor.isAtEnd() || open.contains(cursor.peek().kind())) {
+      problems.error(opener, opener.said() + " is not closed", "write " + sign + " where it ends");
+      return;
+    }
+    Token other = cursor.next();
+    problems.error(
+        other, opener.said() + " is closed by " + other.said(), "write " + sign + " here");
   }
 
   private static boolean saysNothing(Sequence sequence) {

@@ -104,8 +104,10 @@ final class PlanParser {
             token,
             "expected x2, nadai 5 or kalam 2; found " + token.said(),
             () ->
-                Nearest.of(token.text(), List.of("nadai", "kalam", "gati"))
-                    .map("the nearest is "::concat));
+                Optional.of(
+                    Nearest.of(token.text(), List.of("nadai", "kalam", "gati"))
+                        .map("the nearest is "::concat)
+                        .orElse("each round, rest or wait stands on a line of its own")));
         return Optional.empty();
       }
     }

@@ -54,14 +54,9 @@ final class Problems {
         () -> new Problem(Problem.Severity.ERROR, file, new Place(1, 1), 0, "", message, help));
   }
 
-  void warning(Token token, String message) {
-    add(
-        Problem.Severity.WARNING,
-        token.line(),
-        token.start(),
-        token.end(),
-        message,
-        Optional::empty);
+  void warning(Token token, String message, Optional<String> help) {
+    SourceLine line = token.line();
+    add(Problem.Severity.WARNING, line, token.start(), token.end(), message, () -> help);
   }
 
   /** All problems in the order of the text, and how many are not shown. */
@@ -86,9 +81,9 @@ final class Problems {
   /** Text of the file, cut if it is long. */
   static String brief(String text) {
     List<String> clusters = SourceLine.clusters(text);
-    return clusters.size() > LONGEST_QUOTE
-        ? Problem.printable(String.join("", clusters.subList(0, LONGEST_QUOTE))) + "..."
-        : Problem.printable(text);
+    boolean cut = clusters.size() > LONGEST_QUOTE;
+    List<String> shown = cut ? clusters.subList(0, LONGEST_QUOTE) : clusters;
+    return Problem.printable(String.join("", shown)) + (cut ? "..." : "");
   }
 
   private void add(

@@ -27,6 +27,7 @@ final class ScoreParser {
   private Optional<Token> perform = Optional.empty();
   private List<Token> phrase = new ArrayList<>();
   private boolean headersOver;
+  private boolean lineLost;
 
   ScoreParser(Lexicon lexicon, Problems problems) {
     this.lexicon = lexicon;
@@ -43,6 +44,7 @@ final class ScoreParser {
   /** Takes the next line of the text. */
   void take(SourceLine line) {
     if (line.text().length() > SourceLine.LONGEST) {
+      lineLost = true;
       problems.error(
           line,
           0,
@@ -76,34 +78,31 @@ final class ScoreParser {
       phrase.remove(phrase.size() - 1);
       phrase.addAll(tokens);
     } else {
-      LineMistakes.tell(tokens, headersOver, phrases.keySet(), problems);
+      LineMistakes.tell(tokens, headersOver, this::isNamed, problems);
     }
   }
 
   /** Joins everything, after the last line; nothing if there was any error. */
   Optional<Composition> finish() {
     endPhrase();
-    Optional<Headers.Head> head = headers.read();
-    if (phrases.isEmpty()) {
+    Headers.Head head = headers.read();
+    if (phrases.isEmpty() && !lineLost) {
       problems.error(
           "there is no phrase", Optional.of("add a line such as Song = takita takadimi"));
     }
     PhraseGraph graph = new PhraseGraph(phrases, lexicon, problems);
     Map<String, Length> lengths = graph.lengths();
-    if (head.isEmpty()) {
-      return Optional.empty();
-    }
-    PlanCheck check = new PlanCheck(plan(head.get()), problems);
+    PlanCheck check = new PlanCheck(plan(head), problems);
     if (problems.hasErrors()) {
       return Optional.empty();
     }
     Composition composition =
         new Composition(
-            head.get().title(),
-            head.get().avartana(),
-            head.get().tempo(),
-            head.get().startBeat(),
-            head.get().eduppuBeat(),
+            head.title(),
+            head.avartana(),
+            head.tempo(),
+            head.startBeat(),
+            head.eduppuBeat(),
             graph.sequences(),
             check.steps());
     check.check(composition, lengths);
@@ -116,6 +115,11 @@ final class ScoreParser {
 
   private boolean isPhrase(Token token) {
     return token.is(Kind.NAME) && phrases.containsKey(nameOf(token));
+  }
+
+  /** Whether a phrase of this name is written, the one being gathered among them. */
+  private boolean isNamed(Token token) {
+    return isPhrase(token) || (!phrase.isEmpty() && nameOf(phrase.get(0)).equals(nameOf(token)));
   }
 
   private void beginPhrase(List<Token> tokens) {
@@ -190,7 +194,11 @@ final class ScoreParser {
   private void warnOfUnsaid(Set<String> said) {
     for (Map.Entry<String, Definition> entry : phrases.entrySet()) {
       if (!said.contains(entry.getKey())) {
-        problems.warning(entry.getValue().token(), "phrase " + entry.getKey() + " is never said");
+        Token token = entry.getValue().token();
+        problems.warning(
+            token,
+            "phrase " + token.brief() + " is never said",
+            Headers.keyword(token).map(word -> "a header is written small: " + word + " ..."));
       }
     }
   }

@@ -6,26 +6,49 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.matraloom.score.Place;
 
-/**
- * One line of the text, without its end.
- *
- * @param number from 1
- * @param text the line as written
- */
-record SourceLine(int number, String text) {
+/** One line of the text, without its end; it knows which character a reader counts where. */
+final class SourceLine {
 
   /** The most characters a line may have. */
   static final int LONGEST = 10_000;
 
+  private static final int MOST_MARKS = 24;
   private static final Pattern CLUSTER = Pattern.compile("\\X");
   private static final char FIRST_COMBINING = '\u0300';
 
-  /** The characters of a text as a reader counts them. */
+  private final int number;
+  private final String text;
+  private final boolean plain;
+  private int[] begun = {};
+
+  /**
+   * A line.
+   *
+   * @param number from 1
+   * @param text the line as written
+   */
+  SourceLine(int number, String text) {
+    this.number = number;
+    this.text = text;
+    this.plain = text.chars().allMatch(letter -> letter < FIRST_COMBINING && letter != '\r');
+  }
+
+  int number() {
+    return number;
+  }
+
+  String text() {
+    return text;
+  }
+
+  /** The characters of a text as a reader counts them; a great pile of marks is cut. */
   static List<String> clusters(String text) {
     List<String> clusters = new ArrayList<>();
     Matcher matcher = CLUSTER.matcher(text);
     while (matcher.find()) {
-      clusters.add(matcher.group());
+      int end = Math.min(matcher.end(), matcher.start() + MOST_MARKS);
+      boolean inside = end < text.length() && Character.isLowSurrogate(text.charAt(end));
+      clusters.add(text.substring(matcher.start(), inside ? end - 1 : end));
     }
     return clusters;
   }
@@ -38,13 +61,35 @@ record SourceLine(int number, String text) {
 
   /** How many characters a reader counts in a part of the line. */
   int width(int start, int end) {
-    String part = text.substring(start, end);
-    boolean plain = part.chars().allMatch(letter -> letter < FIRST_COMBINING && letter != '\r');
-    return plain ? part.length() : (int) CLUSTER.matcher(part).results().count();
+    return begunBefore(end) - begunBefore(start);
   }
 
   /** The place of an index into the text. */
   Place place(int index) {
-    return new Place(number, width(0, index) + 1);
+    return new Place(number, begunBefore(index) + 1);
+  }
+
+  /** How many characters, as a reader counts them, begin before an index. */
+  private int begunBefore(int index) {
+    if (plain) {
+      return index;
+    }
+    if (begun.length == 0) {
+      begun = count();
+    }
+    return begun[index];
+  }
+
+  private int[] count() {
+    int[] counts = new int[text.length() + 1];
+    Matcher matcher = CLUSTER.matcher(text);
+    int clusters = 0;
+    while (matcher.find()) {
+      clusters++;
+      for (int index = matcher.start() + 1; index <= matcher.end(); index++) {
+        counts[index] = clusters;
+      }
+    }
+    return counts;
   }
 }

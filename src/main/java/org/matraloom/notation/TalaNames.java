@@ -1,6 +1,7 @@
 package org.matraloom.notation;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,10 +38,12 @@ final class TalaNames {
           Map.entry("ada", TalaFamily.ATA),
           Map.entry("eka", TalaFamily.EKA));
 
+  /** All names that can be listed, each with its tala: the 35, adi, the chapu talas. */
+  static final Map<String, Tala> ALL = Collections.unmodifiableMap(all());
+
   private TalaNames() {}
 
-  /** All names that can be listed, each with its tala: the 35, adi, the chapu talas. */
-  static Map<String, Tala> all() {
+  private static Map<String, Tala> all() {
     Map<String, Tala> names = new LinkedHashMap<>();
     for (TalaFamily family : TalaFamily.values()) {
       for (Jati jati : Jati.values()) {
@@ -80,7 +83,7 @@ final class TalaNames {
     if (words(name).stream().anyMatch(CHAPU::contains)) {
       return "chapu talas are tisra, khanda, misra and sankirna chapu";
     }
-    List<String> known = new ArrayList<>(all().keySet());
+    List<String> known = new ArrayList<>(ALL.keySet());
     for (TalaFamily family : TalaFamily.values()) {
       known.add(family.word());
     }

@@ -78,7 +78,7 @@ public final class TalaReader {
    * @return the 35 suladi talas, jati first, by family; then adi and the chapu talas
    */
   public static Map<String, Tala> names() {
-    return TalaNames.all();
+    return TalaNames.ALL;
   }
 
   private static Result withoutClaim(String text) {

@@ -20,10 +20,7 @@ final class Times {
     }
     Token number = cursor.next();
     if (number.value() < 1 || number.value() > MOST) {
-      problems.error(
-          number,
-          "something is said 1 to " + MOST + " times, given " + number.brief(),
-          "write x" + MOST + " or less");
+      problems.error(number, "something is said 1 to " + MOST + " times, given " + number.brief());
       return Optional.empty();
     }
     return Optional.of(number.value());
