@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.matraloom.schedule.Timeline;
 import org.matraloom.time.FrameClock;
 
 /** Adds up the parts, block after block; only what sounds is kept. */
@@ -13,48 +12,52 @@ final class Mixer {
   private static final double SOFT_START_SECONDS = 1;
   private static final float SOFT_START_GAIN = 0.5f;
 
-  private final HandPart hand;
-  private final VoicePart voice;
-  private final BreathPart breath;
+  private final List<Leg> legs = new ArrayList<>();
+  private final SolluVoice voice;
   private final Optional<DronePart> drone;
   private final long startInTrack;
-  private final List<Sounding> sounding = new ArrayList<>();
   private final int softFrames;
   private long frame;
 
   Mixer(
-      Timeline timeline,
+      Passage passage,
       FrameClock clock,
-      Mix mix,
       SolluVoice voice,
       Optional<SrutiDrone> drone,
       TrackPlace place) {
-    this.hand = new HandPart(timeline, clock, mix);
-    this.voice = new VoicePart(timeline, clock, mix, voice);
-    this.breath = new BreathPart(timeline, clock, mix);
-    this.drone =
-        drone
-            .filter(given -> mix.sounds(Part.DRONE))
-            .map(given -> new DronePart(given, place, mix));
+    this.legs.add(new Leg(passage, clock, 0, 0, voice));
+    this.voice = voice;
+    this.drone = drone.map(given -> new DronePart(given, place, passage.mix()));
     this.startInTrack = place.startFrame();
     this.softFrames = (int) (SOFT_START_SECONDS * clock.ratePerSecond());
+  }
+
+  /** The first frame at which a sollu can still be left out or put in. */
+  long openFrame() {
+    return frame + voice.longestLeadFrames();
+  }
+
+  /** Changes over; what was to begin at that frame or later is forgotten. */
+  void change(Change change) {
+    legs.removeIf(leg -> leg.fromFrame() >= change.fromFrame());
+    legs.forEach(leg -> leg.end(change.fromFrame(), change.silentFrame()));
+    legs.add(
+        new Leg(change.next(), change.clock(), change.clockFrame(), change.fromFrame(), voice));
+    drone.ifPresent(part -> part.mix(change.next().mix()));
   }
 
   /** Fills both sides with the next frames; silence once all has sounded. */
   void next(float[] left, float[] right, int frames) {
     Arrays.fill(left, 0, frames, 0);
     Arrays.fill(right, 0, frames, 0);
-    hand.collect(frame + frames, sounding);
-    voice.collect(frame + frames, sounding);
-    breath.collect(frame + frames, sounding);
-    for (Sounding sound : sounding) {
-      sound.addTo(left, right, frame, frames);
+    for (Leg leg : legs) {
+      leg.addTo(left, right, frame, frames);
     }
     drone.ifPresent(part -> part.addTo(left, right, frame, frames));
-    long end = frame + frames;
-    sounding.removeIf(sound -> sound.endsBy(end));
     startSoftly(left, right, frames);
-    frame = end;
+    frame += frames;
+    long open = openFrame();
+    legs.removeIf(leg -> leg.isOver(open));
   }
 
   private void startSoftly(float[] left, float[] right, int frames) {

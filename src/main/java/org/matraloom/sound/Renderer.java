@@ -25,7 +25,7 @@ public final class Renderer {
   private final Mixer mixer;
   private final Limiter limiter;
   private final int channels;
-  private final long lengthFrames;
+  private long lengthFrames;
   private final float[] left = new float[CHUNK_FRAMES];
   private final float[] right = new float[CHUNK_FRAMES];
   private int readInChunk = CHUNK_FRAMES;
@@ -91,7 +91,7 @@ public final class Renderer {
     if (channels != 1 && channels != 2) {
       throw new IllegalArgumentException("a rendering has 1 or 2 channels, given " + channels);
     }
-    this.mixer = new Mixer(timeline, clock, mix, voice, drone, place);
+    this.mixer = new Mixer(new Passage(timeline, mix), clock, voice, drone, place);
     this.limiter = new Limiter(clock.ratePerSecond());
     this.channels = channels;
     this.lengthFrames = lengthFrames(timeline, clock);
@@ -108,6 +108,34 @@ public final class Renderer {
   public static long lengthFrames(Timeline timeline, FrameClock clock) {
     return Math.max(0, clock.frameAt(timeline.endBeat()))
         + (long) TAIL_SECONDS * clock.ratePerSecond();
+  }
+
+  /**
+   * From which frame on a {@link Change} may still be made; what lies before is settled.
+   *
+   * @return a frame not far ahead of those rendered: a chunk, the look-ahead of the limiter and the
+   *     lead of the voice
+   */
+  public long openFrame() {
+    return mixer.openFrame();
+  }
+
+  /**
+   * Changes what is played; the rendering ends where the new passage ends.
+   *
+   * @param change what and where
+   * @throws IllegalArgumentException if the change begins before {@link #openFrame()}
+   */
+  public void change(Change change) {
+    if (Math.min(change.fromFrame(), change.silentFrame()) < openFrame()) {
+      throw new IllegalArgumentException(
+          "frame "
+              + Math.min(change.fromFrame(), change.silentFrame())
+              + " is settled already, changes begin at frame "
+              + openFrame());
+    }
+    mixer.change(change);
+    lengthFrames = change.clockFrame() + lengthFrames(change.next().timeline(), change.clock());
   }
 
   /**

@@ -1,0 +1,57 @@
+package org.matraloom.sound;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.matraloom.time.FrameClock;
+
+/** All parts of a passage but the drone, until another passage takes over. */
+final class Leg {
+
+  private final HandPart hand;
+  private final VoicePart voice;
+  private final BreathPart breath;
+  private final int leadFrames;
+  private final long clockFrame;
+  private final long fromFrame;
+  private final List<Sounding> sounding = new ArrayList<>();
+  private long handEndFrame = Long.MAX_VALUE;
+  private long voiceEndFrame = Long.MAX_VALUE;
+
+  Leg(Passage passage, FrameClock clock, long clockFrame, long fromFrame, SolluVoice voice) {
+    this.hand = new HandPart(passage.timeline(), clock, passage.mix());
+    this.voice = new VoicePart(passage.timeline(), clock, passage.mix(), voice);
+    this.breath = new BreathPart(passage.timeline(), clock, passage.mix());
+    this.leadFrames = voice.longestLeadFrames();
+    this.clockFrame = clockFrame;
+    this.fromFrame = fromFrame;
+  }
+
+  long fromFrame() {
+    return fromFrame;
+  }
+
+  /** Lets no stroke begin at the one frame or later, and no sollu at the other or later. */
+  void end(long handFrame, long voiceFrame) {
+    handEndFrame = Math.min(handEndFrame, handFrame - clockFrame);
+    voiceEndFrame = Math.min(voiceEndFrame, voiceFrame - clockFrame);
+  }
+
+  /** Whether nothing sounds any more and nothing will, given that all before a frame has begun. */
+  boolean isOver(long openFrame) {
+    long open = openFrame - clockFrame;
+    return handEndFrame <= open && voiceEndFrame <= open && sounding.isEmpty();
+  }
+
+  /** Adds what falls into a block of the rendering. */
+  void addTo(float[] left, float[] right, long blockFrame, int frames) {
+    long block = blockFrame - clockFrame;
+    long end = block + frames;
+    hand.collect(Math.min(end, handEndFrame), sounding);
+    voice.collect(Math.min(end, voiceEndFrame - leadFrames), sounding);
+    breath.collect(Math.min(end, voiceEndFrame), sounding);
+    for (Sounding sound : sounding) {
+      sound.addTo(left, right, block, frames);
+    }
+    sounding.removeIf(sound -> sound.endsBy(end));
+  }
+}
