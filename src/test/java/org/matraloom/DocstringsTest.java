@@ -34,8 +34,8 @@ import org.junit.jupiter.api.Test;
 class DocstringsTest {
 
   private static final Path SOURCES = Path.of("src", "main", "java");
-  private static final int FEWEST_FILES = 28;
-  private static final int FEWEST_MEMBERS = 200;
+  private static final int FEWEST_FILES = 100;
+  private static final int FEWEST_MEMBERS = 600;
   private static final int LONGEST_CLASS = 400;
   private static final int LONG_CLASS = 250;
 
