@@ -1,11 +1,8 @@
 package org.matraloom.app;
 
-import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.util.Locale;
 import java.util.concurrent.Callable;
-import org.matraloom.schedule.Event;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.time.FrameClock;
 import picocli.CommandLine.ArgGroup;
@@ -52,53 +49,10 @@ final class EventsCommand implements Callable<Integer> {
     FrameClock clock = options.clock(timeline, rate);
     PrintWriter out = command.commandLine().getOut();
     if (form != null && form.json) {
-      printJson(timeline, clock, out);
+      EventTable.printJson(timeline, clock, out);
     } else {
-      printCsv(timeline, clock, out);
+      EventTable.printCsv(timeline, clock, out);
     }
     return ExitCode.DONE;
-  }
-
-  private static void printCsv(Timeline timeline, FrameClock clock, PrintWriter out) {
-    out.print("kind,round,beat,seconds,frame,text\r\n");
-    for (Event event : timeline) {
-      EventRow row = EventRow.of(event);
-      out.printf(
-          Locale.ROOT,
-          "%s,%d,%s,%.6f,%d,%s\r\n",
-          row.kind(),
-          row.round(),
-          event.beat(),
-          clock.secondsAt(event.beat()),
-          clock.frameAt(event.beat()),
-          quoted(row.text()));
-    }
-  }
-
-  private static String quoted(String text) {
-    return text.matches("[^\",\r\n]*") ? text : '"' + text.replace("\"", "\"\"") + '"';
-  }
-
-  private static void printJson(Timeline timeline, FrameClock clock, PrintWriter out)
-      throws IOException {
-    try (Json json = Json.to(out)) {
-      JsonGenerator generator = json.generator();
-      generator.writeStartArray();
-      for (Event event : timeline) {
-        EventRow row = EventRow.of(event);
-        generator.writeStartObject();
-        generator.writeStringField("kind", row.kind());
-        generator.writeNumberField("round", row.round());
-        generator.writeStringField("beat", event.beat().toString());
-        generator.writeNumberField("seconds", clock.secondsAt(event.beat()));
-        generator.writeNumberField("frame", clock.frameAt(event.beat()));
-        generator.writeStringField("text", row.text());
-        if (row.beats().isPresent()) {
-          generator.writeStringField("beats", row.beats().get().toString());
-        }
-        generator.writeEndObject();
-      }
-      generator.writeEndArray();
-    }
   }
 }

@@ -29,6 +29,8 @@ import picocli.CommandLine.ParameterException;
       FitCommand.class,
       RenderCommand.class,
       BreathsCommand.class,
+      SheetCommand.class,
+      ExportCommand.class,
       TalasCommand.class,
       DemoCommand.class,
       WarmUpCommand.class

@@ -45,6 +45,11 @@ record Cell(
     return place.compareTo(from) >= 0 && place.compareTo(to) < 0;
   }
 
+  /** Whether an avartana begins with it. */
+  boolean beginsCycle() {
+    return samam && kriya.isPresent();
+  }
+
   Ratio beats() {
     return to.minus(from);
   }

@@ -37,8 +37,7 @@ public final class HtmlSheet {
     out.append("<main>\n");
     titleBlock(sheet, words, out);
     rows(sheet, out);
-    out.append("<p class=\"sums\">" + Xml.escape(SheetWords.capital(words.sum())) + ".</p>\n");
-    out.append("<p class=\"lands\">" + Xml.escape(words.landing()) + "</p>\n");
+    closing(sheet, out);
     if (!sheet.options().breaths().isEmpty()) {
       out.append("<p>" + HtmlRows.figure(Figure.BREATH));
       out.append(" breathe here, if it suits you; stop if it strains</p>\n");
@@ -66,6 +65,15 @@ public final class HtmlSheet {
       out.append(Xml.escape(words.kriya(kriya)) + "</li>\n");
     }
     out.append("</ul>\n</header>\n");
+  }
+
+  /** The sums and the verdict. */
+  static void closing(Sheet sheet, Appendable out) throws IOException {
+    out.append("<div class=\"closing\">\n");
+    for (String sentence : sheet.closing()) {
+      out.append("<p>" + Xml.escape(sentence) + "</p>\n");
+    }
+    out.append("</div>\n");
   }
 
   static void rows(Sheet sheet, Appendable out) throws IOException {

@@ -80,7 +80,7 @@ record LineBreaks(List<Integer> starts, int longest) {
 
   /** Cuts a row into its lines: at the breaks of its cycle, or for a phrase wherever it is full. */
   List<List<Cell>> lines(Row row, Avartana avartana) {
-    boolean wholeCycle = row.label().isEmpty() && row.cells().size() == avartana.beats();
+    boolean wholeCycle = row.cells().size() == avartana.beats() && row.cells().get(0).beginsCycle();
     List<List<Cell>> lines = new ArrayList<>();
     List<Cell> line = new ArrayList<>();
     for (Cell cell : row.cells()) {

@@ -29,7 +29,7 @@ final class LineDrawer {
   /** Draws the cells of a line from a left edge; gives the right edge. */
   double draw(Row row, List<Cell> cells, double left, double top, double cellWidth) {
     double x = left;
-    boolean opensCycle = opensCycle(cells.get(0));
+    boolean opensCycle = cells.get(0).beginsCycle();
     bar(left, top, opensCycle ? Cell.End.AVARTANA : Cell.End.BEAT, opensCycle);
     for (Cell cell : cells) {
       double width = Math.max(cellWidth * cell.beats().toDouble(), setter.naturalWidth(cell));
@@ -38,10 +38,6 @@ final class LineDrawer {
       bar(x, top, cell.end(), false);
     }
     return x;
-  }
-
-  private static boolean opensCycle(Cell cell) {
-    return cell.kriya().isPresent() && cell.samam();
   }
 
   private void bar(double x, double top, Cell.End end, boolean opening) {

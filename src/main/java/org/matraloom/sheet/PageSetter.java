@@ -180,8 +180,10 @@ final class PageSetter {
     page.add(
         new Drawn.Rule(PageStyle.LEFT, y, PageStyle.WIDTH - PageStyle.RIGHT, y, 0.6, Tone.INK));
     y += style.label() * 0.5;
-    paragraph(SheetWords.capital(words.sum()) + ".", style.label(), false, Tone.INK);
-    paragraph(words.landing(), style.label(), true, Tone.INK);
+    for (int index = 0; index < sheet.closing().size(); index++) {
+      boolean verdict = index == sheet.closing().size() - 1;
+      paragraph(sheet.closing().get(index), style.label(), verdict, Tone.INK);
+    }
     if (!sheet.options().breaths().isEmpty()) {
       page.add(new Drawn.Sign(PageStyle.LEFT, y + 1, style.label(), Figure.BREATH));
       Lettering note =

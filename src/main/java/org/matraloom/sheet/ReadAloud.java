@@ -46,8 +46,9 @@ public final class ReadAloud {
       }
     }
     out.append('\n');
-    line(SheetWords.capital(words.sum()) + ".", out);
-    line(words.landing(), out);
+    for (String sentence : sheet.closing()) {
+      line(sentence, out);
+    }
     if (sheet.options().cues()) {
       cues(sheet, words, out);
     }

@@ -14,15 +14,18 @@ import org.matraloom.time.Ratio;
  * @param performance what is written down
  * @param options what goes on the page
  * @param rows the rows, in order
+ * @param closing the sentences below them, the last one the verdict
  */
-public record Sheet(Performance performance, SheetOptions options, List<Row> rows) {
+public record Sheet(
+    Performance performance, SheetOptions options, List<Row> rows, List<String> closing) {
 
   /** The most matras, kalam included, that are written on one sheet. */
   public static final long MOST_MATRAS = 250_000;
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public Sheet {
     rows = List.copyOf(rows);
+    closing = List.copyOf(closing);
   }
 
   /**
@@ -59,7 +62,8 @@ public record Sheet(Performance performance, SheetOptions options, List<Row> row
         options.lines() == SheetOptions.Lines.PHRASE
             ? builder.byPhrase(said.openings())
             : builder.byAvartana();
-    return new Sheet(performance, options, rows);
+    SheetWords words = new SheetWords(performance, options.writing().script());
+    return new Sheet(performance, options, rows, List.of(words.sum(), words.landing()));
   }
 
   private static List<Mark> written(List<Mark> marks, SheetOptions options) {

@@ -1,7 +1,6 @@
 package org.matraloom.sheet;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -27,10 +26,14 @@ final class SheetWords {
   private final Script script;
 
   SheetWords(Sheet sheet) {
-    this.performance = sheet.performance();
+    this(sheet.performance(), sheet.options().writing().script());
+  }
+
+  SheetWords(Performance performance, Script script) {
+    this.performance = performance;
     this.composition = performance.composition();
     this.avartana = composition.avartana();
-    this.script = sheet.options().writing().script();
+    this.script = script;
   }
 
   String title() {
@@ -116,7 +119,8 @@ final class SheetWords {
         + "; "
         + summed(Span::beats, landing.beats(), "beat")
         + " = "
-        + counted(landing.avartanas(), "avartana");
+        + counted(landing.avartanas(), "avartana")
+        + ".";
   }
 
   /** Whether it lands, in a sentence. */
@@ -152,9 +156,5 @@ final class SheetWords {
 
   static String counted(Ratio number, String unit) {
     return number.toMixed() + " " + (number.equals(Ratio.ONE) ? unit : unit + "s");
-  }
-
-  static String capital(String text) {
-    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 }

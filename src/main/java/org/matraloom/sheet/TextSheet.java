@@ -81,8 +81,9 @@ public final class TextSheet {
       perform(span, out);
     }
     out.append('\n');
-    note(SheetWords.capital(words.sum()) + ".", out);
-    note(words.landing(), out);
+    for (String sentence : sheet.closing()) {
+      note(sentence, out);
+    }
   }
 
   /** The head of the score that the text is, with the start of what is written. */
