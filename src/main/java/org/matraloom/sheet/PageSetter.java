@@ -11,8 +11,7 @@ import org.matraloom.sheet.Drawn.Tone;
 /** Sets a sheet on A4 pages: title block, rows with their headings and sums, the landing. */
 final class PageSetter {
 
-  private static final double LEADING = 1.32;
-  private static final double SPACE = 0.26;
+  private static final double LEADING = PageFlow.LEADING;
 
   private final Sheet sheet;
   private final SheetWords words;
@@ -20,9 +19,7 @@ final class PageSetter {
   private final PageStyle style;
   private final Typeface typeface;
   private final CellSetter setter;
-  private final List<List<Drawn>> pages = new ArrayList<>();
-  private List<Drawn> page = new ArrayList<>();
-  private double y;
+  private final PageFlow flow;
 
   private PageSetter(Sheet sheet, Typeface typeface) {
     this.sheet = sheet;
@@ -31,6 +28,7 @@ final class PageSetter {
     this.style = PageStyle.of(sheet.options().large());
     this.typeface = typeface;
     this.setter = new CellSetter(style, typeface);
+    this.flow = new PageFlow(style, typeface);
   }
 
   /** The pages of a sheet, each a list of what is drawn on it. */
@@ -39,39 +37,26 @@ final class PageSetter {
   }
 
   private List<List<Drawn>> set() {
-    newPage();
     titleBlock();
     rows(sheet.rows(), true);
     landing();
     if (sheet.options().cues()) {
       cues();
     }
-    footers();
-    return pages;
-  }
-
-  private void newPage() {
-    page = new ArrayList<>();
-    pages.add(page);
-    y = PageStyle.TOP;
-  }
-
-  private void need(double height) {
-    if (y + height > PageStyle.HEIGHT - PageStyle.BOTTOM && y > PageStyle.TOP) {
-      newPage();
-    }
+    flow.footers(words.title());
+    return flow.pages();
   }
 
   private void titleBlock() {
-    paragraph(words.title(), style.title(), true, Tone.INK);
-    paragraph(words.setting() + ".", style.label(), false, Tone.INK);
-    paragraph(words.places() + ".", style.label(), false, Tone.INK);
+    flow.paragraph(words.title(), style.title(), true);
+    flow.paragraph(words.setting() + ".", style.label(), false);
+    flow.paragraph(words.places() + ".", style.label(), false);
     String loss = sheet.options().writing().script().loss();
     if (!loss.isEmpty()) {
-      paragraph(loss, style.label(), false, Tone.INK);
+      flow.paragraph(loss, style.label(), false);
     }
     legend();
-    y += style.label() * 0.6;
+    flow.skip(style.label() * 0.6);
   }
 
   /** The kriyas of the tala with their names, each once. */
@@ -79,21 +64,21 @@ final class PageSetter {
     Set<Kriya> kriyas = new LinkedHashSet<>(avartana.kriyas());
     double x = PageStyle.LEFT;
     double line = Math.max(style.sign(), style.label() * LEADING) + 3;
-    y += 3;
+    flow.skip(3);
     for (Kriya kriya : kriyas) {
       String name = words.kriya(kriya);
-      double nameWidth = widthOf(name, style.label(), false);
+      double nameWidth = flow.widthOf(name, style.label(), false);
       double width = style.sign() + 4 + nameWidth + style.label() * 1.2;
       if (x + width > PageStyle.WIDTH - PageStyle.RIGHT && x > PageStyle.LEFT) {
         x = PageStyle.LEFT;
-        y += line;
+        flow.skip(line);
       }
-      page.add(new Drawn.Sign(x, y, style.sign(), Figure.of(kriya)));
-      double base = y + style.sign() * 0.5 + style.label() * 0.35;
-      put(name, x + style.sign() + 4, base, style.label(), false, Tone.INK);
+      flow.page().add(new Drawn.Sign(x, flow.y(), style.sign(), Figure.of(kriya)));
+      double base = flow.y() + style.sign() * 0.5 + style.label() * 0.35;
+      flow.put(name, x + style.sign() + 4, base, style.label(), false, Tone.INK);
       x += width;
     }
-    y += line;
+    flow.skip(line);
   }
 
   private void rows(List<Row> rows, boolean withSums) {
@@ -114,30 +99,31 @@ final class PageSetter {
   private void row(Row row, LineBreaks breaks, double cellWidth, boolean withSums) {
     List<List<Cell>> lines = breaks.lines(row, avartana);
     String heading = words.heading(row);
-    List<String> headingLines = heading.isEmpty() ? List.of() : wrap(heading, style.label(), true);
+    List<String> headingLines =
+        heading.isEmpty() ? List.of() : flow.wrap(heading, style.label(), true);
     double step = style.lineHeight() + style.lineGap();
     double headingHeight =
         headingLines.isEmpty() ? 0 : (headingLines.size() * LEADING + 0.5) * style.label();
     double whole = headingHeight + lines.size() * step;
     boolean fitsAPage = whole < PageStyle.HEIGHT - PageStyle.TOP - PageStyle.BOTTOM;
-    need(fitsAPage ? whole : headingHeight + step);
+    flow.need(fitsAPage ? whole : headingHeight + step);
     if (!headingLines.isEmpty()) {
-      y += 0.4 * style.label();
-      headingLines.forEach(line -> putLine(line, style.label(), true, Tone.INK));
-      y += 0.1 * style.label();
+      flow.skip(0.4 * style.label());
+      headingLines.forEach(line -> flow.putLine(line, style.label(), true));
+      flow.skip(0.1 * style.label());
     }
     for (int index = 0; index < lines.size(); index++) {
-      need(step);
+      flow.need(step);
       if (index == 0) {
         number(row);
       }
-      LineDrawer drawer = new LineDrawer(style, typeface, setter, page);
-      drawer.draw(row, lines.get(index), gridLeft(), y, cellWidth);
+      LineDrawer drawer = new LineDrawer(style, typeface, setter, flow.page());
+      drawer.draw(row, lines.get(index), gridLeft(), flow.y(), cellWidth);
       boolean last = index == lines.size() - 1;
       if (withSums && last) {
         sums(row);
       }
-      y += step;
+      flow.skip(step);
     }
   }
 
@@ -147,8 +133,8 @@ final class PageSetter {
 
   private void number(Row row) {
     String number = Integer.toString(row.number());
-    double x = gridLeft() - 5 - widthOf(number, style.label(), false);
-    put(number, x, y + style.baseLine(), style.label(), false, Tone.QUIET);
+    double x = gridLeft() - 5 - flow.widthOf(number, style.label(), false);
+    flow.put(number, x, flow.y() + style.baseLine(), style.label(), false, Tone.QUIET);
   }
 
   /** The sums of a row, right of its last line or, in the large form, below it. */
@@ -159,110 +145,55 @@ final class PageSetter {
     }
     row.parts().forEach(part -> sums.add(part.sum()));
     double right = PageStyle.WIDTH - PageStyle.RIGHT;
-    double base = y + style.baseLine();
+    double base = flow.y() + style.baseLine();
     if (style.sumColumn() == 0) {
       base += style.lineHeight() - style.baseLine() + style.label() * LEADING;
-      y += sums.size() * style.label() * LEADING;
+      flow.skip(sums.size() * style.label() * LEADING);
     } else {
       base -= (sums.size() - 1) * style.label() * LEADING;
     }
     for (String sum : sums) {
-      double x = right - widthOf(sum, style.label(), false);
-      put(sum, x, base, style.label(), false, Tone.QUIET);
+      double x = right - flow.widthOf(sum, style.label(), false);
+      flow.put(sum, x, base, style.label(), false, Tone.QUIET);
       base += style.label() * LEADING;
     }
   }
 
   private void landing() {
     double height = style.label() * LEADING * 5;
-    need(height);
-    y += style.label() * 0.6;
-    page.add(
-        new Drawn.Rule(PageStyle.LEFT, y, PageStyle.WIDTH - PageStyle.RIGHT, y, 0.6, Tone.INK));
-    y += style.label() * 0.5;
+    flow.need(height);
+    flow.skip(style.label() * 0.6);
+    flow.page()
+        .add(
+            new Drawn.Rule(
+                PageStyle.LEFT,
+                flow.y(),
+                PageStyle.WIDTH - PageStyle.RIGHT,
+                flow.y(),
+                0.6,
+                Tone.INK));
+    flow.skip(style.label() * 0.5);
     for (int index = 0; index < sheet.closing().size(); index++) {
       boolean verdict = index == sheet.closing().size() - 1;
-      paragraph(sheet.closing().get(index), style.label(), verdict, Tone.INK);
+      flow.paragraph(sheet.closing().get(index), style.label(), verdict);
     }
     if (!sheet.options().breaths().isEmpty()) {
-      page.add(new Drawn.Sign(PageStyle.LEFT, y + 1, style.label(), Figure.BREATH));
-      Lettering note =
-          typeface.lettering("breathe here, if it suits you; stop if it strains", false);
-      page.add(
-          new Drawn.Text(
-              PageStyle.LEFT + style.label() * 1.4,
-              y + style.label(),
-              style.label(),
-              note,
-              Tone.INK));
-      y += style.label() * LEADING;
+      flow.page().add(new Drawn.Sign(PageStyle.LEFT, flow.y() + 1, style.label(), Figure.BREATH));
+      String note = "breathe here, if it suits you; stop if it strains";
+      double left = PageStyle.LEFT + style.label() * 1.4;
+      flow.put(note, left, flow.y() + style.label(), style.label(), false, Tone.INK);
+      flow.skip(style.label() * LEADING);
     }
   }
 
   private void cues() {
-    y += style.label();
-    need(style.label() * 8);
-    paragraph("What falls on each kriya", style.label() * 1.2, true, Tone.INK);
-    paragraph(
+    flow.skip(style.label());
+    flow.need(style.label() * 8);
+    flow.paragraph("What falls on each kriya", style.label() * 1.2, true);
+    flow.paragraph(
         "In brackets: the sound of that sollu rings on or has begun before. A dot: silence.",
         style.label(),
-        false,
-        Tone.INK);
+        false);
     rows(CueMap.rows(sheet), false);
-  }
-
-  private void footers() {
-    for (int index = 0; index < pages.size() && pages.size() > 1; index++) {
-      String text = words.title() + ", page " + (index + 1) + " of " + pages.size();
-      page = pages.get(index);
-      double x = PageStyle.WIDTH - PageStyle.RIGHT - widthOf(text, style.label(), false);
-      put(text, x, PageStyle.HEIGHT - PageStyle.BOTTOM * 0.5, style.label(), false, Tone.QUIET);
-    }
-  }
-
-  private void paragraph(String text, double size, boolean bold, Tone tone) {
-    for (String line : wrap(text, size, bold)) {
-      need(size * LEADING);
-      putLine(line, size, bold, tone);
-    }
-  }
-
-  private void putLine(String line, double size, boolean bold, Tone tone) {
-    put(line, PageStyle.LEFT, y + size, size, bold, tone);
-    y += size * LEADING;
-  }
-
-  /** Draws a text word by word, since most words come again. */
-  private void put(String text, double left, double base, double size, boolean bold, Tone tone) {
-    double x = left;
-    for (String word : text.split(" ")) {
-      Lettering lettering = typeface.lettering(word, bold);
-      page.add(new Drawn.Text(x, base, size, lettering, tone));
-      x += lettering.width(size) + size * SPACE;
-    }
-  }
-
-  private double widthOf(String text, double size, boolean bold) {
-    double width = -size * SPACE;
-    for (String word : text.split(" ")) {
-      width += typeface.lettering(word, bold).width(size) + size * SPACE;
-    }
-    return width;
-  }
-
-  private List<String> wrap(String text, double size, boolean bold) {
-    List<String> lines = new ArrayList<>();
-    String line = "";
-    for (String word : text.split(" ")) {
-      String longer = line.isEmpty() ? word : line + " " + word;
-      if (!line.isEmpty() && widthOf(longer, size, bold) > style.textWidth()) {
-        lines.add(line);
-        line = word;
-      } else {
-        line = longer;
-      }
-    }
-    lines.add(line);
-    return lines;
   }
 }
