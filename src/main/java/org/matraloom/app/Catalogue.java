@@ -8,10 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.matraloom.kanakku.Repair;
-import org.matraloom.kanakku.Repairs;
-import org.matraloom.notation.TalaReader;
 import org.matraloom.score.Lexicon;
-import org.matraloom.score.Tala;
 
 /**
  * The scores of a folder, one line each.
@@ -84,11 +81,10 @@ record Catalogue(List<CatalogueEntry> entries) {
 
   /** The smallest change that makes a score land. */
   private static String repair(CatalogueEntry entry) {
-    List<Tala> talas = List.copyOf(TalaReader.names().values());
     return entry
         .landing()
         .map(known -> known.performance().composition())
-        .flatMap(piece -> Repairs.of(piece, Lexicon.standard(), talas).stream().findFirst())
+        .flatMap(piece -> RepairList.of(piece).stream().findFirst())
         .map(Repair::words)
         .orElse("");
   }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.matraloom.kanakku.Landing;
-import org.matraloom.kanakku.PlaceWords;
 import org.matraloom.kanakku.Structure;
 import org.matraloom.kanakku.Yati;
 import org.matraloom.notation.Problem;
@@ -15,7 +14,6 @@ import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
-import org.matraloom.time.Ratio;
 
 /**
  * One score of a folder.
@@ -72,14 +70,7 @@ record CatalogueEntry(Path file, Optional<Landing> landing, Yati yati, String pr
     if (landing.isEmpty()) {
       return "cannot be read: " + problem;
     }
-    Landing known = landing.get();
-    if (known.lands()) {
-      return "lands";
-    }
-    List<Span.Round> rounds = known.performance().rounds();
-    boolean late = known.missBeats().signum() > 0;
-    Ratio miss = late ? known.missBeats() : known.missBeats().negate();
-    return PlaceWords.length(miss, rounds.get(rounds.size() - 1).matrasPerBeat())
-        + (late ? " late" : " early");
+    List<Span.Round> rounds = landing.get().performance().rounds();
+    return MissWords.of(landing.get().missBeats(), rounds.get(rounds.size() - 1).matrasPerBeat());
   }
 }

@@ -1,9 +1,14 @@
 package org.matraloom.app;
 
+import java.util.List;
 import java.util.Optional;
 import org.matraloom.kanakku.WholeRange;
 import org.matraloom.kanakku.Yati;
+import org.matraloom.score.Anga;
+import org.matraloom.score.Performance;
+import org.matraloom.score.Span;
 import org.matraloom.score.Tala;
+import org.matraloom.time.Ratio;
 
 /**
  * What a score must have to be listed; what is left open matches every score.
@@ -27,15 +32,16 @@ record CatalogueFilter(
     if (entry.landing().isEmpty()) {
       return equals(EVERYTHING);
     }
-    var composition = entry.landing().get().performance().composition();
-    var rounds = entry.landing().get().performance().rounds();
-    return tala.map(t -> t.angas().equals(composition.avartana().tala().angas())).orElse(true)
+    Performance performance = entry.landing().get().performance();
+    List<Anga> angas = performance.composition().avartana().tala().angas();
+    List<Span.Round> rounds = performance.rounds();
+    return tala.map(t -> t.angas().equals(angas)).orElse(true)
         && nadai.map(n -> rounds.stream().anyMatch(r -> r.nadai() == n)).orElse(true)
         && matras.map(m -> isIn(m, rounds.get(0).matras())).orElse(true)
         && yati.map(entry.yati()::equals).orElse(true);
   }
 
-  private static boolean isIn(WholeRange range, org.matraloom.time.Ratio matras) {
+  private static boolean isIn(WholeRange range, Ratio matras) {
     return matras.isWhole() && range.contains(matras.num());
   }
 }

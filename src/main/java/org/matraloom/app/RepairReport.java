@@ -3,17 +3,13 @@ package org.matraloom.app;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.kanakku.PlaceWords;
 import org.matraloom.kanakku.Repair;
-import org.matraloom.kanakku.Repairs;
-import org.matraloom.notation.ScoreEditor;
-import org.matraloom.notation.TalaReader;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
-import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
 import org.matraloom.time.Ratio;
@@ -25,60 +21,35 @@ final class RepairReport {
   private final WrittenPiece piece;
   private final RepairOptions options;
   private final Landing landing;
-  private final List<Repair> repairs;
+  private final RepairList list;
 
   RepairReport(WrittenPiece piece, RepairOptions options) {
     this.piece = piece;
     this.options = options;
     this.landing = Landing.of(Performance.of(piece.composition()));
-    this.repairs =
-        Repairs.of(
-            piece.composition(), Lexicon.standard(), List.copyOf(TalaReader.names().values()));
+    this.list = new RepairList(RepairList.of(piece.composition()), options);
   }
 
   int print(CommandSpec command, boolean json) throws IOException {
     PrintWriter out = command.commandLine().getOut();
     if (options.number().isPresent()) {
-      return apply(options.number().getAsInt(), out);
+      Repair chosen = list.repair(options.number().getAsInt());
+      list.write(piece, chosen.edits(), chosen.words(), out);
+      return ExitCode.DONE;
     }
     if (json) {
       printJson(out);
     } else {
       printText(out);
     }
-    return landing.lands() || !repairs.isEmpty() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
-  }
-
-  private int apply(int number, PrintWriter out) throws IOException {
-    if (number < 1 || number > repairs.size()) {
-      throw new UserError(
-          repairs.isEmpty()
-              ? "there is nothing to apply: " + verdict()
-              : "--apply takes a way from 1 to " + repairs.size() + ", given " + number);
-    }
-    Path target = options.target(piece.path());
-    Repair repair = repairs.get(number - 1);
-    String text = ScoreEditor.apply(piece.text(), repair.edits(), Lexicon.standard());
-    TextOutput.write(target, text);
-    out.println(target + ": " + repair.words() + ".");
-    return ExitCode.DONE;
+    return landing.lands() || !list.repairs().isEmpty() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
   }
 
   private void printText(PrintWriter out) {
     out.println(heading());
     out.println(verdict());
-    if (repairs.isEmpty()) {
-      return;
-    }
-    out.println("What makes it land, the smallest change first:");
-    int shown = Math.min(options.most(), repairs.size());
-    for (int i = 0; i < shown; i++) {
-      out.printf("%3d  %s%n", i + 1, repairs.get(i).words());
-    }
-    if (shown < repairs.size()) {
-      out.println("... and " + (repairs.size() - shown) + " more; --all lists them.");
-    }
-    if (!piece.isSum()) {
+    list.print(out);
+    if (!list.repairs().isEmpty() && !piece.isSum()) {
       out.println("To write one into a copy: fit " + piece.path() + " --apply 1 -o mended.loom");
     }
   }
@@ -130,9 +101,9 @@ final class RepairReport {
       generator.writeBooleanField("lands", landing.lands());
       generator.writeStringField("missBeats", landing.missBeats().toString());
       generator.writeArrayFieldStart("repairs");
-      for (Repair repair : repairs) {
+      for (Repair repair : list.repairs()) {
         generator.writeStartObject();
-        generator.writeStringField("kind", repair.kind().name().toLowerCase(java.util.Locale.ROOT));
+        generator.writeStringField("kind", repair.kind().name().toLowerCase(Locale.ROOT));
         generator.writeStringField("words", repair.words());
         generator.writeNumberField("cost", repair.cost());
         generator.writeStringField("beats", repair.performance().beats().toString());

@@ -93,11 +93,12 @@ public record EndingChoice(
   private static EndingChoice judge(Ending ending, double matraSeconds) {
     double karvai = ending.shortestKarvai() * matraSeconds;
     double run = longestRun(ending, matraSeconds);
-    int cost = Breath.FULL.ordinal() - breath(karvai).ordinal();
-    cost += run > COMFORTABLE_RUN_SECONDS ? 1 : 0;
+    int cost = breath(karvai) == Breath.NONE ? 1 : 0;
+    cost += run > COMFORTABLE_RUN_SECONDS ? 2 : 0;
     cost += ending.form() == Ending.Form.EQUAL ? 0 : 1;
     cost += ending.borrowed() == 0 ? 0 : 1;
-    cost += ending.longestKarvai() > ending.longestStatement() ? 2 : 0;
+    int timesAsLong = ending.longestKarvai() / ending.longestStatement();
+    cost += ending.longestKarvai() > ending.longestStatement() ? timesAsLong : 0;
     cost += ending.longestStatement() > LONGEST_PLAIN_WORD ? 1 : 0;
     int shortest = ending.statements().stream().mapToInt(Integer::intValue).min().orElse(0);
     cost += shortest < SHORTEST_PHRASE ? TRIVIAL + SHORTEST_PHRASE - shortest : 0;

@@ -1,0 +1,70 @@
+package org.matraloom.app;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import org.matraloom.kanakku.Repair;
+import org.matraloom.kanakku.Repairs;
+import org.matraloom.notation.ScoreEditor;
+import org.matraloom.notation.TalaReader;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Edit;
+import org.matraloom.score.Lexicon;
+import org.matraloom.score.Tala;
+
+/**
+ * Repairs as a numbered list, no longer than a screen, of which one can be written into a copy.
+ *
+ * @param repairs the repairs, the smallest first
+ * @param options how many are shown, and which is written where
+ */
+record RepairList(List<Repair> repairs, RepairOptions options) {
+
+  /** Copies the list. */
+  RepairList {
+    repairs = List.copyOf(repairs);
+  }
+
+  /** The talas in which a piece may be set. */
+  static List<Tala> talas() {
+    return List.copyOf(TalaReader.names().values());
+  }
+
+  /** All repairs of a piece. */
+  static List<Repair> of(Composition piece) {
+    return Repairs.of(piece, Lexicon.standard(), talas());
+  }
+
+  void print(PrintWriter out) {
+    if (repairs.isEmpty()) {
+      return;
+    }
+    out.println("What makes it land, the smallest change first:");
+    int shown = Math.min(options.most(), repairs.size());
+    for (int i = 0; i < shown; i++) {
+      out.printf("%3d  %s%n", i + 1, repairs.get(i).words());
+    }
+    if (shown < repairs.size()) {
+      out.println("... and " + (repairs.size() - shown) + " more; --all lists them.");
+    }
+  }
+
+  /** The repair of a number, counted from 1. */
+  Repair repair(int number) {
+    if (number < 1 || number > repairs.size()) {
+      String ways =
+          repairs.isEmpty() ? "no way; there is none" : "a way from 1 to " + repairs.size();
+      throw new UserError("--apply takes " + ways + ", given " + number);
+    }
+    return repairs.get(number - 1);
+  }
+
+  /** Writes changes into a copy of the score. */
+  void write(WrittenPiece piece, List<Edit> edits, String words, PrintWriter out)
+      throws IOException {
+    Path target = options.target(piece.path());
+    TextOutput.write(target, ScoreEditor.apply(piece.text(), edits, Lexicon.standard()));
+    out.println(target + ": " + words + ".");
+  }
+}
