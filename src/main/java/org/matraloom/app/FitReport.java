@@ -21,6 +21,7 @@ import picocli.CommandLine.Model.CommandSpec;
 final class FitReport {
 
   private static final int MOST_PLANS_NAMED = 4;
+  private static final int MOST_WITH_LEAD_IN = 3;
 
   private final FitProblem problem;
   private final FitResult result;
@@ -43,7 +44,11 @@ final class FitReport {
   private void printText(PrintWriter out) {
     out.println(question());
     for (FitAnswer answer : result.answers()) {
-      out.println("  " + FitWords.line(answer, problem));
+      String lead =
+          result.count() > MOST_WITH_LEAD_IN
+              ? ""
+              : SpokenLeadIn.words(answer.performance()).map("; lead in: "::concat).orElse("");
+      out.println("  " + FitWords.line(answer, problem) + lead);
     }
     if (result.more() > 0) {
       out.println("... and " + result.more() + " more; --all lists them.");

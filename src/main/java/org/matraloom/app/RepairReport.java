@@ -48,6 +48,9 @@ final class RepairReport {
   private void printText(PrintWriter out) {
     out.println(heading());
     out.println(verdict());
+    SpokenLeadIn.words(landing.performance())
+        .filter(words -> landing.lands())
+        .ifPresent(words -> out.println("Lead in from samam with " + words + "."));
     list.print(out);
     if (!list.repairs().isEmpty() && !piece.isSum()) {
       out.println("To write one into a copy: fit " + piece.path() + " --apply 1 -o mended.loom");

@@ -24,6 +24,11 @@ final class TimelineOptions {
   @Mixin private RoundsOption rounds;
 
   @Option(
+      names = "--lead-in",
+      description = "Speak plain words from samam up to a start off samam.")
+  private boolean leadIn;
+
+  @Option(
       names = "--breath-cue",
       description = "Plan the breaths and cue each with the sound of an inhalation.")
   private boolean breathCue;
@@ -34,7 +39,8 @@ final class TimelineOptions {
           "--count-in takes 0 to " + ScoreTimeline.MOST_COUNT_IN + " avartanas, given " + countIn);
     }
     Performance performance = rounds.of(Performance.of(composition));
-    Timeline timeline = ScoreTimeline.of(performance, countIn);
+    Timeline counted = ScoreTimeline.of(performance, countIn);
+    Timeline timeline = leadIn ? SpokenLeadIn.before(counted) : counted;
     return breathCue
         ? new BreathTimeline(timeline, BreathPlanner.plan(performance, BreathSettings.study()))
         : timeline;

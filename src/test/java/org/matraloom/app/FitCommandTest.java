@@ -120,6 +120,26 @@ class FitCommandTest {
     assertEquals(ExitCode.DONE, run.code());
   }
 
+  /** A phrase of five beats in misra chapu is led into with two takitas (Tamil lesson page). */
+  @Test
+  void leadInWordsAreNamedAndSpoken() throws IOException {
+    CommandLineRun numbers =
+        CommandLineRun.of(
+            "fit", "--tala", "misra chapu", "--rounds", "3", "--matras", "15", "--start", "?");
+    assertTrue(numbers.out().endsWith("to samam; lead in: 2 x takita\n"), numbers.out());
+    write("lead.loom", "tala misra chapu\nstart beat 3\nSong = 15\nperform\n Song nadai 3\n");
+    String score = folder.resolve("lead.loom").toString();
+    assertTrue(
+        CommandLineRun.of("fit", score).out().contains("Lead in from samam with 2 x takita."));
+    String plain = CommandLineRun.of("events", score, "--csv").out();
+    String led = CommandLineRun.of("events", score, "--csv", "--lead-in").out();
+    List<String> spoken = new ArrayList<>(led.lines().toList());
+    plain.lines().forEach(spoken::remove);
+    assertEquals(
+        List.of("0,ta", "1/3,ki", "2/3,ta", "1,ta", "4/3,ki", "5/3,ta"),
+        spoken.stream().map(line -> line.split(",")[2] + "," + line.split(",")[5]).toList());
+  }
+
   @Test
   void mistakesAreExplained() {
     assertTrue(error("fit").contains("say the rounds, such as --rounds 4-4-5"));

@@ -1,0 +1,47 @@
+package org.matraloom.app;
+
+import java.util.List;
+import java.util.Optional;
+import org.matraloom.kanakku.LeadIn;
+import org.matraloom.schedule.LeadInTimeline;
+import org.matraloom.schedule.Timeline;
+import org.matraloom.score.Avartana;
+import org.matraloom.score.Lexicon;
+import org.matraloom.score.Performance;
+import org.matraloom.score.Sollu;
+import org.matraloom.score.Span;
+import org.matraloom.time.Ratio;
+
+/** The plain words that lead from samam to a start off samam. */
+final class SpokenLeadIn {
+
+  private SpokenLeadIn() {}
+
+  /** The words as text: "2 x takita"; nothing for a start on samam. */
+  static Optional<String> words(Performance performance) {
+    Span.Round first = performance.rounds().get(0);
+    Avartana avartana = performance.composition().avartana();
+    return LeadIn.of(avartana, performance.startBeat(), first.nadai(), 0)
+        .map(lead -> lead.said(size -> PlainWords.of(size).orElse("")))
+        .filter(words -> !words.isEmpty());
+  }
+
+  /** The timeline with the words spoken in it; as it is where there are none, or no room. */
+  static Timeline before(Timeline timeline) {
+    Performance performance = timeline.performance();
+    Span.Round first = performance.rounds().get(0);
+    Avartana avartana = performance.composition().avartana();
+    Optional<LeadIn> lead = LeadIn.of(avartana, performance.startBeat(), first.nadai(), 0);
+    if (lead.isEmpty()) {
+      return timeline;
+    }
+    Ratio from = performance.startBeat().minus(lead.get().beats());
+    List<Sollu> sollus =
+        lead.get().wordMatras().stream()
+            .flatMap(matras -> Lexicon.standard().words(matras).stream())
+            .toList();
+    return sollus.isEmpty() || from.compareTo(timeline.originBeat()) < 0
+        ? timeline
+        : new LeadInTimeline(timeline, from, lead.get().matrasPerBeat(), sollus);
+  }
+}
