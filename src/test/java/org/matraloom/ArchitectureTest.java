@@ -26,6 +26,7 @@ class ArchitectureTest {
           Map.entry("kanakku", 2),
           Map.entry("schedule", 2),
           Map.entry("breath", 3),
+          Map.entry("practice", 3),
           Map.entry("sound", 4),
           Map.entry("sheet", 4),
           Map.entry("take", 5),

@@ -1,0 +1,54 @@
+package org.matraloom.schedule;
+
+import java.util.Iterator;
+import java.util.stream.StreamSupport;
+import org.matraloom.score.Performance;
+import org.matraloom.time.Ratio;
+
+/**
+ * A timeline whose hand and ticks fall silent for some avartanas; everything else, and the place of
+ * everything that is heard, stays as it was. The count-in is always heard.
+ *
+ * @param score the timeline with every kriya
+ * @param pattern which avartanas are heard
+ */
+public record ClickTimeline(Timeline score, ClickPattern pattern) implements Timeline {
+
+  @Override
+  public Performance performance() {
+    return score.performance();
+  }
+
+  @Override
+  public Ratio originBeat() {
+    return score.originBeat();
+  }
+
+  @Override
+  public Ratio endBeat() {
+    return score.endBeat();
+  }
+
+  @Override
+  public Iterator<Event> iterator() {
+    return StreamSupport.stream(score.spliterator(), false).filter(this::isHeard).iterator();
+  }
+
+  private boolean isHeard(Event event) {
+    if (event instanceof Event.HandBeat hand) {
+      return switch (heardAt(event.beat())) {
+        case ALL -> true;
+        case SAMAM -> hand.samam();
+        case NOTHING -> false;
+      };
+    }
+    return !(event instanceof Event.Tick) || heardAt(event.beat()) == ClickPattern.Heard.ALL;
+  }
+
+  private ClickPattern.Heard heardAt(Ratio beat) {
+    int beats = performance().composition().avartana().beats();
+    long first = performance().startBeat().dividedBy(beats).floor();
+    long avartana = beat.dividedBy(beats).floor() - first;
+    return avartana < 0 ? ClickPattern.Heard.ALL : pattern.in(avartana);
+  }
+}
