@@ -109,6 +109,15 @@ final class PhraseMistakes {
             + " holds each of its sollus");
   }
 
+  /** An x that follows nothing it could repeat. Passes over its number. */
+  static void strayTimes(Token token, Cursor cursor, Problems problems) {
+    cursor.took(Kind.NUMBER);
+    problems.error(
+        token,
+        "x must follow a closing bracket or a phrase name",
+        "write (takita) x3 to say takita three times");
+  }
+
   /** A round bracket closed without saying how often. */
   static void missingTimes(Cursor cursor, Problems problems) {
     Token closer = cursor.previous();

@@ -91,7 +91,7 @@ final class PhraseParser {
       case ROUND_OPEN -> round(token, cursor, elements);
       case SQUARE_OPEN -> square(token, cursor, elements);
       case CURLY_OPEN -> curly(token, cursor, elements);
-      case TIMES -> strayTimes(token, cursor);
+      case TIMES -> PhraseMistakes.strayTimes(token, cursor, problems);
       default -> PhraseMistakes.stray(token, problems);
     }
   }
@@ -107,13 +107,7 @@ final class PhraseParser {
       return;
     }
     references.add(token);
-    Element.Reference reference = new Element.Reference(ScoreParser.nameOf(token));
-    if (cursor.is(Kind.TIMES)) {
-      times(cursor)
-          .ifPresent(times -> elements.add(new Element.Repeat(Sequence.of(reference), times)));
-    } else {
-      elements.add(reference);
-    }
+    repeatable(new Element.Reference(ScoreParser.nameOf(token)), cursor, elements);
   }
 
   private void round(Token opener, Cursor cursor, List<Element> elements) {
@@ -126,7 +120,8 @@ final class PhraseParser {
       PhraseMistakes.missingTimes(cursor, problems);
       return;
     }
-    times(cursor).ifPresent(times -> elements.add(new Element.Repeat(body.get(), times)));
+    Times.read(cursor, problems)
+        .ifPresent(times -> elements.add(new Element.Repeat(body.get(), times)));
   }
 
   /**
@@ -175,7 +170,7 @@ final class PhraseParser {
 
   private void repeatable(Element element, Cursor cursor, List<Element> elements) {
     if (cursor.is(Kind.TIMES)) {
-      times(cursor)
+      Times.read(cursor, problems)
           .ifPresent(times -> elements.add(new Element.Repeat(Sequence.of(element), times)));
     } else {
       elements.add(element);
@@ -236,30 +231,10 @@ final class PhraseParser {
     }
   }
 
-  /** The number after an x that comes next; a second one is a fault. */
-  private Optional<Integer> times(Cursor cursor) {
-    Optional<Integer> times = Times.read(cursor, problems);
-    while (cursor.is(Kind.TIMES)) {
-      Token again = cursor.peek();
-      Times.read(cursor, problems);
-      problems.error(
-          again, "x is given twice", "multiply the two, or bracket the first: ((takita) x2) x3");
-    }
-    return times;
-  }
-
-  private void strayTimes(Token token, Cursor cursor) {
-    cursor.took(Kind.NUMBER);
-    problems.error(
-        token,
-        "x must follow a closing bracket or a phrase name",
-        "write (takita) x3 to say takita three times");
-  }
-
   /** Passes over the repeat of something that was refused. */
   private void passTimes(Cursor cursor) {
     if (cursor.is(Kind.TIMES)) {
-      times(cursor);
+      Times.read(cursor, problems);
     }
   }
 }

@@ -10,8 +10,20 @@ final class Times {
 
   private Times() {}
 
-  /** Reads an x, which comes next, and its number. */
+  /** Reads an x, which comes next, and its number; a second x after it is a fault. */
   static Optional<Integer> read(Cursor cursor, Problems problems) {
+    Optional<Integer> times = one(cursor, problems);
+    while (cursor.is(Kind.TIMES)) {
+      problems.error(
+          cursor.peek(),
+          "x is given twice",
+          "multiply the two, or bracket the first: ((takita) x2) x3");
+      one(cursor, problems);
+    }
+    return times;
+  }
+
+  private static Optional<Integer> one(Cursor cursor, Problems problems) {
     Token times = cursor.next();
     if (!cursor.is(Kind.NUMBER)) {
       problems.error(

@@ -16,6 +16,7 @@ final class LexiconText {
   private static final int MOST_CHARACTERS = 1_000_000;
   private static final int LONGEST = 16;
   private static final int MOST_FAULTS = 100;
+  private static final int LONGEST_MESSAGE = 200;
 
   private final Map<String, SolluSound> sounds = new LinkedHashMap<>();
   private final Map<String, String> names = new HashMap<>();
@@ -94,7 +95,8 @@ final class LexiconText {
             !sollusKnown
                 ? readSound(line, number, firstLine)
                 : line.contains("+") ? readCompany(line) : readWords(line, ownWords);
-        fault.ifPresent(message -> faults.add(new LexiconException.Fault(number, message)));
+        fault.ifPresent(
+            message -> faults.add(new LexiconException.Fault(number, printable(message))));
       }
     }
     ownWords.forEach((size, choices) -> words.merge(size, choices, (old, own) -> join(own, old)));
@@ -186,6 +188,14 @@ final class LexiconText {
     }
     ownWords.merge(size, List.of(sollus), LexiconText::join);
     return Optional.empty();
+  }
+
+  /** A message about the user's text, harmless for a terminal and not too long. */
+  private static String printable(String message) {
+    String harmless = message.replaceAll("[\\p{Cc}\\p{Cf}\\p{Cs}]", "\ufffd");
+    return harmless.length() > LONGEST_MESSAGE
+        ? harmless.substring(0, LONGEST_MESSAGE) + "..."
+        : harmless;
   }
 
   private static String withoutNote(String line) {

@@ -1,13 +1,18 @@
 package org.matraloom.score;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -299,5 +304,35 @@ class LexiconTest {
         error.getMessage());
     assertEquals(11, error.faults().size());
     assertEquals(1, error.faults().get(0).line());
+  }
+
+  @Test
+  void aSpoiltListIsRefusedOrObeyedButNeverBreaks() throws IOException {
+    String list;
+    try (InputStream in = Lexicon.class.getResourceAsStream("sollus.txt")) {
+      list = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+    String[] lines = list.split("\n");
+    String[] pieces = {
+      ":", "=", "+", "#", "ṭ", "\u0323", "7", "100", " ", "\u0000", "x", "aa", "\ud800"
+    };
+    SplittableRandom random = new SplittableRandom(5);
+    int refused = 0;
+    for (int number = 0; number < 2_000; number++) {
+      StringBuilder own = new StringBuilder();
+      for (int line = 0; line < 3; line++) {
+        own.append(lines[random.nextInt(lines.length)]).append('\n');
+      }
+      int at = random.nextInt(own.length());
+      own.replace(at, at + random.nextInt(2), pieces[random.nextInt(pieces.length)]);
+      try {
+        Lexicon spoilt = LEXICON.plus(own.toString(), "own.txt");
+        assertTrue(spoilt.sounds().size() >= LEXICON.sounds().size());
+      } catch (LexiconException e) {
+        refused++;
+        assertFalse(e.faults().isEmpty());
+      }
+    }
+    assertTrue(refused > 100 && refused < 1_900, "refused: " + refused);
   }
 }
