@@ -10,6 +10,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.matraloom.schedule.Event;
+import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.score.Anga;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Tala;
@@ -35,11 +37,33 @@ class FitPropertyTest {
               .collect(Collectors.toCollection(TreeSet::new));
       assertEquals(result.count(), searched.size(), "no answer twice: " + problem);
       assertEquals(bruteForce(problem), searched, problem::toString);
+      result.answers().forEach(FitPropertyTest::landsOnTheTimeline);
       found += searched.size();
       empty += searched.isEmpty() ? 1 : 0;
     }
     assertTrue(found > PROBLEMS, "answers were found: " + found);
     assertTrue(empty > PROBLEMS / 50 && empty < PROBLEMS, "some problems had none: " + empty);
+  }
+
+  /** The last sollu said and the landing itself, as the schedule lays them out. */
+  private static void landsOnTheTimeline(FitAnswer answer) {
+    Ratio lastSaid = answer.start();
+    Ratio landing = answer.start();
+    long sollus = 0;
+    for (Event event : ScoreTimeline.of(answer.performance(), 0)) {
+      if (event instanceof Event.SolluSaid said) {
+        lastSaid = said.beat().plus(said.beats());
+        sollus++;
+      } else if (event instanceof Event.Landing landed) {
+        landing = landed.beat();
+      }
+    }
+    assertEquals((long) answer.matras() * answer.plan().rounds().size(), sollus);
+    Ratio cycle = Ratio.of(answer.performance().composition().avartana().beats());
+    assertTrue(landing.minus(answer.eduppu()).dividedBy(cycle).isWhole(), answer::toString);
+    boolean endsInARound =
+        answer.plan().parts().get(answer.plan().parts().size() - 1) instanceof RoundPlan.Part.Round;
+    assertTrue(!endsInARound || lastSaid.equals(landing), answer::toString);
   }
 
   /** Lays every combination out, one sollu after another, and looks where the last one ends. */
