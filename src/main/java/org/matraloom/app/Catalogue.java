@@ -39,7 +39,7 @@ record Catalogue(List<CatalogueEntry> entries) {
     return file.getFileName().toString().endsWith(SUFFIX) && Files.isRegularFile(file);
   }
 
-  /** Prints a line for each score; exit code 1 if one of them misses or cannot be read. */
+  /** Prints a line for each score; exit code 1 if one of them fails its check or is not read. */
   int print(PrintWriter out, boolean withRepair, boolean json) throws IOException {
     if (json) {
       printJson(out, withRepair);
@@ -59,7 +59,9 @@ record Catalogue(List<CatalogueEntry> entries) {
       }
       out.println(summary());
     }
-    return entries.stream().allMatch(Catalogue::lands) ? ExitCode.DONE : ExitCode.CHECK_FAILED;
+    return entries.stream().allMatch(CatalogueEntry::passes)
+        ? ExitCode.DONE
+        : ExitCode.CHECK_FAILED;
   }
 
   private String summary() {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.matraloom.kanakku.FalseClaim;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.kanakku.Structure;
 import org.matraloom.kanakku.Yati;
@@ -20,10 +21,12 @@ import org.matraloom.score.Span;
  *
  * @param file its file
  * @param landing where it ends, if it could be read
+ * @param barsHold whether every bar stands where an anga or an avartana ends
  * @param yati the shape of the purvanga of its first round
  * @param problem the first problem, if it could not be read
  */
-record CatalogueEntry(Path file, Optional<Landing> landing, Yati yati, String problem) {
+record CatalogueEntry(
+    Path file, Optional<Landing> landing, boolean barsHold, Yati yati, String problem) {
 
   private static final int MOST_ROUNDS = 6;
 
@@ -32,13 +35,19 @@ record CatalogueEntry(Path file, Optional<Landing> landing, Yati yati, String pr
     if (reading.composition().isEmpty()) {
       Problem first = reading.problems().get(0);
       String place = first.width() > 0 ? "line " + first.place().line() + ": " : "";
-      return new CatalogueEntry(file, Optional.empty(), Yati.NONE, place + first.message());
+      return new CatalogueEntry(file, Optional.empty(), true, Yati.NONE, place + first.message());
     }
     Composition composition = reading.composition().get();
     Performance performance = Performance.of(composition);
     Span.Round round = performance.rounds().get(0);
     Yati yati = Structure.of(composition, round.phrase(), round.nadai()).yati();
-    return new CatalogueEntry(file, Optional.of(Landing.of(performance)), yati, "");
+    boolean barsHold = FalseClaim.in(performance).isEmpty();
+    return new CatalogueEntry(file, Optional.of(Landing.of(performance)), barsHold, yati, "");
+  }
+
+  /** Whether it passes its check: it lands, and no bar claims what is not so. */
+  boolean passes() {
+    return barsHold && landing.filter(Landing::lands).isPresent();
   }
 
   String title() {
@@ -71,6 +80,7 @@ record CatalogueEntry(Path file, Optional<Landing> landing, Yati yati, String pr
       return "cannot be read: " + problem;
     }
     List<Span.Round> rounds = landing.get().performance().rounds();
-    return MissWords.of(landing.get().missBeats(), rounds.get(rounds.size() - 1).matrasPerBeat());
+    return MissWords.of(landing.get().missBeats(), rounds.get(rounds.size() - 1).matrasPerBeat())
+        + (barsHold ? "" : "; a bar stands wrong");
   }
 }

@@ -23,16 +23,18 @@ final class CatalogueOptions {
           "Of a folder: only scores whose purvanga has this shape: ${COMPLETION-CANDIDATES}.")
   private Yati yati;
 
-  /** A filter with the tala and the length that other options give. */
-  CatalogueFilter filter(SettingOptions setting, WholeRange matras) {
-    Optional<Tala> tala = Optional.empty();
-    if (setting.namesTala()) {
-      tala = TalaReader.read(setting.tala()).tala();
-      if (tala.isEmpty()) {
-        throw new UserError("--tala " + setting.tala() + ": there is no such tala");
-      }
-    }
+  /** A filter with the tala, if one is named, and the length, if one is given. */
+  CatalogueFilter filter(Optional<String> talaName, WholeRange matras) {
     return new CatalogueFilter(
-        tala, Optional.ofNullable(nadai), Optional.ofNullable(matras), Optional.ofNullable(yati));
+        talaName.map(CatalogueOptions::tala),
+        Optional.ofNullable(nadai),
+        Optional.ofNullable(matras),
+        Optional.ofNullable(yati));
+  }
+
+  private static Tala tala(String name) {
+    return TalaReader.read(name)
+        .tala()
+        .orElseThrow(() -> new UserError("--tala " + name + ": there is no such tala"));
   }
 }

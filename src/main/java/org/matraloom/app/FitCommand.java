@@ -83,7 +83,7 @@ final class FitCommand implements Callable<Integer> {
     }
     Path path = path(piece);
     if (Files.isDirectory(path)) {
-      Catalogue found = Catalogue.read(path, catalogue.filter(setting, matras));
+      Catalogue found = Catalogue.read(path, catalogue.filter(setting.namedTala(), matras));
       return found.print(command.commandLine().getOut(), true, json);
     }
     boolean isFile = Files.exists(path) || piece.endsWith(".loom");

@@ -1,5 +1,6 @@
 package org.matraloom.app;
 
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.matraloom.notation.Problem;
@@ -51,8 +52,9 @@ final class SettingOptions {
     return tala == null ? "adi" : tala;
   }
 
-  boolean namesTala() {
-    return tala != null;
+  /** The tala as it is named, if it is. */
+  Optional<String> namedTala() {
+    return Optional.ofNullable(tala);
   }
 
   boolean startIsOpen() {

@@ -183,6 +183,26 @@ class FitCommandTest {
   }
 
   @Test
+  void checkListsAFolderToo() throws IOException {
+    write("a.loom", "title One\ntala adi\nSong = 8 8 8 8\n");
+    write("b.loom", "title Two\ntala adi\nSong = 8 | 8 8 8 ||\n");
+    CommandLineRun run = CommandLineRun.of("check", folder.toString());
+    assertEquals(ExitCode.CHECK_FAILED, run.code());
+    List<String> lines = run.out().lines().map(line -> line.replaceAll(" +", " ")).toList();
+    assertEquals("a.loom One adi 32 4 sama lands", lines.get(1));
+    assertEquals("b.loom Two adi 32 4 sama lands; a bar stands wrong", lines.get(2));
+    assertEquals("2 scores: 2 land, 0 miss, 0 cannot be read.", lines.get(3));
+    assertEquals(
+        "0 scores: 0 land, 0 miss, 0 cannot be read.",
+        CommandLineRun.of("check", folder.toString(), "--tala", "rupaka")
+            .out()
+            .lines()
+            .skip(1)
+            .findFirst()
+            .orElse(""));
+  }
+
+  @Test
   void aFolderWithoutScoresIsSaidSo() {
     assertTrue(error("fit", folder.toString()).contains("holds no score"));
   }
