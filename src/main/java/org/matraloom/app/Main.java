@@ -34,6 +34,7 @@ import picocli.CommandLine.ParameterException;
       RebarCommand.class,
       RenderCommand.class,
       BreathsCommand.class,
+      DrillCommand.class,
       SheetCommand.class,
       ExportCommand.class,
       TalasCommand.class,

@@ -32,10 +32,17 @@ final class TrackOutput {
 
   void write(Timeline timeline, Mix mix, Optional<Sruti> sruti, PcmFormat format, Path target)
       throws IOException {
+    String tempo =
+        timeline.performance().composition().tempo().beatsPerMinute().toMixed() + " beats a minute";
+    write(List.of(new Passage(timeline, mix)), "at " + tempo, sruti, format, target);
+  }
+
+  void write(
+      List<Passage> passages, String what, Optional<Sruti> sruti, PcmFormat format, Path target)
+      throws IOException {
     requireFolder(target);
     int rate = format.ratePerSecond();
     Optional<SrutiDrone> drone = sruti.map(tonic -> new SrutiDrone(tonic, rate));
-    List<Passage> passages = List.of(new Passage(timeline, mix));
     TrackWriter track = new TrackWriter(new Track(passages, new PulseVoice(rate), drone), format);
     try (ProgressLine progress = new ProgressLine(err)) {
       track.write(target, progress);
@@ -44,11 +51,11 @@ final class TrackOutput {
     int minutes = (int) (seconds / SECONDS_PER_MINUTE);
     out.printf(
         Locale.ROOT,
-        "%s: %d min %.1f s at %s beats a minute%n",
+        "%s: %d min %.1f s %s%n",
         target,
         minutes,
         seconds - minutes * SECONDS_PER_MINUTE,
-        timeline.performance().composition().tempo().beatsPerMinute().toMixed());
+        what);
   }
 
   private static void requireFolder(Path target) {

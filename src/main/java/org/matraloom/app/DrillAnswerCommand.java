@@ -1,0 +1,36 @@
+package org.matraloom.app;
+
+import java.io.IOException;
+import java.util.concurrent.Callable;
+import org.matraloom.practice.AnswerDrill;
+import org.matraloom.score.Composition;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Leaves gaps to answer in. */
+@Command(
+    name = "answer",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = "Say each section and leave as many avartanas to say it back.",
+    footer = {"", "Example: matraloom drill answer samples-synth/gutter-song.loom -o answer.wav"})
+final class DrillAnswerCommand implements Callable<Integer> {
+
+  @Mixin private ScoreOptions score;
+
+  @Option(
+      names = "--times",
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "How often each section is called, 1 to 50 (default ${DEFAULT-VALUE}).")
+  private int times;
+
+  @Mixin private DrillOutput output;
+
+  @Override
+  public Integer call() throws IOException {
+    Composition composition = score.read();
+    return output.write(DrillOutput.asked(() -> AnswerDrill.of(composition, times)));
+  }
+}

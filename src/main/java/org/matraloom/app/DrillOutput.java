@@ -1,0 +1,85 @@
+package org.matraloom.app;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.matraloom.notation.ScorePrinter;
+import org.matraloom.schedule.Timeline;
+import org.matraloom.score.Composition;
+import org.matraloom.sound.Mix;
+import org.matraloom.sound.Passage;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Where a drill goes and how it sounds. */
+final class DrillOutput {
+
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec command;
+
+  @Option(
+      names = {"-o", "--output"},
+      paramLabel = "OUT.wav",
+      description = "The sound file to write; an older one is replaced.")
+  private Path output;
+
+  @Option(
+      names = "--score",
+      paramLabel = "OUT.loom",
+      description = "The score to write; an older one is replaced.")
+  private Path score;
+
+  @Mixin private TimelineOptions timeline;
+
+  @Mixin private MixOptions mix;
+
+  @Mixin private DroneOptions drone;
+
+  @Mixin private FormatOptions format;
+
+  /** Takes what the practice package makes, and its refusals as the user's error. */
+  static <T> T asked(Supplier<T> drill) {
+    try {
+      return drill.get();
+    } catch (IllegalArgumentException refused) {
+      throw new UserError(refused.getMessage());
+    }
+  }
+
+  int write(Composition drill) throws IOException {
+    return write(drill, drill.title(), List.of(drill), Function.identity(), mix.mix());
+  }
+
+  /** Writes one passage for each composition, each timeline changed by the drill. */
+  int write(
+      Composition written,
+      String what,
+      List<Composition> passages,
+      Function<Timeline, Timeline> change,
+      Mix sound)
+      throws IOException {
+    if (output == null && score == null) {
+      command.commandLine().getOut().print(ScorePrinter.print(written));
+    }
+    if (score != null) {
+      TextOutput.write(score, ScorePrinter.print(written));
+    }
+    if (output != null) {
+      List<Passage> heard =
+          passages.stream()
+              .map(passage -> new Passage(change.apply(timeline.timeline(passage)), sound))
+              .toList();
+      new TrackOutput(command.commandLine().getOut(), command.commandLine().getErr())
+          .write(heard, "(" + what + ")", drone.sruti(), format.format(), output);
+    }
+    return ExitCode.DONE;
+  }
+
+  Mix mix() {
+    return mix.mix();
+  }
+}
