@@ -101,7 +101,7 @@ public final class Cures {
     Landing after = Landing.of(Performance.of(changed));
     Ratio growth = after.beats().minus(before.beats());
     String words = told(changes, "add", "silent matra", "") + "; " + effect(before, after);
-    if (before.lands() && !after.lands()) {
+    if (before.lands() && !after.lands() && after.startCanMend()) {
       Ratio start = after.startThatLands();
       changed = startingAt(changed, start);
       words +=

@@ -13,6 +13,7 @@ import org.matraloom.kanakku.Landing;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Element;
 import org.matraloom.score.Performance;
+import org.matraloom.score.Step;
 import org.matraloom.time.Ratio;
 
 class CuresTest {
@@ -55,6 +56,28 @@ class CuresTest {
     assertTrue(growth.signum() > 0);
     assertTrue(cure.words().contains("grows by " + growth.toMixed()), cure.words());
     assertTrue(cure.words().contains("start at beat"), cure.words());
+  }
+
+  /** What is said after the waiting grows, so that no start can bring its end back. */
+  @Test
+  void noStartIsPromisedWhenThePieceWaitsForSamam() {
+    Composition waiting =
+        new Composition(
+            FLOOD.title(),
+            FLOOD.avartana(),
+            FLOOD.tempo(),
+            FLOOD.startBeat(),
+            FLOOD.eduppuBeat(),
+            FLOOD.phrases(),
+            List.of(
+                new Step.Say("Song", 1, 4, 1),
+                new Step.Until(Ratio.ZERO),
+                new Step.Say("Song", 1, 4, 1)));
+    Cure cure = cure(waiting, STUDY, Cure.Kind.ADDED_SILENCE).orElseThrow();
+    assertTrue(Landing.of(Performance.of(waiting)).lands());
+    assertFalse(Landing.of(Performance.of(cure.composition())).lands());
+    assertFalse(cure.words().contains("start at"), cure.words());
+    assertEquals(waiting.startBeat(), cure.composition().startBeat());
   }
 
   @Test
