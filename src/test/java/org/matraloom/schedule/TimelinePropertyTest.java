@@ -30,7 +30,7 @@ class TimelinePropertyTest {
           Event.Silence.class,
           Event.Landing.class);
 
-  private final List<Composition> compositions = RandomCompositions.some(150);
+  private final List<Composition> compositions = RandomCompositions.some(100);
 
   @Test
   void eventsComeInOrderOfBeatAndOfKind() {
@@ -200,7 +200,7 @@ class TimelinePropertyTest {
 
   @Test
   void concatenationAdds() {
-    for (int index = 1; index < 100; index++) {
+    for (int index = 1; index < 90; index++) {
       Composition composition = compositions.get(index);
       List<Step> said = composition.plan().stream().filter(Step.Say.class::isInstance).toList();
       List<Step> twice = new ArrayList<>(said);
