@@ -1,10 +1,12 @@
 package org.matraloom.sheet;
 
-import java.util.Locale;
+import java.util.HexFormat;
 import java.util.Scanner;
 
 /** The drawing operators of one PDF page; its y runs upwards. */
 final class PdfCanvas {
+
+  private static final HexFormat HEX = HexFormat.of();
 
   private final StringBuilder out = new StringBuilder();
 
@@ -17,7 +19,7 @@ final class PdfCanvas {
     String size = Points.text(text.size());
     out.append("BT ").append(grey(text.tone())).append(" g /F").append(font).append(" 1 Tf ");
     out.append(size).append(" 0 0 ").append(size).append(' ').append(at(text.x(), text.y()));
-    out.append(String.format(Locale.ROOT, " Tm <%02X> Tj ET\n", code));
+    out.append(" Tm <").append(HEX.toHexDigits((byte) code)).append("> Tj ET\n");
   }
 
   void draw(Drawn drawn) {
@@ -38,35 +40,39 @@ final class PdfCanvas {
   }
 
   private void sign(Drawn.Sign sign) {
-    double scale = sign.size() / Figure.BOX;
-    String unit = String.format(Locale.ROOT, "%.5f", scale);
-    out.append("q ").append(unit).append(" 0 0 -").append(unit).append(' ');
-    out.append(at(sign.x(), sign.y())).append(" cm 1 J 1 j ");
+    String scale = Double.toString(Math.rint(sign.size() / Figure.BOX * 1e4) / 1e4);
+    out.append("q ").append(scale).append(" 0 0 -").append(scale).append(' ');
+    out.append(at(sign.x(), sign.y())).append(" cm /").append(sign.figure()).append(" Do Q\n");
+  }
+
+  /** A figure as the content of a form that pages share; its y runs downwards. */
+  static String form(Figure figure) {
+    StringBuilder out = new StringBuilder();
     String ink = grey(Drawn.Tone.INK);
-    out.append(ink).append(" g ").append(ink).append(" G\n");
-    for (Figure.Part part : sign.figure().parts()) {
+    out.append("1 J 1 j ").append(ink).append(" g ").append(ink).append(" G\n");
+    for (Figure.Part part : figure.parts()) {
       out.append(part.width() == 0 ? "" : Points.text(part.width()) + " w ");
-      path(part.path());
+      path(part.path(), out);
       out.append(part.width() == 0 ? "f\n" : "S\n");
     }
-    out.append("Q\n");
+    return out.toString();
   }
 
   /** The words M, L, C and Z of a figure as PDF operators. */
-  private void path(String path) {
+  private static void path(String path, StringBuilder out) {
     try (Scanner words = new Scanner(path.replaceAll("([MLCZ])", " $1 "))) {
       while (words.hasNext()) {
         switch (words.next()) {
           case "M" -> out.append(words.next() + " " + words.next() + " m ");
           case "L" -> out.append(words.next() + " " + words.next() + " l ");
-          case "C" -> curves(words);
+          case "C" -> curves(words, out);
           default -> out.append("h ");
         }
       }
     }
   }
 
-  private void curves(Scanner words) {
+  private static void curves(Scanner words, StringBuilder out) {
     do {
       for (int number = 0; number < 6; number++) {
         out.append(words.next()).append(' ');

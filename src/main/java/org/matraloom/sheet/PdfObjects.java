@@ -36,8 +36,13 @@ final class PdfObjects {
 
   /** Writes a compressed stream; gives its number. */
   int stream(String content) throws IOException {
+    return stream("", content);
+  }
+
+  /** Writes a compressed stream with further entries in its dictionary; gives its number. */
+  int stream(String entries, String content) throws IOException {
     ByteArrayOutputStream packed = new ByteArrayOutputStream();
-    Deflater deflater = new Deflater(Deflater.BEST_COMPRESSION);
+    Deflater deflater = new Deflater();
     try (DeflaterOutputStream deflating = new DeflaterOutputStream(packed, deflater)) {
       deflating.write(content.getBytes(StandardCharsets.ISO_8859_1));
     } finally {
@@ -45,7 +50,8 @@ final class PdfObjects {
     }
     int number = reserve();
     begin(number);
-    String head = "<< /Filter /FlateDecode /Length " + packed.size() + " >>\nstream\n";
+    String head =
+        "<< " + entries + "/Filter /FlateDecode /Length " + packed.size() + " >>\nstream\n";
     raw(head.getBytes(StandardCharsets.ISO_8859_1));
     raw(packed.toByteArray());
     raw("\nendstream\nendobj\n".getBytes(StandardCharsets.ISO_8859_1));

@@ -58,7 +58,13 @@ public final class PdfPages {
     for (int font = 0; font < fonts.size(); font++) {
       fontNames.append("/F" + font + " " + fonts.get(font) + " 0 R ");
     }
-    objects.write(resources, "<< /Font << " + fontNames + ">> >>");
+    StringBuilder figures = new StringBuilder();
+    for (Figure figure : Figure.values()) {
+      String entries = "/Type /XObject /Subtype /Form /BBox [-2 -2 26 26] ";
+      int form = objects.stream(entries, PdfCanvas.form(figure));
+      figures.append("/" + figure + " " + form + " 0 R ");
+    }
+    objects.write(resources, "<< /Font << " + fontNames + ">> /XObject << " + figures + ">> >>");
     List<Integer> leaves = new ArrayList<>();
     for (List<Drawn> page : pages) {
       int content = objects.stream(content(page));

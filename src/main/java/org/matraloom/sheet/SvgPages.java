@@ -77,12 +77,16 @@ public final class SvgPages {
       out.append(
           "<path id=\"t" + lettering.number() + "\" d=\"" + SvgOutline.of(lettering) + "\"/>\n");
     }
+    for (Figure figure : Figure.values()) {
+      out.append(
+          "<g id=\"" + figure + "\">" + Figures.svg(figure, Drawn.Tone.INK.hex()) + "</g>\n");
+    }
     out.append("</defs>\n");
   }
 
   private static void draw(Drawn drawn, Appendable out) throws IOException {
     if (drawn instanceof Drawn.Text text) {
-      String scale = String.format(Locale.ROOT, "%.4f", text.size() / Typeface.UNITS);
+      String scale = scale(text.size() / Typeface.UNITS);
       out.append("<use xlink:href=\"#t" + text.lettering().number() + "\" transform=\"translate(");
       out.append(Points.text(text.x()) + " " + Points.text(text.y()) + ") scale(" + scale + ")\"");
       out.append(" fill=\"" + text.tone().hex() + "\"/>\n");
@@ -104,10 +108,14 @@ public final class SvgPages {
                   + Points.text(box.line())
                   + "\"/>\n");
     } else if (drawn instanceof Drawn.Sign sign) {
-      String scale = String.format(Locale.ROOT, "%.4f", sign.size() / Figure.BOX);
+      String scale = scale(sign.size() / Figure.BOX);
       out.append("<g transform=\"translate(" + Points.text(sign.x()) + " ");
       out.append(Points.text(sign.y()) + ") scale(" + scale + ")\">");
-      out.append(Figures.svg(sign.figure(), Drawn.Tone.INK.hex())).append("</g>\n");
+      out.append("<use xlink:href=\"#" + sign.figure() + "\"/></g>\n");
     }
+  }
+
+  private static String scale(double factor) {
+    return Double.toString(Math.rint(factor * 1e4) / 1e4);
   }
 }
