@@ -37,6 +37,7 @@ import picocli.CommandLine.ParameterException;
       DrillCommand.class,
       SheetCommand.class,
       ExportCommand.class,
+      PageCommand.class,
       TalasCommand.class,
       DemoCommand.class,
       WarmUpCommand.class

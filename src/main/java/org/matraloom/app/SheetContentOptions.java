@@ -1,18 +1,11 @@
 package org.matraloom.app;
 
-import java.util.List;
-import org.matraloom.breath.Breath;
-import org.matraloom.breath.BreathPlanner;
-import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
-import org.matraloom.sheet.Script;
-import org.matraloom.sheet.Sheet;
 import org.matraloom.sheet.SheetOptions;
-import org.matraloom.sheet.SolluWriting;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** What goes on a written page. */
+/** What goes on a written sheet. */
 final class SheetContentOptions {
 
   @Option(
@@ -22,42 +15,12 @@ final class SheetContentOptions {
       description = "One row an avartana, or one line a phrase: avartana, phrase.")
   private SheetOptions.Lines lines;
 
-  @Option(names = "--large", description = "Large print: 18 point, no underlines.")
-  private boolean large;
-
-  @Option(
-      names = "--script",
-      paramLabel = "SCRIPT",
-      defaultValue = "latin",
-      description = {
-        "How sollus are written: latin (as you spell them), iso15919, tamil, kannada,",
-        "telugu, malayalam, devanagari."
-      })
-  private Script script;
-
   @Option(names = "--cues", description = "Show too which sollu falls on each kriya.")
   private boolean cues;
 
-  @Option(names = "--no-breaths", description = "Leave the breath marks out.")
-  private boolean withoutBreaths;
-
-  @Mixin private BreathOptions breathOptions;
+  @Mixin private PageContentOptions content;
 
   SheetOptions options(Performance performance) {
-    if (!Sheet.canHold(performance)) {
-      throw new UserError(
-          "a sheet holds at most "
-              + Sheet.MOST_MATRAS
-              + " matras and this piece has more; take some of it with --rounds");
-    }
-    List<Breath> breaths =
-        withoutBreaths
-            ? List.of()
-            : BreathPlanner.plan(performance, breathOptions.settings()).breaths();
-    return new SheetOptions(lines, large, cues, writing(), breaths);
-  }
-
-  SolluWriting writing() {
-    return new SolluWriting(script, Lexicon.standard());
+    return content.options(performance, lines, cues);
   }
 }

@@ -1,0 +1,64 @@
+package org.matraloom.app;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.matraloom.score.Performance;
+import org.matraloom.sheet.PageSound;
+import org.matraloom.sheet.PhonePage;
+import org.matraloom.sheet.Sheet;
+import org.matraloom.sheet.SheetOptions;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Writes one page for a phone. */
+@Command(
+    name = "page",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = {
+      "Write one HTML file that works offline on a phone: the sheet follows the sound,",
+      "loops any avartanas, from 50 to 110 % of the tempo."
+    },
+    footer = {
+      "",
+      "Keep the level low; rest your voice after a quarter of an hour.",
+      "Example: matraloom page samples-synth/gutter-song.loom -o gutter-song.html"
+    })
+final class PageCommand implements Callable<Integer> {
+
+  private static final List<Integer> PERCENTS = List.of(50, 60, 70, 80, 90, 100, 110);
+
+  @Spec private CommandSpec command;
+
+  @Mixin private ScoreOptions score;
+
+  @Option(
+      names = {"-o", "--output"},
+      required = true,
+      paramLabel = "OUT.html",
+      description = "The file to write; an older one is replaced.")
+  private Path output;
+
+  @Mixin private RoundsOption rounds;
+
+  @Mixin private PageContentOptions content;
+
+  @Override
+  public Integer call() throws IOException {
+    if (!SheetOutput.endingOf(output).startsWith("htm")) {
+      throw new UserError(output + ": a page is written as .html");
+    }
+    Performance performance = rounds.of(Performance.of(score.read()));
+    SheetOptions options = content.options(performance);
+    Sheet sheet = Sheet.of(performance, options);
+    PageSound sound = new PageSoundMaker(performance).make(PERCENTS);
+    WholeFile.writeText(output, file -> PhonePage.write(sheet, sound, file));
+    command.commandLine().getOut().println(output);
+    return ExitCode.DONE;
+  }
+}

@@ -1,0 +1,55 @@
+package org.matraloom.app;
+
+import java.util.List;
+import org.matraloom.breath.Breath;
+import org.matraloom.breath.BreathPlanner;
+import org.matraloom.score.Lexicon;
+import org.matraloom.score.Performance;
+import org.matraloom.sheet.Script;
+import org.matraloom.sheet.Sheet;
+import org.matraloom.sheet.SheetOptions;
+import org.matraloom.sheet.SolluWriting;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** What goes on a page, whatever its form. */
+final class PageContentOptions {
+
+  @Option(names = "--large", description = "Large print: 18 point, no underlines.")
+  private boolean large;
+
+  @Option(
+      names = "--script",
+      paramLabel = "SCRIPT",
+      defaultValue = "latin",
+      description = {
+        "How sollus are written: latin (as you spell them), iso15919, tamil, kannada,",
+        "telugu, malayalam, devanagari."
+      })
+  private Script script;
+
+  @Option(names = "--no-breaths", description = "Leave the breath marks out.")
+  private boolean withoutBreaths;
+
+  @Mixin private BreathOptions breathOptions;
+
+  /** One row an avartana, without cues. */
+  SheetOptions options(Performance performance) {
+    return options(performance, SheetOptions.Lines.AVARTANA, false);
+  }
+
+  SheetOptions options(Performance performance, SheetOptions.Lines lines, boolean cues) {
+    if (!Sheet.canHold(performance)) {
+      throw new UserError(
+          "a sheet holds at most "
+              + Sheet.MOST_MATRAS
+              + " matras and this piece has more; take some of it with --rounds");
+    }
+    List<Breath> breaths =
+        withoutBreaths
+            ? List.of()
+            : BreathPlanner.plan(performance, breathOptions.settings()).breaths();
+    SolluWriting writing = new SolluWriting(script, Lexicon.standard());
+    return new SheetOptions(lines, large, cues, writing, breaths);
+  }
+}

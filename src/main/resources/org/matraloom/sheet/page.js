@@ -1,0 +1,514 @@
+"use strict";
+(() => {
+  const score = JSON.parse(document.getElementById("score").textContent);
+  const sound = score.sound;
+  const byId = (id) => document.getElementById(id);
+  const rows = [...document.querySelectorAll(".row")];
+  const cells = new Map(
+    [...document.querySelectorAll(".beat")].map((cell) => [Number(cell.dataset.beat), cell]));
+  const lastRow = score.rows.length - 1;
+  const PAD_SECONDS = 0.3;
+  const TAIL_SECONDS = 1.2;
+  const SOFT_START_SECONDS = 1;
+  const LEAD_TIME = 0.4;
+
+  const state = {
+    percent: score.percents.indexOf(100) >= 0 ? score.percents.indexOf(100) : 0,
+    from: 0,
+    to: lastRow,
+    loop: false,
+    countIn: true,
+    parts: { hand: true, tick: true, voice: true },
+    audible: true,
+    playing: false,
+  };
+  let context = null;
+  let gains = null;
+  let sources = [];
+  let run = null;
+  let shown = { mark: -1, beat: null, row: -1, told: -1 };
+  const decoded = [];
+
+  // ---- sound
+
+  const STEPS = (() => {
+    const steps = [];
+    for (let i = 0; i < 89; i++) {
+      steps.push(sound ? sound.steps[i] : 0);
+    }
+    return steps;
+  })();
+  const SHIFTS = [-1, -1, -1, -1, 2, 4, 6, 8];
+
+  /** Unpacks a clip: four bits a sample, each a step from the sample before. */
+  function samplesOf(number) {
+    if (decoded[number]) {
+      return decoded[number];
+    }
+    const clip = sound.clips[number];
+    const bytes = atob(clip.data);
+    const samples = new Float32Array(clip.length);
+    let value = 0;
+    let index = clip.index;
+    for (let i = 0; i < clip.length; i++) {
+      const byte = bytes.charCodeAt(i >> 1);
+      const code = i & 1 ? byte >> 4 : byte & 15;
+      const step = STEPS[index];
+      let change = step >> 3;
+      if (code & 4) change += step;
+      if (code & 2) change += step >> 1;
+      if (code & 1) change += step >> 2;
+      value += code & 8 ? -change : change;
+      value = Math.max(-32768, Math.min(32767, value));
+      index = Math.max(0, Math.min(88, index + SHIFTS[code & 7]));
+      samples[i] = value / 32768;
+    }
+    decoded[number] = samples;
+    return samples;
+  }
+
+  function openSound() {
+    if (context || !sound) {
+      return;
+    }
+    const Context = window.AudioContext || window.webkitAudioContext;
+    if (!Context) {
+      return;
+    }
+    context = new Context({ latencyHint: "interactive" });
+    const limit = context.createWaveShaper();
+    const curve = new Float32Array(2049);
+    for (let i = 0; i < curve.length; i++) {
+      const x = i / 1024 - 1;
+      const over = Math.max(0, Math.abs(x) - 0.8);
+      curve[i] = Math.sign(x) * (Math.min(Math.abs(x), 0.8) + 0.18 * Math.tanh(over / 0.18));
+    }
+    limit.curve = curve;
+    limit.connect(context.destination);
+    const master = context.createGain();
+    master.connect(limit);
+    gains = { master };
+    for (const part of ["hand", "tick", "voice"]) {
+      gains[part] = context.createGain();
+      gains[part].connect(master);
+    }
+    setGains();
+  }
+
+  function setGains() {
+    if (!gains) {
+      return;
+    }
+    for (const part of ["hand", "tick", "voice"]) {
+      const on = state.audible && state.parts[part];
+      gains[part].gain.setTargetAtTime(on ? 1 : 0, context.currentTime, 0.01);
+    }
+  }
+
+  const secondsPerBeat = () =>
+    6000 / (score.tempo * score.percents[state.percent]);
+
+  const frames = (beats) => Math.round(beats * secondsPerBeat() * sound.rate);
+
+  /** Adds a clip whose felt beat falls on a frame; what falls outside a ring of frames goes round. */
+  function add(buffer, number, frame, gain, ring) {
+    const clip = samplesOf(number);
+    const start = frame - sound.clips[number].lead;
+    for (let i = 0; i < clip.length; i++) {
+      let at = start + i;
+      if (ring) {
+        at = ((at % ring) + ring) % ring;
+      }
+      if (at >= 0 && at < buffer.length) {
+        buffer[at] += gain * clip[i];
+      }
+    }
+  }
+
+  /** The sounds of a part between two beats, the first beat at frame `shift`. */
+  function compose(part, from, to, length, shift, ring) {
+    const buffer = new Float32Array(length);
+    const place = (beat, number, gain) =>
+      add(buffer, number, frames(beat - from) + shift, gain, ring);
+    if (part === "hand") {
+      for (let beat = Math.ceil(from); beat < to; beat++) {
+        const stroke = sound.hand[(((beat % score.cycle) + score.cycle) % score.cycle)];
+        if (stroke) {
+          place(beat, stroke.clip, stroke.gain);
+        }
+      }
+    } else if (part === "tick") {
+      for (const beat of score.ticks) {
+        if (beat >= from && beat < to) {
+          place(beat, sound.tick.clip, sound.tick.gain);
+        }
+      }
+    } else {
+      const clips = sound.voice[state.percent];
+      score.sollus.forEach((beat, index) => {
+        if (beat >= from && beat < to && clips) {
+          place(beat, clips[index], sound.voiceGain);
+        }
+      });
+    }
+    return buffer;
+  }
+
+  function schedule(part, samples, when, offset, loop) {
+    const buffer = context.createBuffer(1, samples.length, sound.rate);
+    buffer.copyToChannel(samples, 0);
+    const source = context.createBufferSource();
+    source.buffer = buffer;
+    source.loop = loop;
+    source.connect(gains[part]);
+    source.start(when, offset);
+    sources.push(source);
+  }
+
+  // ---- playing
+
+  const region = () => ({
+    from: score.rows[state.from],
+    to: score.rows[state.to] + score.cycle,
+  });
+
+  /** What is heard now, in seconds of the clock that runs. */
+  function clock() {
+    if (run && run.silent) {
+      return performance.now() / 1000;
+    }
+    return context.currentTime - (context.outputLatency || context.baseLatency || 0);
+  }
+
+  /** Starts at a beat of the region, or with the count-in before it. */
+  function begin(beat) {
+    silence();
+    openSound();
+    const { from, to } = region();
+    const spb = secondsPerBeat();
+    const silent = !context || context.state === "closed";
+    const last = state.to === lastRow && !state.loop;
+    const counted = beat === undefined && state.countIn ? score.cycle : 0;
+    const at = beat === undefined ? from : beat;
+    const time = silent ? performance.now() / 1000 : context.currentTime;
+    const start = time + LEAD_TIME + counted * spb - (at - from) * spb;
+    const length = sound ? frames(to - from) : 0;
+    const seconds = sound ? length / sound.rate : (to - from) * spb;
+    run = { silent, start, from, to, spb, seconds, loop: state.loop, counted, length };
+    state.playing = true;
+    if (!silent) {
+      context.resume();
+      softStart(time);
+      sounds(run, at, counted, last);
+    }
+    shown.told = -1;
+    buttons();
+    keepAwake();
+  }
+
+  function softStart(time) {
+    gains.master.gain.cancelScheduledValues(time);
+    gains.master.gain.setValueAtTime(0.5, time);
+    gains.master.gain.linearRampToValueAtTime(1, time + LEAD_TIME + SOFT_START_SECONDS);
+  }
+
+  function sounds(playing, at, counted, last) {
+    const { from, to, start, spb, length } = playing;
+    const pad = Math.round(PAD_SECONDS * sound.rate);
+    const tail = playing.loop ? 0 : Math.round(TAIL_SECONDS * sound.rate);
+    const skipped = (at - from) * spb;
+    for (const part of ["hand", "tick", "voice"]) {
+      const until = last && part === "hand" ? score.end + 0.001 : Math.min(to, score.end);
+      const heardTo = playing.loop || part === "hand" ? (last ? until : to) : until;
+      const once = compose(part, from, heardTo, pad + length + tail, pad, 0);
+      schedule(part, once, start + skipped - (at === from ? PAD_SECONDS : 0),
+        at === from ? 0 : PAD_SECONDS + skipped, false);
+      if (playing.loop) {
+        const ring = compose(part, from, to, length, 0, length);
+        schedule(part, ring, start + playing.seconds, 0, true);
+      }
+    }
+    if (counted) {
+      const lead = compose("hand", from - counted, from, frames(counted) + tail + pad, 0, 0);
+      schedule("hand", lead, start - counted * spb, 0, false);
+    }
+  }
+
+  function silence() {
+    for (const source of sources) {
+      source.stop();
+      source.disconnect();
+    }
+    sources = [];
+  }
+
+  function stop() {
+    silence();
+    state.playing = false;
+    run = null;
+    clear();
+    buttons();
+  }
+
+  const toggle = () => (state.playing ? stop() : begin());
+
+  /** Where it is: the beat, how often the loop has come round, and whether it is still counting. */
+  function position() {
+    const seconds = clock() - run.start;
+    if (seconds < 0) {
+      const beat = run.from + seconds / run.spb;
+      return { beat, pass: 0, counting: run.counted > 0 };
+    }
+    if (!run.loop) {
+      return { beat: run.from + seconds / run.spb, pass: 0, counting: false };
+    }
+    const pass = Math.floor(seconds / run.seconds);
+    return { beat: run.from + (seconds - pass * run.seconds) / run.spb, pass, counting: false };
+  }
+
+  // ---- showing
+
+  function last(beats, beat) {
+    let low = 0;
+    let high = beats.length;
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (beats[middle] <= beat) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low - 1;
+  }
+
+  function clear() {
+    document.querySelectorAll(".now, .at").forEach((each) => each.classList.remove("now", "at"));
+    shown = { mark: -1, beat: null, row: -1, told: -1 };
+    byId("river").style.transform = "scaleX(0)";
+  }
+
+  function show({ beat, counting }) {
+    const over = beat >= score.end;
+    const mark = counting || over ? -1 : last(score.marks, beat);
+    if (mark !== shown.mark) {
+      byId("m" + shown.mark)?.classList.remove("now");
+      byId("m" + mark)?.classList.add("now");
+      shown.mark = mark;
+    }
+    const whole = Math.floor(beat);
+    if (whole !== shown.beat) {
+      cells.get(shown.beat)?.classList.remove("at");
+      cells.get(whole)?.classList.add("at");
+      shown.beat = whole;
+      hand(whole, counting);
+      row(last(score.rows, counting ? run.from : beat));
+      tell(beat, counting);
+    }
+  }
+
+  const placeOf = (beat) => ((beat % score.cycle) + score.cycle) % score.cycle;
+
+  function hand(beat, counting) {
+    const now = score.hand[placeOf(beat)];
+    const next = score.hand[placeOf(beat + 1)];
+    byId("now-sign").setAttribute("href", "#f-" + now.figure);
+    byId("now-word").textContent = now.word;
+    byId("next-sign").setAttribute("href", "#f-" + next.figure);
+    byId("next-word").textContent = next.word;
+    const avartana = Math.min(lastRow, Math.max(0, last(score.rows, beat))) + 1;
+    byId("where").textContent = counting
+      ? "Count-in, beat " + (placeOf(beat) + 1) + " of " + score.cycle
+      : "Avartana " + avartana + " of " + score.rows.length + ", beat "
+        + (placeOf(beat) + 1) + " of " + score.cycle;
+    byId("river").style.transform = "scaleX(" + (placeOf(beat) + 1) / score.cycle + ")";
+  }
+
+  function row(number) {
+    if (number !== shown.row && rows[number]) {
+      shown.row = number;
+      const calm = matchMedia("(prefers-reduced-motion: reduce)").matches;
+      rows[number].scrollIntoView({ block: "center", behavior: calm ? "auto" : "smooth" });
+    }
+  }
+
+  /** Says which round and nadai it is, and announces the next change half an avartana ahead. */
+  function tell(beat, counting) {
+    const here = counting ? run.from : beat;
+    const index = Math.max(0, last(score.turns.map((turn) => turn.beat), here));
+    const turn = score.turns[index];
+    const next = score.turns[index + 1];
+    const soon = next && next.beat - here <= score.cycle / 2 && next.beat < run.to;
+    byId("what").textContent = turn.words + (soon ? " — next: " + next.words : "");
+    const told = index + (soon ? 0.5 : 0);
+    if (told !== shown.told) {
+      shown.told = told;
+      byId("say").textContent = soon ? "Next: " + next.words : turn.words;
+    }
+  }
+
+  function follow() {
+    if (state.playing) {
+      const place = position();
+      const end = state.to === lastRow ? score.end : run.to;
+      if (!run.loop && place.beat >= end + 1 / run.spb) {
+        stop();
+      } else {
+        show(place);
+      }
+    }
+    requestAnimationFrame(follow);
+  }
+
+  // ---- controls
+
+  function buttons() {
+    byId("play-word").textContent = state.playing ? "Stop" : "Play";
+    byId("play-sign").setAttribute("href", state.playing ? "#b-stop" : "#b-play");
+    byId("loop").setAttribute("aria-pressed", String(state.loop));
+    byId("count-in").setAttribute("aria-pressed", String(state.countIn));
+    byId("sound").setAttribute("aria-pressed", String(state.audible));
+    for (const part of ["hand", "tick", "voice"]) {
+      byId(part).setAttribute("aria-pressed", String(state.parts[part]));
+    }
+    const percent = score.percents[state.percent];
+    byId("tempo").textContent = percent + " % · " + Math.round(score.tempo * percent / 10) / 10;
+    byId("slower").disabled = state.percent === 0;
+    byId("faster").disabled = state.percent === score.percents.length - 1;
+    byId("from").value = String(state.from);
+    byId("to").value = String(state.to);
+    rows.forEach((each, index) =>
+      each.classList.toggle("outside", index < state.from || index > state.to));
+  }
+
+  /** Takes a change over; what is playing goes on from where it is, if that is still inside. */
+  function change(set) {
+    const place = state.playing ? position() : null;
+    set();
+    buttons();
+    if (!place) {
+      return;
+    }
+    const { from, to } = region();
+    if (place.counting || place.beat < from || place.beat >= to) {
+      begin();
+    } else {
+      begin(place.beat);
+    }
+  }
+
+  const tempo = (step) => {
+    const next = state.percent + step;
+    if (next >= 0 && next < score.percents.length) {
+      change(() => { state.percent = next; });
+    }
+  };
+
+  function limits(from, to) {
+    change(() => {
+      state.from = Math.max(0, Math.min(lastRow, from));
+      state.to = Math.max(state.from, Math.min(lastRow, to));
+    });
+  }
+
+  function again() {
+    if (state.playing) {
+      stop();
+    }
+    begin();
+  }
+
+  const flip = (part) => {
+    state.parts[part] = !state.parts[part];
+    setGains();
+    buttons();
+  };
+
+  let awake = null;
+  async function keepAwake() {
+    if (!awake && navigator.wakeLock) {
+      try {
+        awake = await navigator.wakeLock.request("screen");
+        awake.addEventListener("release", () => { awake = null; });
+      } catch (refused) {
+        awake = null;
+      }
+    }
+  }
+
+  const keys = {
+    " ": toggle,
+    Enter: toggle,
+    PageDown: toggle,
+    PageUp: again,
+    Home: again,
+    ArrowRight: () => limits(state.from + 1, Math.max(state.to, state.from + 1)),
+    ArrowLeft: () => limits(state.from - 1, state.to),
+    ArrowUp: () => tempo(1),
+    "+": () => tempo(1),
+    ArrowDown: () => tempo(-1),
+    "-": () => tempo(-1),
+    l: () => byId("loop").click(),
+    c: () => flip("hand"),
+    t: () => flip("tick"),
+    v: () => flip("voice"),
+    s: () => byId("sound").click(),
+    Escape: stop,
+  };
+
+  document.addEventListener("keydown", (event) => {
+    const target = event.target;
+    const typing = target.closest("select, input, textarea, summary");
+    const pressing = target.closest("button") && (event.key === " " || event.key === "Enter");
+    if (typing || pressing || event.repeat || event.ctrlKey || event.metaKey || event.altKey) {
+      return;
+    }
+    const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
+    if (/^[1-9]$/.test(key) && Number(key) <= score.rows.length) {
+      event.preventDefault();
+      limits(Number(key) - 1, state.to);
+    } else if (keys[key]) {
+      event.preventDefault();
+      keys[key]();
+    }
+  });
+
+  byId("play").addEventListener("click", toggle);
+  byId("again").addEventListener("click", again);
+  byId("loop").addEventListener("click", () => change(() => { state.loop = !state.loop; }));
+  byId("slower").addEventListener("click", () => tempo(-1));
+  byId("faster").addEventListener("click", () => tempo(1));
+  byId("from").addEventListener("change", (event) => limits(Number(event.target.value), state.to));
+  byId("to").addEventListener("change", (event) => {
+    const to = Number(event.target.value);
+    limits(Math.min(state.from, to), to);
+  });
+  byId("count-in").addEventListener("click", () => {
+    state.countIn = !state.countIn;
+    buttons();
+  });
+  byId("sound").addEventListener("click", () => {
+    state.audible = !state.audible;
+    setGains();
+    buttons();
+  });
+  for (const part of ["hand", "tick", "voice"]) {
+    byId(part).addEventListener("click", () => flip(part));
+  }
+
+  window.matraloom = {
+    /** Where the sound is and what is shown, for checks from outside. */
+    look: () => state.playing
+      ? { ...position(), mark: shown.mark, spb: run.spb, seconds: run.seconds,
+          silent: run.silent, clock: clock(), start: run.start }
+      : null,
+    score,
+    compose,
+  };
+
+  buttons();
+  hand(score.rows[0], false);
+  byId("where").textContent = score.rows.length + " avartanas of " + score.cycle + " beats";
+  byId("what").textContent = score.turns[0].words;
+  requestAnimationFrame(follow);
+})();
