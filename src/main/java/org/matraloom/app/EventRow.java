@@ -17,7 +17,8 @@ import org.matraloom.time.Ratio;
  */
 record EventRow(String kind, int round, String text, Optional<Ratio> beats) {
 
-  static EventRow of(Event event) {
+  /** The row of an event; marks that belong to no round of their own take the one going on. */
+  static EventRow of(Event event, int roundGoingOn) {
     if (event instanceof Event.CountIn countIn) {
       return mark(
           "count-in",
@@ -26,7 +27,7 @@ record EventRow(String kind, int round, String text, Optional<Ratio> beats) {
     } else if (event instanceof Event.RoundStart start) {
       return mark("round", start.number(), start.phrase() + ", " + Nadai.inWords(start.nadai()));
     } else if (event instanceof Event.NadaiChange change) {
-      return mark("nadai", 0, change.from() + " to " + change.to());
+      return mark("nadai", roundGoingOn, change.from() + " to " + change.to());
     } else if (event instanceof Event.SectionStart section) {
       return mark("section", section.round(), section.phrase());
     } else if (event instanceof Event.HandBeat hand) {
@@ -42,7 +43,7 @@ record EventRow(String kind, int round, String text, Optional<Ratio> beats) {
       String kind = inhale.full() ? "full breath" : "catch breath";
       return new EventRow("breath", inhale.round(), kind, Optional.of(inhale.beats()));
     }
-    return mark("landing", 0, "the last matra has ended");
+    return mark("landing", roundGoingOn, "the last matra has ended");
   }
 
   private static EventRow mark(String kind, int round, String text) {

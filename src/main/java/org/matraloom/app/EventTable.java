@@ -15,8 +15,10 @@ final class EventTable {
 
   static void printCsv(Timeline timeline, FrameClock clock, PrintWriter out) {
     out.print("kind,round,beat,seconds,frame,text\r\n");
+    int round = 0;
     for (Event event : timeline) {
-      EventRow row = EventRow.of(event);
+      EventRow row = EventRow.of(event, round);
+      round = row.round();
       out.printf(
           Locale.ROOT,
           "%s,%d,%s,%.6f,%d,%s\r\n",
@@ -37,8 +39,10 @@ final class EventTable {
     try (Json json = Json.to(out)) {
       JsonGenerator generator = json.generator();
       generator.writeStartArray();
+      int round = 0;
       for (Event event : timeline) {
-        EventRow row = EventRow.of(event);
+        EventRow row = EventRow.of(event, round);
+        round = row.round();
         generator.writeStartObject();
         generator.writeStringField("kind", row.kind());
         generator.writeNumberField("round", row.round());

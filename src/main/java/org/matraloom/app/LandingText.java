@@ -20,7 +20,7 @@ final class LandingText {
 
   private static final int MOST_ROUNDS = 24;
   private static final int MOST_SUMMANDS = 8;
-  private static final String ROW = "%-6s %-12s %-14s %-26s %8s %8s%n";
+  private static final String ROW = "%-6s %-12s %-18s %-26s %8s %8s%n";
 
   private final Landing landing;
   private final Performance performance;

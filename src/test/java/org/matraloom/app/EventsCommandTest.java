@@ -30,7 +30,7 @@ class EventsCommandTest {
         tick,1,3/4,0.750000,36000,3
         silence,1,3/4,0.750000,36000,
         hold,1,1,1.000000,48000,hold
-        landing,0,1,1.000000,48000,the last matra has ended
+        landing,1,1,1.000000,48000,the last matra has ended
         """,
         run.out().replace("\r\n", "\n"));
   }
