@@ -23,25 +23,6 @@ import picocli.CommandLine.ParameterException;
       "",
       "Start with: matraloom demo"
     },
-    subcommands = {
-      CheckCommand.class,
-      EventsCommand.class,
-      FitCommand.class,
-      EndingsCommand.class,
-      ShapeCommand.class,
-      ProposeCommand.class,
-      ConvertCommand.class,
-      RebarCommand.class,
-      RenderCommand.class,
-      BreathsCommand.class,
-      DrillCommand.class,
-      SheetCommand.class,
-      ExportCommand.class,
-      PageCommand.class,
-      TalasCommand.class,
-      DemoCommand.class,
-      WarmUpCommand.class
-    },
     footer = {
       "",
       "Exit codes: 0 done; 1 the score or take fails its check; 2 bad input or usage;",
@@ -76,7 +57,7 @@ public final class Main {
    * @return the exit code: see {@link ExitCode}
    */
   public static int run(PrintWriter out, PrintWriter err, String... arguments) {
-    CommandLine line = new CommandLine(new Main());
+    CommandLine line = Commands.line(arguments);
     line.setOut(out);
     line.setErr(err);
     line.registerConverter(Part.class, new PartName());

@@ -19,10 +19,9 @@ class MainTest {
   @Test
   void everyCommandHasHelpWithAnExample() {
     List<CommandLine> commands =
-        new CommandLine(new Main())
-            .getSubcommands().values().stream()
-                .filter(command -> !command.getCommandSpec().usageMessage().hidden())
-                .toList();
+        Commands.line().getSubcommands().values().stream()
+            .filter(command -> !command.getCommandSpec().usageMessage().hidden())
+            .toList();
     assertTrue(commands.size() >= 5, "commands were found");
     for (CommandLine command : commands) {
       CommandLineRun run = CommandLineRun.of(command.getCommandName(), "--help");

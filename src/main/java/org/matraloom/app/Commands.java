@@ -1,0 +1,51 @@
+package org.matraloom.app;
+
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/**
+ * All commands, in the order of the help text.
+ *
+ * <p>Describing every option of every command costs a third of the time a short command takes, so a
+ * command line that names its command is given that one alone.
+ */
+final class Commands {
+
+  private static final List<Class<?>> ALL =
+      List.of(
+          CheckCommand.class,
+          EventsCommand.class,
+          FitCommand.class,
+          EndingsCommand.class,
+          ShapeCommand.class,
+          ProposeCommand.class,
+          ConvertCommand.class,
+          RebarCommand.class,
+          RenderCommand.class,
+          BreathsCommand.class,
+          DrillCommand.class,
+          SheetCommand.class,
+          ExportCommand.class,
+          PageCommand.class,
+          TalasCommand.class,
+          DemoCommand.class,
+          WarmUpCommand.class);
+
+  private Commands() {}
+
+  static CommandLine line(String... arguments) {
+    CommandLine line = new CommandLine(new Main());
+    Optional<Class<?>> named =
+        ALL.stream()
+            .filter(type -> arguments.length > 0 && name(type).equals(arguments[0]))
+            .findFirst();
+    named.map(List::<Class<?>>of).orElse(ALL).forEach(type -> line.addSubcommand(name(type), type));
+    return line;
+  }
+
+  private static String name(Class<?> type) {
+    return type.getAnnotation(Command.class).name();
+  }
+}
