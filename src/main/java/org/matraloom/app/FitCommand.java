@@ -79,7 +79,7 @@ final class FitCommand implements Callable<Integer> {
     if (piece.isEmpty()) {
       repair.refuseApply();
       FitQuestion question = new FitQuestion(setting, rounds, matras, wait);
-      return new FitReport(question.problem(), repair.most()).print(command, json);
+      return new FitReport(question.problem(), repair).print(command, json);
     }
     Path path = path(piece);
     if (Files.isDirectory(path)) {

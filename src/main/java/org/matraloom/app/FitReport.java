@@ -24,11 +24,13 @@ final class FitReport {
   private static final int MOST_WITH_LEAD_IN = 3;
 
   private final FitProblem problem;
+  private final RepairOptions options;
   private final FitResult result;
 
-  FitReport(FitProblem problem, int most) {
+  FitReport(FitProblem problem, RepairOptions options) {
     this.problem = problem;
-    this.result = FitSearch.search(problem, most);
+    this.options = options;
+    this.result = FitSearch.search(problem, options.most());
   }
 
   int print(CommandSpec command, boolean json) throws IOException {
@@ -51,7 +53,7 @@ final class FitReport {
       out.println("  " + FitWords.line(answer, problem) + lead);
     }
     if (result.more() > 0) {
-      out.println("... and " + result.more() + " more; --all lists them.");
+      out.println(options.more(result.more()));
     }
     if (result.count() == 0) {
       FitWords.why(problem).forEach(out::println);

@@ -3,27 +3,30 @@ package org.matraloom.app;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.matraloom.kanakku.Reduction;
+import org.matraloom.kanakku.Turn;
 import org.matraloom.kanakku.Yati;
 import org.matraloom.kanakku.YatiProposals;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
-/** Proposes lines of a wished shape or reduction. */
+/** Proposes lines of a wished shape, reductions of a phrase, turns of a koraippu. */
 @Command(
     name = "propose",
     mixinStandardHelpOptions = true,
     sortOptions = false,
     description = {
-      "Propose lines of a wished yati that come to a wished sum,",
-      "or a phrase whose sollus are held shorter from line to line."
+      "Propose lines of a wished yati that come to a wished sum;",
+      "or a phrase that is held shorter, or loses sollus, from line to line;",
+      "or the turns of a koraippu and the gap that each leaves."
     },
     footer = {
       "",
       "Example: matraloom propose --yati gopuccha --matras 70 --lines 4",
-      "  matraloom propose --reduce 5 --from 6 --to 2"
+      "  matraloom propose --reduce tadiginatom --from 6 --to 2",
+      "  matraloom propose --turn 32 --group 7"
     })
 final class ProposeCommand implements Callable<Integer> {
 
@@ -45,25 +48,17 @@ final class ProposeCommand implements Callable<Integer> {
       description = "How many lines (default ${DEFAULT-VALUE}).")
   private int count;
 
-  @Option(
-      names = "--reduce",
-      paramLabel = "SOLLUS",
-      description = "How many sollus the phrase has that is held shorter and shorter.")
-  private Integer sollus;
+  @Mixin private ReductionOptions reduction;
+
+  @Option(names = "--turn", paramLabel = "N", description = "The matras of the first turn.")
+  private Integer turn;
 
   @Option(
-      names = "--from",
+      names = "--group",
       paramLabel = "N",
-      defaultValue = "6",
-      description = "The hold of the first line, in matras (default ${DEFAULT-VALUE}).")
-  private int longest;
-
-  @Option(
-      names = "--to",
-      paramLabel = "N",
-      defaultValue = "2",
-      description = "The hold of the last line, in matras (default ${DEFAULT-VALUE}).")
-  private int shortest;
+      defaultValue = "7",
+      description = "The matras of a group in a turn (default ${DEFAULT-VALUE}).")
+  private int group;
 
   @Override
   public Integer call() {
@@ -71,16 +66,16 @@ final class ProposeCommand implements Callable<Integer> {
     try {
       if (yati != null) {
         return lines(out);
-      } else if (sollus != null) {
-        for (Reduction way : Reduction.all(sollus, longest, shortest)) {
-          out.printf("%-24s %s%n", way.written(), LineWords.summed(way.lines()));
-        }
+      } else if (reduction.isAsked()) {
+        reduction.print(out);
         return ExitCode.DONE;
+      } else if (turn != null) {
+        return turns(out);
       }
     } catch (IllegalArgumentException outOfRange) {
       throw new UserError(outOfRange.getMessage());
     }
-    throw new UserError("say --yati and --matras, or --reduce and a number of sollus");
+    throw new UserError("say --yati and --matras, or --reduce and a word, or --turn and --group");
   }
 
   private int lines(PrintWriter out) {
@@ -91,6 +86,15 @@ final class ProposeCommand implements Callable<Integer> {
     if (proposals.isEmpty()) {
       out.println("No " + count + " lines of whole matras in this shape come to " + matras + ".");
       return ExitCode.CHECK_FAILED;
+    }
+    return ExitCode.DONE;
+  }
+
+  private int turns(PrintWriter out) {
+    for (Turn each : Turn.halving(turn, group)) {
+      out.printf(
+          "%d = %d x %d + %d: gap of %d%n",
+          each.matras(), each.groups(), group, each.gapMatras(), each.gapMatras());
     }
     return ExitCode.DONE;
   }

@@ -46,7 +46,7 @@ record RepairList(List<Repair> repairs, RepairOptions options) {
       out.printf("%3d  %s%n", i + 1, repairs.get(i).words());
     }
     if (shown < repairs.size()) {
-      out.println("... and " + (repairs.size() - shown) + " more; --all lists them.");
+      out.println(options.more(repairs.size() - shown));
     }
   }
 

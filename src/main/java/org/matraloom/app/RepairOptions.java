@@ -8,6 +8,7 @@ import picocli.CommandLine.Option;
 final class RepairOptions {
 
   private static final int A_SCREENFUL = 15;
+  private static final int MOST = 10_000;
 
   @Option(
       names = "--apply",
@@ -21,11 +22,16 @@ final class RepairOptions {
       description = "The copy to write.")
   private Path target;
 
-  @Option(names = "--all", description = "List everything, not only a screenful.")
+  @Option(names = "--all", description = "List everything, not only a screenful; at most 10,000.")
   private boolean all;
 
+  /** What to say of those that are not shown. */
+  String more(long more) {
+    return "... and " + more + (all ? " more." : " more; --all lists them.");
+  }
+
   int most() {
-    return all ? Integer.MAX_VALUE : A_SCREENFUL;
+    return all ? MOST : A_SCREENFUL;
   }
 
   OptionalInt number() {

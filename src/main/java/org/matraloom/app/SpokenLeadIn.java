@@ -26,12 +26,19 @@ final class SpokenLeadIn {
         .filter(words -> !words.isEmpty());
   }
 
-  /** The timeline with the words spoken in it; as it is where there are none, or no room. */
-  static Timeline before(Timeline timeline) {
+  /**
+   * The timeline with the words spoken in it, and whole avartanas of them before as far as there is
+   * room; as it is where there are no words, or no room for them.
+   */
+  static Timeline before(Timeline timeline, int wholeAvartanas) {
     Performance performance = timeline.performance();
     Span.Round first = performance.rounds().get(0);
     Avartana avartana = performance.composition().avartana();
-    Optional<LeadIn> lead = LeadIn.of(avartana, performance.startBeat(), first.nadai(), 0);
+    Ratio way = avartana.placeOf(performance.startBeat());
+    Ratio room = performance.startBeat().minus(timeline.originBeat()).minus(way);
+    int cycles =
+        (int) Math.min(wholeAvartanas, Math.max(0, room.dividedBy(avartana.beats()).floor()));
+    Optional<LeadIn> lead = LeadIn.of(avartana, performance.startBeat(), first.nadai(), cycles);
     if (lead.isEmpty()) {
       return timeline;
     }

@@ -29,6 +29,14 @@ final class TimelineOptions {
   private boolean leadIn;
 
   @Option(
+      names = "--lead-in-avartanas",
+      paramLabel = "N",
+      defaultValue = "0",
+      description =
+          "With --lead-in: whole avartanas of words before that, as far as is counted in.")
+  private int leadInAvartanas;
+
+  @Option(
       names = "--breath-cue",
       description = "Plan the breaths and cue each with the sound of an inhalation.")
   private boolean breathCue;
@@ -40,7 +48,8 @@ final class TimelineOptions {
     }
     Performance performance = rounds.of(Performance.of(composition));
     Timeline counted = ScoreTimeline.of(performance, countIn);
-    Timeline timeline = leadIn ? SpokenLeadIn.before(counted) : counted;
+    Timeline timeline =
+        leadIn ? SpokenLeadIn.before(counted, Math.max(0, leadInAvartanas)) : counted;
     return breathCue
         ? new BreathTimeline(timeline, BreathPlanner.plan(performance, BreathSettings.study()))
         : timeline;

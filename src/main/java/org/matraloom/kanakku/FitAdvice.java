@@ -37,6 +37,8 @@ public record FitAdvice(Change change, FitAnswer answer) {
 
   private static final int QUARTERS = 4;
   private static final int LONGEST = 2_000;
+  private static final int AT_A_TIME = 32;
+  private static final int MOST = 10_000;
 
   /**
    * The nearest things that work.
@@ -77,14 +79,13 @@ public record FitAdvice(Change change, FitAnswer answer) {
 
   private static void otherLengths(FitProblem problem, List<FitAdvice> advice) {
     WholeRange asked = problem.matras();
-    if (asked.low() > 1) {
-      List<FitAnswer> shorter =
-          FitSearch.search(
-                  problem.withMatras(new WholeRange(1, asked.low() - 1)), Integer.MAX_VALUE)
-              .answers();
-      if (!shorter.isEmpty()) {
-        advice.add(new FitAdvice(Change.SHORTER, shorter.get(shorter.size() - 1)));
-      }
+    List<FitAnswer> shorter = List.of();
+    for (int high = asked.low() - 1; high >= 1 && shorter.isEmpty(); high -= AT_A_TIME) {
+      WholeRange range = new WholeRange(Math.max(1, high - AT_A_TIME + 1), high);
+      shorter = FitSearch.search(problem.withMatras(range), MOST).answers();
+    }
+    if (!shorter.isEmpty()) {
+      advice.add(new FitAdvice(Change.SHORTER, shorter.get(shorter.size() - 1)));
     }
     int longest = Math.min(WholeRange.HIGHEST, asked.high() + LONGEST);
     if (longest > asked.high()) {

@@ -23,10 +23,13 @@ public record FitProblem(
     List<Ratio> starts,
     List<Ratio> eduppus) {
 
+  private static final long MOST_PLACES = 1_000_000;
+  private static final long MOST_TRIES = 20_000_000;
+
   /**
    * Copies the lists.
    *
-   * @throws IllegalArgumentException if a list is empty or a length is 0
+   * @throws IllegalArgumentException if a list is empty, a length is 0, or there is too much to try
    */
   public FitProblem {
     plans = List.copyOf(plans);
@@ -37,6 +40,16 @@ public record FitProblem(
     }
     if (matras.low() < 1) {
       throw new IllegalArgumentException("a phrase has at least 1 matra, given " + matras.low());
+    }
+    if ((long) starts.size() * eduppus.size() > MOST_PLACES) {
+      throw new IllegalArgumentException(
+          "start and eduppu are both open in a very long cycle; name one of the two");
+    }
+    if (matras.size() * waits.size() * plans.size() > MOST_TRIES) {
+      throw new IllegalArgumentException(
+          "there are more than "
+              + MOST_TRIES
+              + " lengths, waits and plans to try; narrow one of the ranges");
     }
   }
 

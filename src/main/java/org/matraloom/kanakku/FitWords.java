@@ -65,7 +65,7 @@ public final class FitWords {
     return answer.changesInsideABeat().stream()
         .map(Entrance::round)
         .map(r -> PlaceWords.place(avartana, r.startBeat(), r.matrasPerBeat()))
-        .map(place -> "; hard: the nadai changes inside a beat, " + place)
+        .map(place -> "; hard: the nadai changes inside a beat (" + place + ")")
         .collect(Collectors.joining());
   }
 

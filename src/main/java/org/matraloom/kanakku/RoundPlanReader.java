@@ -24,11 +24,14 @@ public final class RoundPlanReader {
   /** The most rounds whose nadai may be left open. */
   public static final int MOST_OPEN_ROUNDS = 3;
 
+  /** Every nadai up to 9 in every kalam divides a beat into parts that fit into this. */
+  private static final int FINEST_GRID = 10_080;
+
   private static final Pattern ROUND = Pattern.compile("(\\d|\\?)(?:k(\\d))?(?:x(\\d{1,2}))?");
   private static final Pattern WAIT = Pattern.compile("\\((\\d{1,5}|\\?)(?:n(\\d))?\\)");
   private static final Pattern BEATS =
       Pattern.compile("\\((?:(\\d{1,4})\\+)?(\\d{1,4})(?:/(\\d{1,2}))?b(?:eats?)?\\)");
-  private static final Pattern TOKEN = Pattern.compile("\\([^)]*\\)|[^-,\\s()]+");
+  private static final Pattern TOKEN = Pattern.compile("\\([^)]*\\)?|[^-,\\s(]+");
 
   private RoundPlanReader() {}
 
@@ -97,7 +100,7 @@ public final class RoundPlanReader {
         BEATS.matcher(token.strip().replaceAll("(?<=\\d) (?=\\d)", "+").replace(" ", ""));
     if (beats.matches()) {
       int den = beats.group(3) == null ? 1 : Integer.parseInt(beats.group(3));
-      if (den > 0) {
+      if (den > 0 && FINEST_GRID % den == 0) {
         int whole = beats.group(1) == null ? 0 : Integer.parseInt(beats.group(1));
         Ratio rest = Ratio.of(Integer.parseInt(beats.group(2)), den);
         return new RoundPlan.Part.Wait(rest.plus(Ratio.of(whole)));

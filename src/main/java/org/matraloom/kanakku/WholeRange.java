@@ -34,6 +34,15 @@ public record WholeRange(int low, int high) {
   }
 
   /**
+   * How many numbers there are.
+   *
+   * @return at least 1
+   */
+  public long size() {
+    return high - low + 1L;
+  }
+
+  /**
    * Whether there is nothing to choose.
    *
    * @return true if the ends are equal

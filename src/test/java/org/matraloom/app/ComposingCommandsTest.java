@@ -87,6 +87,19 @@ class ComposingCommandsTest {
             .contains("28 + 21 + 14 + 7 = 70: gopuccha (long to short), equal steps of 7"));
     assertTrue(
         lines("propose", "--reduce", "5").contains("5*6 5*4 5*3 5*2 30 + 20 + 15 + 10 = 75"));
+    assertEquals(
+        List.of(
+            "Held longer from line to line:",
+            "5*2 5*3 10 + 15 = 25",
+            "A sollu added at the front:",
+            "tom natom ginatom diginatom tadiginatom 1 + 2 + 3 + 4 + 5 = 15",
+            "A sollu added at the end:",
+            "ta tadi tadigi tadigina tadiginatom 1 + 2 + 3 + 4 + 5 = 15"),
+        lines("propose", "--reduce", "tadiginatom", "--from", "3", "--to", "2", "--grow"));
+    assertTrue(CommandLineRun.of("propose", "--reduce", "hoopla").err().contains("known sollus"));
+    assertEquals(
+        List.of("32 = 4 x 7 + 4: gap of 4", "16 = 2 x 7 + 2: gap of 2", "8 = 1 x 7 + 1: gap of 1"),
+        lines("propose", "--turn", "32"));
     CommandLineRun none =
         CommandLineRun.of("propose", "--yati", "sama", "--matras", "31", "--lines", "4");
     assertEquals(ExitCode.CHECK_FAILED, none.code());

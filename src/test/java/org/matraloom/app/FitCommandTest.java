@@ -138,6 +138,13 @@ class FitCommandTest {
     assertEquals(
         List.of("0,ta", "1/3,ki", "2/3,ta", "1,ta", "4/3,ki", "5/3,ta"),
         spoken.stream().map(line -> line.split(",")[2] + "," + line.split(",")[5]).toList());
+    long nine =
+        CommandLineRun.of("events", score, "--csv", "--lead-in", "--lead-in-avartanas", "1")
+                .out()
+                .lines()
+                .count()
+            - plain.lines().count();
+    assertEquals(27, nine, "with one full cycle more there are nine takitas");
   }
 
   @Test
