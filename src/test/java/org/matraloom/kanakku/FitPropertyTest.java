@@ -115,8 +115,8 @@ class FitPropertyTest {
         plans.add(plan);
       }
     }
-    int low = 1 + random.nextInt(60);
-    WholeRange matras = new WholeRange(low, low + random.nextInt(30));
+    int low = 1 + random.nextInt(40);
+    WholeRange matras = new WholeRange(low, low + random.nextInt(20));
     WholeRange waits = new WholeRange(random.nextInt(3), 3 + random.nextInt(8));
     return new FitProblem(
         avartana, plans, matras, waits, places(random, avartana), places(random, avartana));
