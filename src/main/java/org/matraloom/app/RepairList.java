@@ -6,7 +6,9 @@ import java.nio.file.Path;
 import java.util.List;
 import org.matraloom.kanakku.Repair;
 import org.matraloom.kanakku.Repairs;
+import org.matraloom.notation.Reading;
 import org.matraloom.notation.ScoreEditor;
+import org.matraloom.notation.ScoreReader;
 import org.matraloom.notation.TalaReader;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Edit;
@@ -64,7 +66,13 @@ record RepairList(List<Repair> repairs, RepairOptions options) {
   void write(WrittenPiece piece, List<Edit> edits, String words, PrintWriter out)
       throws IOException {
     Path target = options.target(piece.path());
-    TextOutput.write(target, ScoreEditor.apply(piece.text(), edits, Lexicon.standard()));
+    String text = ScoreEditor.apply(piece.text(), edits, Lexicon.standard());
+    Reading reading = ScoreReader.read(text, target.toString(), Lexicon.standard());
+    if (reading.composition().isEmpty()) {
+      throw new UserError(
+          "this change goes beyond what a score may be: " + reading.problems().get(0).message());
+    }
+    TextOutput.write(target, text);
     out.println(target + ": " + words + ".");
   }
 }

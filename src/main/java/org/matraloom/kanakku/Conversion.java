@@ -74,22 +74,31 @@ public record Conversion(String words, List<Edit> edits, Landing landing) {
   }
 
   /**
-   * The piece in another tala. A start or an eduppu that the other cycle is too short for moves to
-   * samam.
+   * The piece in another tala. A place that the other cycle is too short for moves to samam.
    *
    * @param piece the piece
    * @param tala the other tala
    * @return the version
    */
   public static Conversion toTala(Composition piece, Tala tala) {
-    List<Edit> edits = new ArrayList<>(List.of(new Edit.InTala(tala)));
+    List<Edit> edits = new ArrayList<>();
     Ratio beats = Ratio.of((long) tala.aksharas() * piece.avartana().kalai());
-    if (piece.startBeat().compareTo(beats) >= 0) {
+    if (!isInside(piece.startBeat(), beats)) {
       edits.add(new Edit.Start(Ratio.ZERO));
     }
-    if (piece.eduppuBeat().compareTo(beats) >= 0) {
+    if (!isInside(piece.eduppuBeat(), beats)) {
       edits.add(new Edit.Eduppu(Ratio.ZERO));
     }
+    List<Step> plan = new ArrayList<>(piece.plan());
+    plan.replaceAll(
+        step ->
+            step instanceof Step.Until until && !isInside(until.place(), beats)
+                ? new Step.Until(Ratio.ZERO)
+                : step);
+    if (!plan.equals(piece.plan())) {
+      edits.add(new Edit.Plan(plan));
+    }
+    edits.add(new Edit.InTala(tala));
     return of(piece, "in " + tala.name() + " (" + PlaceWords.beats(beats) + ")", edits);
   }
 
@@ -124,6 +133,10 @@ public record Conversion(String words, List<Edit> edits, Landing landing) {
                   repair.kind(), all, repair.words(), repair.cost(), repair.performance());
             })
         .toList();
+  }
+
+  private static boolean isInside(Ratio place, Ratio beats) {
+    return place.compareTo(beats) < 0 && place.compareTo(beats.negate()) > 0;
   }
 
   private static void add(

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Edit;
 import org.matraloom.score.Element;
@@ -58,7 +59,7 @@ record Omission(Edit.Splice edit, String words, int harm) {
       if (length.innerBeats().signum() != 0 || sum.compareTo(Ratio.of(matras)) > 0) {
         return Optional.empty();
       }
-      if (sum.equals(Ratio.of(matras)) && to + 1 - from < body.size()) {
+      if (sum.equals(Ratio.of(matras)) && isSomethingLeft(body, from, to + 1)) {
         List<Element> run = body.subList(from, to + 1);
         Edit.Splice edit = new Edit.Splice(phrase, from, to + 1, List.of());
         return Optional.of(
@@ -76,6 +77,11 @@ record Omission(Edit.Splice edit, String words, int harm) {
     return endsThePhrase(body, to)
         ? "leave out the karvai at its end"
         : "leave out the karvai after " + ElementWords.of(body.get(from - 1));
+  }
+
+  private static boolean isSomethingLeft(List<Element> body, int from, int to) {
+    return Stream.concat(body.subList(0, from).stream(), body.subList(to, body.size()).stream())
+        .anyMatch(element -> !(element instanceof Element.Bar));
   }
 
   private static boolean endsThePhrase(List<Element> body, int to) {

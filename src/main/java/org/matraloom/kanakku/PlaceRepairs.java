@@ -3,9 +3,11 @@ package org.matraloom.kanakku;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Edit;
+import org.matraloom.score.Step;
 import org.matraloom.score.Tala;
 import org.matraloom.time.Ratio;
 
@@ -59,10 +61,7 @@ final class PlaceRepairs {
     Composition composition = bench.composition();
     Avartana now = composition.avartana();
     int beats = tala.aksharas() * now.kalai();
-    boolean roomForPlaces =
-        composition.startBeat().compareTo(Ratio.of(beats)) < 0
-            && composition.eduppuBeat().compareTo(Ratio.of(beats)) < 0;
-    if (!roomForPlaces || offered.contains(beats)) {
+    if (offered.contains(beats) || !hasRoom(composition, beats)) {
       return;
     }
     String words = "set it in " + tala.name() + " (" + beats + " beats), where it lands as it is";
@@ -70,5 +69,16 @@ final class PlaceRepairs {
     if (bench.offer(Repair.Kind.TALA, List.of(new Edit.InTala(tala)), words, cost)) {
       offered.add(beats);
     }
+  }
+
+  /** Whether a cycle of so many beats has all the places that the piece names. */
+  private static boolean hasRoom(Composition composition, int beats) {
+    return Stream.concat(
+            Stream.of(composition.startBeat(), composition.eduppuBeat()),
+            composition.plan().stream()
+                .filter(Step.Until.class::isInstance)
+                .map(step -> ((Step.Until) step).place()))
+        .allMatch(
+            place -> place.compareTo(Ratio.of(beats)) < 0 && place.compareTo(Ratio.of(-beats)) > 0);
   }
 }

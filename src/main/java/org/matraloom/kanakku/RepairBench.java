@@ -17,6 +17,7 @@ final class RepairBench {
   /** Fractions of a beat in a score divide this: every nadai up to 9 in every kalam does. */
   private static final int FINEST_GRID = 10_080;
 
+  private static final int FINEST_PART = 1_000;
   private static final int MOVED_BARS = 4;
 
   private final Composition composition;
@@ -71,7 +72,7 @@ final class RepairBench {
   }
 
   boolean offer(Repair.Kind kind, List<Edit> edits, String words, int cost) {
-    if (!edits.stream().allMatch(RepairBench::canBeWritten)) {
+    if (!edits.stream().allMatch(this::canBeWritten)) {
       return false;
     }
     Performance changed = after(edits);
@@ -89,16 +90,20 @@ final class RepairBench {
     return true;
   }
 
-  private static boolean canBeWritten(Edit edit) {
+  /** A place before samam is written in aksharas, other places and lengths in beats. */
+  private boolean canBeWritten(Edit edit) {
     if (edit instanceof Edit.Start start) {
-      return FINEST_GRID % start.place().den() == 0;
+      boolean before = start.place().signum() < 0;
+      return canBeWritten(
+          before ? start.place().dividedBy(composition.avartana().kalai()) : start.place());
     }
     return !(edit instanceof Edit.Plan plan)
         || plan.steps().stream()
-            .allMatch(
-                step ->
-                    !(step instanceof Step.RestBeats rest)
-                        || FINEST_GRID % rest.beats().den() == 0);
+            .allMatch(step -> !(step instanceof Step.RestBeats rest) || canBeWritten(rest.beats()));
+  }
+
+  private static boolean canBeWritten(Ratio beats) {
+    return beats.den() <= FINEST_PART && FINEST_GRID % beats.den() == 0;
   }
 
   List<Repair> ranked() {

@@ -1,8 +1,10 @@
 package org.matraloom.notation;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.matraloom.notation.Token.Kind;
 
 /**
@@ -34,7 +36,7 @@ record ScoreLine(Use use, String name, List<Token> tokens, String ending) {
   /** The lines of a text that was read without errors. */
   static List<ScoreLine> of(String text) {
     List<ScoreLine> lines = new ArrayList<>();
-    boolean phrasesBegun = false;
+    Set<String> phrases = new HashSet<>();
     boolean performing = false;
     String phrase = "";
     int start = 0;
@@ -46,15 +48,15 @@ record ScoreLine(Use use, String name, List<Token> tokens, String ending) {
       int next = Math.min(text.length(), text.startsWith("\r\n", end) ? end + 2 : end + 1);
       SourceLine line = new SourceLine(lines.size() + 1, text.substring(start, end));
       List<Token> tokens = Lexer.tokens(line);
-      Use use = use(tokens, phrasesBegun, performing);
+      Use use = use(tokens, phrases, performing);
       String name = phrase;
       if (use == Use.PHRASE) {
         phrase = ScoreParser.nameOf(tokens.get(0));
+        phrases.add(phrase);
         name = phrase;
       } else if (use == Use.HEADER) {
         name = Headers.keyword(tokens.get(0)).orElse("");
       }
-      phrasesBegun |= use == Use.PHRASE || use == Use.PERFORM;
       performing |= use == Use.PERFORM;
       boolean named = use == Use.HEADER || use == Use.PHRASE || use == Use.MORE_OF_PHRASE;
       lines.add(new ScoreLine(use, named ? name : "", tokens, text.substring(end, next)));
@@ -63,16 +65,18 @@ record ScoreLine(Use use, String name, List<Token> tokens, String ending) {
     return lines;
   }
 
-  private static Use use(List<Token> tokens, boolean phrasesBegun, boolean performing) {
+  /** What {@link ScoreParser} takes a line for; a phrase may be called Perform. */
+  private static Use use(List<Token> tokens, Set<String> phrases, boolean performing) {
     Token first = tokens.get(0);
+    boolean isPhrase = first.is(Kind.NAME) && phrases.contains(ScoreParser.nameOf(first));
     Optional<String> keyword = Headers.keyword(first);
     if (first.is(Kind.END)) {
       return Use.EMPTY;
     } else if (first.is(Kind.NAME) && tokens.get(1).is(Kind.EQUALS)) {
       return Use.PHRASE;
-    } else if (first.is(ScoreParser.PERFORM) && tokens.get(1).is(Kind.END)) {
+    } else if (first.is(ScoreParser.PERFORM) && tokens.get(1).is(Kind.END) && !isPhrase) {
       return Use.PERFORM;
-    } else if (keyword.isPresent() && !phrasesBegun) {
+    } else if (keyword.isPresent() && phrases.isEmpty() && !performing) {
       return Use.HEADER;
     }
     return performing ? Use.STEP : Use.MORE_OF_PHRASE;

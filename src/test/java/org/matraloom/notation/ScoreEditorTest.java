@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.matraloom.kanakku.Conversion;
 import org.matraloom.kanakku.Repair;
 import org.matraloom.kanakku.Repairs;
 import org.matraloom.score.ChapuTala;
@@ -19,6 +20,7 @@ import org.matraloom.score.Element;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Step;
+import org.matraloom.score.Tala;
 import org.matraloom.time.Ratio;
 
 class ScoreEditorTest {
@@ -156,6 +158,33 @@ class ScoreEditorTest {
     }
     assertTrue(seen > 800, "repairs were written: " + seen);
     assertEquals(EnumSet.allOf(Repair.Kind.class), kinds);
+  }
+
+  /** All kinds of notation, in an irregular hand. */
+  @Test
+  void repairsOfAnyScoreAreWrittenRightly() {
+    RandomScores scores = new RandomScores(4711);
+    List<Tala> talas = List.copyOf(TalaReader.names().values());
+    int seen = 0;
+    for (int i = 0; i < 200; i++) {
+      String text = scores.text();
+      Composition piece = read(text);
+      List<Repair> repairs = Repairs.of(piece, LEXICON, talas);
+      for (Repair repair : repairs.subList(0, Math.min(8, repairs.size()))) {
+        String changed = ScoreEditor.apply(text, repair.edits(), LEXICON);
+        assertEquals(
+            repair.performance().spans(),
+            Performance.of(read(changed)).spans(),
+            () -> repair.words() + "\n" + text + "\n" + changed);
+        seen++;
+      }
+      Tala tala = talas.get(scores.number(talas.size()));
+      Conversion conversion = Conversion.toTala(piece, tala);
+      String converted = ScoreEditor.apply(text, conversion.edits(), LEXICON);
+      assertEquals(
+          conversion.landing().performance().spans(), Performance.of(read(converted)).spans());
+    }
+    assertTrue(seen > 500, "repairs were written: " + seen);
   }
 
   private static long linesGone(String before, String after) {
