@@ -6,16 +6,22 @@ import org.matraloom.kanakku.WholeRange;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
-/** Reads whole numbers to try: {@code 80}, {@code 70..90} or {@code 70-90}. */
+/** Reads whole numbers to try: {@code 80}, {@code 70..90}, {@code 70-90}, or {@code ?} for any. */
 final class WholeRangeOption implements ITypeConverter<WholeRange> {
 
   private static final Pattern FORM = Pattern.compile("(\\d{1,5})(?:(?:\\.\\.|-)(\\d{1,5}))?");
 
+  private static final WholeRange ANY = new WholeRange(1, 200);
+
   @Override
   public WholeRange convert(String text) {
+    if (text.strip().equals("?")) {
+      return ANY;
+    }
     Matcher matcher = FORM.matcher(text.strip());
     if (!matcher.matches()) {
-      throw new TypeConversionException("'" + text + "' is not a number such as 80 or 70..90");
+      throw new TypeConversionException(
+          "'" + text + "' is not a number such as 80, a range such as 70..90, or ?");
     }
     int low = Integer.parseInt(matcher.group(1));
     int high = matcher.group(2) == null ? low : Integer.parseInt(matcher.group(2));

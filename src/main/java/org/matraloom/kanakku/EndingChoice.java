@@ -3,6 +3,7 @@ package org.matraloom.kanakku;
 import java.util.Comparator;
 import java.util.List;
 import org.matraloom.score.Composition;
+import org.matraloom.score.Lexicon;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 
@@ -27,7 +28,6 @@ public record EndingChoice(
   /** A comfortable stretch without a breath, in seconds (common practice). */
   public static final double COMFORTABLE_RUN_SECONDS = 8;
 
-  private static final int LONGEST_PLAIN_WORD = 9;
   private static final int SHORTEST_PHRASE = 3;
   private static final int TRIVIAL = 4;
 
@@ -99,7 +99,7 @@ public record EndingChoice(
     cost += ending.borrowed() == 0 ? 0 : 1;
     int timesAsLong = ending.longestKarvai() / ending.longestStatement();
     cost += ending.longestKarvai() > ending.longestStatement() ? timesAsLong : 0;
-    cost += ending.longestStatement() > LONGEST_PLAIN_WORD ? 1 : 0;
+    cost += ending.longestStatement() > Lexicon.LARGEST_OWN_GROUP ? 1 : 0;
     int shortest = ending.statements().stream().mapToInt(Integer::intValue).min().orElse(0);
     cost += shortest < SHORTEST_PHRASE ? TRIVIAL + SHORTEST_PHRASE - shortest : 0;
     return new EndingChoice(ending, karvai, run, cost);

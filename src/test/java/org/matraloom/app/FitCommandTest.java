@@ -70,6 +70,8 @@ class FitCommandTest {
         CommandLineRun.of("fit", "--rounds", "4-4-(?n5)-5", "--start", "?", "--matras", "1..400");
     assertTrue(run.out().lines().count() <= A_SCREENFUL, run.out());
     assertTrue(run.out().contains("more; --all lists them."), run.out());
+    CommandLineRun any = CommandLineRun.of("fit", "--rounds", "4-4-5", "--matras", "?");
+    assertTrue(any.out().contains("160 matras"), any.out());
     CommandLineRun all =
         CommandLineRun.of("fit", "--rounds", "4-4-4", "--matras", "1..640", "--all");
     assertEquals(21, all.out().lines().count(), "a heading and the multiples of 32");
