@@ -50,6 +50,19 @@ record Cell(
     return samam && kriya.isPresent();
   }
 
+  /** The part up to a mark, as a cell after which the beat goes on. */
+  Cell before(int mark) {
+    Ratio cut = marks.get(mark).beat();
+    return new Cell(beat, from, cut, kriya, samam, again, End.BEAT, marks.subList(0, mark));
+  }
+
+  /** The part from a mark on, without the kriya. */
+  Cell after(int mark) {
+    Ratio cut = marks.get(mark).beat();
+    return new Cell(
+        beat, cut, to, Optional.empty(), samam, again, end, marks.subList(mark, marks.size()));
+  }
+
   Ratio beats() {
     return to.minus(from);
   }

@@ -41,6 +41,22 @@ final class CellSetter {
     return width;
   }
 
+  /** Cuts a cell into parts that are not wider than a line; most cells stay whole. */
+  List<Cell> cut(Cell cell, double lineWidth) {
+    List<Cell> parts = new ArrayList<>();
+    Cell rest = cell;
+    while (naturalWidth(rest) > lineWidth && rest.marks().size() > 1) {
+      int most = 1;
+      while (most + 1 < rest.marks().size() && naturalWidth(rest.before(most + 1)) <= lineWidth) {
+        most++;
+      }
+      parts.add(rest.before(most));
+      rest = rest.after(most);
+    }
+    parts.add(rest);
+    return parts;
+  }
+
   /** Sets a cell that begins at x and is at least as wide as it must be. */
   List<Placed> place(Cell cell, double x, double width) {
     List<Placed> placed = new ArrayList<>();

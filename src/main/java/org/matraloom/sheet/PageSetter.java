@@ -12,6 +12,8 @@ import org.matraloom.sheet.Drawn.Tone;
 final class PageSetter {
 
   private static final double LEADING = PageFlow.LEADING;
+  private static final double SUM_GAP = 16;
+  private static final int MOST_SUMS_BESIDE = 2;
 
   private final Sheet sheet;
   private final SheetWords words;
@@ -97,14 +99,16 @@ final class PageSetter {
   }
 
   private void row(Row row, LineBreaks breaks, double cellWidth, boolean withSums) {
-    List<List<Cell>> lines = breaks.lines(row, avartana);
+    List<List<Cell>> lines = lines(row, breaks);
     String heading = words.heading(row);
     List<String> headingLines =
         heading.isEmpty() ? List.of() : flow.wrap(heading, style.label(), true);
     double step = style.lineHeight() + style.lineGap();
     double headingHeight =
         headingLines.isEmpty() ? 0 : (headingLines.size() * LEADING + 0.5) * style.label();
-    double whole = headingHeight + lines.size() * step;
+    List<String> below = withSums ? sumsBelow(row) : List.of();
+    double belowHeight = below.size() * style.label() * LEADING;
+    double whole = headingHeight + lines.size() * step + belowHeight;
     boolean fitsAPage = whole < PageStyle.HEIGHT - PageStyle.TOP - PageStyle.BOTTOM;
     flow.need(fitsAPage ? whole : headingHeight + step);
     if (!headingLines.isEmpty()) {
@@ -113,7 +117,7 @@ final class PageSetter {
       flow.skip(0.1 * style.label());
     }
     for (int index = 0; index < lines.size(); index++) {
-      flow.need(step);
+      flow.need(index == lines.size() - 1 ? step + belowHeight : step);
       if (index == 0) {
         number(row);
       }
@@ -121,10 +125,23 @@ final class PageSetter {
       drawer.draw(row, lines.get(index), gridLeft(), flow.y(), cellWidth);
       boolean last = index == lines.size() - 1;
       if (withSums && last) {
-        sums(row);
+        sums(row, below);
       }
       flow.skip(step);
     }
+  }
+
+  /** The lines of a row; a beat that is wider than a line goes on in the next. */
+  private List<List<Cell>> lines(Row row, LineBreaks breaks) {
+    List<List<Cell>> lines = new ArrayList<>();
+    for (List<Cell> line : breaks.lines(row, avartana)) {
+      if (line.size() > 1) {
+        lines.add(line);
+      } else {
+        setter.cut(line.get(0), style.gridWidth()).forEach(part -> lines.add(List.of(part)));
+      }
+    }
+    return lines;
   }
 
   private double gridLeft() {
@@ -137,26 +154,46 @@ final class PageSetter {
     flow.put(number, x, flow.y() + style.baseLine(), style.label(), false, Tone.QUIET);
   }
 
-  /** The sums of a row, right of its last line or, in the large form, below it. */
-  private void sums(Row row) {
+  private static List<String> sumsOf(Row row) {
     List<String> sums = new ArrayList<>();
     if (!row.label().isEmpty()) {
       sums.add(row.label());
     }
     row.parts().forEach(part -> sums.add(part.sum()));
-    double right = PageStyle.WIDTH - PageStyle.RIGHT;
-    double base = flow.y() + style.baseLine();
-    if (style.sumColumn() == 0) {
-      base += style.lineHeight() - style.baseLine() + style.label() * LEADING;
-      flow.skip(sums.size() * style.label() * LEADING);
+    return sums;
+  }
+
+  /** The lines of sums that do not fit right of a row and so stand below it. */
+  private List<String> sumsBelow(Row row) {
+    List<String> sums = sumsOf(row);
+    boolean fits =
+        sums.size() <= MOST_SUMS_BESIDE
+            && sums.stream()
+                .allMatch(
+                    sum -> flow.widthOf(sum, style.label(), false) + SUM_GAP <= style.sumColumn());
+    return fits ? List.of() : flow.wrap(String.join(" · ", sums), style.label(), false);
+  }
+
+  private void sums(Row row, List<String> below) {
+    double line = style.label() * LEADING;
+    if (below.isEmpty()) {
+      List<String> sums = sumsOf(row);
+      double base = flow.y() + style.baseLine() - (sums.size() - 1) * line;
+      for (String sum : sums) {
+        putRight(sum, base);
+        base += line;
+      }
     } else {
-      base -= (sums.size() - 1) * style.label() * LEADING;
+      for (String sum : below) {
+        flow.skip(line);
+        putRight(sum, flow.y() + style.lineHeight());
+      }
     }
-    for (String sum : sums) {
-      double x = right - flow.widthOf(sum, style.label(), false);
-      flow.put(sum, x, base, style.label(), false, Tone.QUIET);
-      base += style.label() * LEADING;
-    }
+  }
+
+  private void putRight(String text, double base) {
+    double x = PageStyle.WIDTH - PageStyle.RIGHT - flow.widthOf(text, style.label(), false);
+    flow.put(text, x, base, style.label(), false, Tone.QUIET);
   }
 
   private void landing() {

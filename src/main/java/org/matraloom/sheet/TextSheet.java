@@ -31,6 +31,11 @@ public final class TextSheet {
   private static final int NARROWEST_CELL = 7;
   private static final int NAME_WIDTH = 8;
 
+  /** Every fraction of a beat that a score can name divides this. */
+  private static final int FRACTIONS = 5_040;
+
+  private static final int MOST_PARTS = 1_000;
+
   private final Sheet sheet;
   private final SheetWords words;
   private final Performance performance;
@@ -172,8 +177,18 @@ public final class TextSheet {
       String kalam = round.kalam() == 1 ? "" : " kalam " + round.kalam();
       out.append("Round" + round.number() + " nadai " + round.nadai() + kalam + "\n");
     } else if (span instanceof Span.Pause && span.beats().signum() > 0) {
-      out.append("rest " + span.beats().toMixed() + " beats\n");
+      out.append(silence(span) + "\n");
     }
+  }
+
+  /** A silence by its length, or by its end where only that has a fraction that a nadai has. */
+  private String silence(Span span) {
+    long parts = span.beats().den();
+    if (FRACTIONS % parts == 0 && parts <= MOST_PARTS) {
+      return "rest " + span.beats().toMixed() + " beats";
+    }
+    Ratio place = avartana.placeOf(span.endBeat());
+    return place.signum() == 0 ? "until sam" : "until beat " + place.plus(Ratio.ONE).toMixed();
   }
 
   /** A name for a row: A and its avartana, or L and which line it is. */
