@@ -30,6 +30,7 @@ class ArchitectureTest {
           Map.entry("sound", 4),
           Map.entry("sheet", 4),
           Map.entry("take", 5),
+          Map.entry("pack", 5),
           Map.entry("host", 5),
           Map.entry("app", 6));
 

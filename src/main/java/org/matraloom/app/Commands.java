@@ -26,6 +26,7 @@ final class Commands {
           RenderCommand.class,
           BreathsCommand.class,
           DrillCommand.class,
+          PackCommand.class,
           SheetCommand.class,
           ExportCommand.class,
           PageCommand.class,

@@ -68,6 +68,16 @@ public final class Track {
     return new TrackStream(this, channels);
   }
 
+  /** The same track with every passage softer before the limiter. */
+  Track softer(double db) {
+    List<Passage> quiet = new ArrayList<>();
+    for (Passage passage : passages) {
+      Mix mix = passage.mix();
+      quiet.add(new Passage(passage.timeline(), mix.withOutput(mix.outputDb() - db)));
+    }
+    return new Track(quiet, voice, drone);
+  }
+
   int passages() {
     return passages.size();
   }

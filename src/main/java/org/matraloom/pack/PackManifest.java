@@ -1,0 +1,136 @@
+package org.matraloom.pack;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonParseException;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Locale;
+import org.matraloom.notation.ScorePrinter;
+import org.matraloom.sound.Levels;
+
+/** The list of a set, as JSON; it also tells to which order a folder belongs. */
+final class PackManifest {
+
+  private static final String NAME = "manifest.json";
+
+  /** Goes into the fingerprint; a change of the sound or of the names asks for another. */
+  private static final String KIND = "matraloom set 1";
+
+  private static final DefaultIndenter INDENT = new DefaultIndenter("  ", "\n");
+
+  private final PackOrder order;
+  private final List<PackTrack> tracks;
+
+  PackManifest(PackOrder order, List<PackTrack> tracks) {
+    this.order = order;
+    this.tracks = tracks;
+  }
+
+  /** Takes a folder for this order; a folder of the same order is taken up again. */
+  void claim(Path folder) throws IOException {
+    Path file = folder.resolve(NAME);
+    if (Files.exists(file)) {
+      if (!fingerprint().equals(fingerprintIn(file))) {
+        throw new IllegalArgumentException(
+            "the folder "
+                + folder
+                + " holds another set; give an empty folder, or remove that set first");
+      }
+    } else {
+      write(folder, List.of());
+    }
+  }
+
+  /** Writes the list, with levels once every track is there. */
+  void write(Path folder, List<Levels> levels) throws IOException {
+    StringWriter text = new StringWriter();
+    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+      json.setPrettyPrinter(
+          new DefaultPrettyPrinter().withObjectIndenter(INDENT).withArrayIndenter(INDENT));
+      write(json, levels);
+    }
+    put(folder.resolve(NAME), text + "\n");
+  }
+
+  /** Writes a text whole or not at all. */
+  static void put(Path target, String text) throws IOException {
+    Path part = target.resolveSibling("." + target.getFileName() + ".part");
+    Files.writeString(part, text, StandardCharsets.UTF_8);
+    Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
+  }
+
+  private void write(JsonGenerator json, List<Levels> levels) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("title", order.composition().title());
+    json.writeStringField("tala", order.composition().avartana().tala().name());
+    json.writeStringField("tempo", order.composition().tempo().beatsPerMinute().toString());
+    json.writeStringField("fingerprint", fingerprint());
+    json.writeBooleanField("complete", levels.size() == tracks.size());
+    json.writeArrayFieldStart("tracks");
+    for (int at = 0; at < levels.size(); at++) {
+      PackTrack track = tracks.get(at);
+      json.writeStartObject();
+      json.writeNumberField("number", track.number());
+      json.writeStringField("title", track.title());
+      json.writeStringField("wav", track.waveName());
+      if (order.compressed()) {
+        json.writeStringField("mp3", track.mp3Name());
+      }
+      json.writeStringField("section", track.section());
+      json.writeStringField("mix", track.mix().slug());
+      json.writeStringField("percent", track.percent().toString());
+      json.writeStringField("tempo", track.composition().tempo().beatsPerMinute().toString());
+      json.writeStringField("nadai", PackList.nadais(track));
+      json.writeStringField("lufs", String.format(Locale.ROOT, "%.1f", levels.get(at).lufs()));
+      json.writeStringField("dbtp", String.format(Locale.ROOT, "%.1f", levels.get(at).dbtp()));
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private String fingerprint() {
+    String whole =
+        String.join(
+            "\n",
+            KIND,
+            ScorePrinter.print(order.composition()),
+            order.percents().toString(),
+            order.mixes().toString(),
+            order.drills() + " " + order.countInAvartanas() + " " + order.compressed(),
+            order.sruti().toString());
+    try {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      return HexFormat.of().formatHex(digest.digest(whole.getBytes(StandardCharsets.UTF_8)));
+    } catch (NoSuchAlgorithmException impossible) {
+      throw new IllegalStateException("every Java has SHA-256", impossible);
+    }
+  }
+
+  private static String fingerprintIn(Path file) throws IOException {
+    try (JsonParser json = new JsonFactory().createParser(Files.readString(file))) {
+      while (json.nextToken() != null) {
+        if (json.currentToken() == JsonToken.FIELD_NAME
+            && json.currentName().equals("fingerprint")) {
+          return json.nextTextValue();
+        }
+      }
+      return "";
+    } catch (JsonParseException notOurs) {
+      return "";
+    }
+  }
+}
