@@ -22,7 +22,10 @@ public final class LevelledTrack {
   private static final double HEADROOM_DB = 24;
   private static final double MOST_GAIN_DB = 18;
   private static final double NEAR_ENOUGH_LU = 0.1;
-  private static final int MOST_PASSES = 4;
+  private static final int MOST_PASSES = 8;
+
+  /** A limiter leaves at least so much of a gain, for the search. */
+  private static final double LEAST_EFFECT = 0.2;
 
   /** Left between the measured peak and the limit, for the rounding of the samples. */
   private static final double SAFETY_DB = 0.05;
@@ -35,6 +38,30 @@ public final class LevelledTrack {
   @FunctionalInterface
   private interface Sink {
     void take(float[] block, int frames) throws IOException;
+  }
+
+  /** Takes interleaved blocks apart for a meter. */
+  private static final class Channels implements Sink {
+    private final float[][] channels;
+    private final Meter meter;
+
+    Channels(int count, Meter meter) {
+      this.channels = new float[count][BLOCK_FRAMES];
+      this.meter = meter;
+    }
+
+    @Override
+    public void take(float[] block, int frames) {
+      for (int i = 0; i < frames * channels.length; i++) {
+        channels[i % channels.length][i / channels.length] = block[i];
+      }
+      meter.add(channels, 0, frames);
+    }
+  }
+
+  @FunctionalInterface
+  private interface Meter {
+    void add(float[][] channels, int fromFrame, int frames);
   }
 
   /**
@@ -59,21 +86,14 @@ public final class LevelledTrack {
    */
   public void write(Path target, RenderProgress progress) throws IOException {
     try (RawFile raw = new RawFile(target.toAbsolutePath())) {
-      double gainDb = targetLufs - rendered(raw, progress).lufs();
-      gainDb = Double.isFinite(gainDb) ? gainDb : HEADROOM_DB;
-      Levels levels = null;
-      for (int pass = 0; pass < MOST_PASSES; pass++) {
-        gainDb = Math.min(gainDb, HEADROOM_DB + MOST_GAIN_DB);
-        Levels.Listener listener = new Levels.Listener(format.ratePerSecond(), format.channels());
-        pass(raw, gainDb, 0, listener::add);
-        levels = listener.levels();
-        double missing = targetLufs - levels.lufs();
-        if (!Double.isFinite(missing) || Math.abs(missing) < NEAR_ENOUGH_LU) {
-          break;
-        }
-        gainDb += missing;
-      }
-      double trimDb = Math.min(0, HIGHEST_DBTP - SAFETY_DB - levels.dbtp());
+      double renderedLufs = rendered(raw, progress);
+      double gainDb =
+          Double.isFinite(renderedLufs)
+              ? levelling(raw, targetLufs - renderedLufs, renderedLufs)
+              : HEADROOM_DB;
+      TruePeak peak = new TruePeak(format.channels());
+      pass(raw, gainDb, 0, new Channels(format.channels(), peak::add));
+      double trimDb = Math.min(0, HIGHEST_DBTP - SAFETY_DB - peak.dbtp());
       try (WavWriter file = new WavWriter(target, format, track.lengthFrames(), track.cues())) {
         pass(raw, gainDb, trimDb, file::write);
         file.finish();
@@ -81,20 +101,46 @@ public final class LevelledTrack {
     }
   }
 
-  private Levels rendered(RawFile raw, RenderProgress progress) throws IOException {
+  /** The gain with which the limited sound reaches the loudness, by the rule of false position. */
+  private double levelling(RawFile raw, double firstDb, double renderedLufs) throws IOException {
+    double gainDb = firstDb;
+    double gainBefore = 0;
+    double lufsBefore = renderedLufs;
+    for (int pass = 0; pass < MOST_PASSES; pass++) {
+      LoudnessMeter meter = LoudnessMeter.of(format.ratePerSecond(), format.channels());
+      pass(raw, gainDb, 0, new Channels(format.channels(), meter::add));
+      double missing = targetLufs - meter.integratedLufs();
+      if (Math.abs(missing) < NEAR_ENOUGH_LU) {
+        return gainDb;
+      }
+      double effect = (meter.integratedLufs() - lufsBefore) / (gainDb - gainBefore);
+      gainBefore = gainDb;
+      lufsBefore = meter.integratedLufs();
+      gainDb += missing / Math.max(LEAST_EFFECT, Math.min(1, effect));
+      gainDb = Math.min(gainDb, HEADROOM_DB + MOST_GAIN_DB);
+      if (gainDb == gainBefore) {
+        return gainDb;
+      }
+    }
+    return gainDb;
+  }
+
+  /** Renders far below the limiter and tells how loud that is. */
+  private double rendered(RawFile raw, RenderProgress progress) throws IOException {
     TrackStream stream = track.stream(format.channels());
-    Levels.Listener listener = new Levels.Listener(format.ratePerSecond(), format.channels());
+    LoudnessMeter meter = LoudnessMeter.of(format.ratePerSecond(), format.channels());
+    Channels listener = new Channels(format.channels(), meter::add);
     float[] block = new float[BLOCK_FRAMES * format.channels()];
     long total = track.lengthFrames();
     long done = 0;
     int frames;
     while ((frames = stream.render(block, BLOCK_FRAMES)) > 0) {
       raw.append(block, frames * format.channels());
-      listener.add(block, frames);
+      listener.take(block, frames);
       done += frames;
       progress.rendered(done, total);
     }
-    return listener.levels();
+    return meter.integratedLufs();
   }
 
   /** Gives the kept samples through a gain, the limiter and what is taken back after it. */
