@@ -30,6 +30,7 @@ final class Commands {
           SheetCommand.class,
           ExportCommand.class,
           PageCommand.class,
+          TakeCommand.class,
           TalasCommand.class,
           DemoCommand.class,
           WarmUpCommand.class);

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.logging.Logger;
 import net.sourceforge.jaad.aac.Decoder;
 import net.sourceforge.jaad.mp4.MP4Container;
 import net.sourceforge.jaad.mp4.MP4InputStream;
@@ -22,6 +23,13 @@ final class AacRecording extends CodecRecording {
    */
   private static final int MOST_CONCEALED = 20;
 
+  /** The decoder logs every fault with its trace; here a fault is a message of our own. */
+  private static final Logger LOG = Logger.getLogger("jaad.aac.Decoder");
+
+  static {
+    LOG.setFilter(message -> false);
+  }
+
   private final RandomAccessFile in;
   private final Track track;
   private final Decoder decoder;
@@ -29,6 +37,8 @@ final class AacRecording extends CodecRecording {
   private List<float[]> last = List.of();
   private int packets;
   private int concealed;
+  private long heardPackets;
+  private Exception lastFault = new IOException("a packet without sound");
 
   AacRecording(Path file) throws IOException {
     super(file);
@@ -85,19 +95,28 @@ final class AacRecording extends CodecRecording {
       return false;
     }
     packets++;
+    long before = heardPackets;
     try {
       decoder.decodeFrame(frame.getData(), (channels, frames, rate) -> put(channels, frames));
     } catch (RuntimeException broken) {
-      if (++concealed > 1 + packets / MOST_CONCEALED) {
-        throw damage(broken);
-      }
-      put(last, last.isEmpty() ? 0 : last.get(0).length);
+      lastFault = broken;
+    }
+    if (heardPackets == before) {
+      conceal();
     }
     return true;
   }
 
+  private void conceal() throws IOException {
+    if (++concealed > 1 + packets / MOST_CONCEALED) {
+      throw damage(lastFault);
+    }
+    put(last, last.isEmpty() ? 0 : last.get(0).length);
+  }
+
   private void put(List<float[]> channels, int frames) {
     last = List.copyOf(channels);
+    heardPackets++;
     putPlanar(channels.toArray(new float[0][]), new int[channels.size()], frames, 1f / 32_768);
   }
 

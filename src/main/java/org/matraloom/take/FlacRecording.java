@@ -1,9 +1,12 @@
 package org.matraloom.take;
 
 import java.io.BufferedInputStream;
+import java.io.ByteArrayInputStream;
 import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.SequenceInputStream;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.kc7bfi.jflac.ChannelData;
@@ -14,6 +17,11 @@ import org.kc7bfi.jflac.metadata.StreamInfo;
 /** A FLAC file: lossless, no delay. */
 final class FlacRecording extends CodecRecording {
 
+  private static final int MARK_BYTES = 4;
+  private static final int BLOCK_HEAD_BYTES = 4;
+  private static final int STREAM_INFO_BYTES = 34;
+  private static final int LAST_BLOCK = 0x80;
+
   private final InputStream in;
   private final FLACDecoder decoder;
   private final StreamInfo info;
@@ -21,8 +29,9 @@ final class FlacRecording extends CodecRecording {
   FlacRecording(Path file) throws IOException {
     super(file);
     in = new BufferedInputStream(Files.newInputStream(file), 1 << 16);
-    decoder = new FLACDecoder(in);
     try {
+      InputStream start = new ByteArrayInputStream(streamInfo());
+      decoder = new FLACDecoder(new SequenceInputStream(start, in));
       decoder.readMetadata();
       info = decoder.getStreamInfo();
       if (info == null) {
@@ -36,6 +45,31 @@ final class FlacRecording extends CodecRecording {
       in.close();
       throw new RecordingException(file, "breaks off or is damaged in its FLAC header", broken);
     }
+  }
+
+  /**
+   * Passes over the tags, pictures and seek tables, which may be large or damaged, and gives back a
+   * header with nothing in it but the description of the stream (RFC 9639, section 8).
+   */
+  private byte[] streamInfo() throws IOException {
+    ByteBuffer header = ByteBuffer.allocate(MARK_BYTES + BLOCK_HEAD_BYTES + STREAM_INFO_BYTES);
+    header.put(in.readNBytes(MARK_BYTES));
+    boolean last = false;
+    while (!last) {
+      byte[] head = in.readNBytes(BLOCK_HEAD_BYTES);
+      if (head.length < BLOCK_HEAD_BYTES) {
+        throw new EOFException();
+      }
+      last = (head[0] & LAST_BLOCK) != 0;
+      int length = (head[1] & 0xFF) << 16 | (head[2] & 0xFF) << 8 | head[3] & 0xFF;
+      if (header.position() == MARK_BYTES) {
+        head[0] |= (byte) LAST_BLOCK;
+        header.put(head).put(in.readNBytes(Math.min(length, STREAM_INFO_BYTES)));
+      } else {
+        in.skipNBytes(length);
+      }
+    }
+    return header.array();
   }
 
   @Override

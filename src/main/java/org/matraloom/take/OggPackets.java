@@ -19,6 +19,8 @@ final class OggPackets implements Closeable {
   private static final int PAGE_HEAD = 27;
   private static final int LONGEST_PAGE = 65_307;
   private static final int PAGE_MARK = 0x5367674F;
+  private static final int CHECKSUM_AT = 22;
+  private static final int CHECKSUM_POLYNOMIAL = 0x04C11DB7;
   private static final int WHOLE_SEGMENT = 255;
 
   /** Where a packet of one stream is longer than this, the file is not sound. */
@@ -65,30 +67,57 @@ final class OggPackets implements Closeable {
     if (head.getInt(0) != PAGE_MARK || segments.length < (bytes[PAGE_HEAD - 1] & 0xFF)) {
       return false;
     }
+    byte[] body = in.readNBytes(bodyLength(segments));
+    if (body.length < bodyLength(segments)) {
+      return false;
+    }
+    int claimed = head.getInt(CHECKSUM_AT);
+    head.putInt(CHECKSUM_AT, 0);
+    if (claimed != checksum(checksum(checksum(0, bytes), segments), body)) {
+      throw new RecordingException(file, "is damaged: one of its Ogg pages has changed");
+    }
     int serial = head.getInt(14);
     if (!started) {
       started = true;
       stream = serial;
     }
+    int at = 0;
     for (byte segment : segments) {
       int length = segment & 0xFF;
-      byte[] part = in.readNBytes(length);
-      if (part.length < length) {
-        return false;
-      }
       if (serial == stream) {
-        add(part);
+        add(body, at, length);
       }
+      at += length;
     }
     return true;
   }
 
-  private void add(byte[] part) throws IOException {
-    unfinished.write(part);
+  private static int bodyLength(byte[] segments) {
+    int length = 0;
+    for (byte segment : segments) {
+      length += segment & 0xFF;
+    }
+    return length;
+  }
+
+  /** Goes on with the checksum of RFC 3533 over more bytes. */
+  static int checksum(int start, byte[] bytes) {
+    int sum = start;
+    for (byte value : bytes) {
+      sum ^= value << 24;
+      for (int bit = 0; bit < 8; bit++) {
+        sum = sum << 1 ^ (sum < 0 ? CHECKSUM_POLYNOMIAL : 0);
+      }
+    }
+    return sum;
+  }
+
+  private void add(byte[] body, int at, int length) throws IOException {
+    unfinished.write(body, at, length);
     if (unfinished.size() > LONGEST_PACKET) {
       throw new RecordingException(file, "is damaged: one of its packets does not end");
     }
-    if (part.length < WHOLE_SEGMENT) {
+    if (length < WHOLE_SEGMENT) {
       if (unfinished.size() > 0) {
         ready.add(unfinished.toByteArray());
       }

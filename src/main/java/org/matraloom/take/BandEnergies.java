@@ -1,0 +1,172 @@
+package org.matraloom.take;
+
+import be.tarsos.dsp.AudioDispatcher;
+import be.tarsos.dsp.AudioEvent;
+import be.tarsos.dsp.AudioProcessor;
+import be.tarsos.dsp.util.fft.FFT;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The energy of a recording in bands of hearing, {@value #STEPS_PER_SECOND} times a second.
+ *
+ * <p>Windows of 12 ms are short enough to keep a burst apart from the vowel after it. The {@value
+ * #BANDS} bands lie evenly on the mel scale (O'Shaughnessy, "Speech Communication", 1987) from 200
+ * to 8000 Hz at every sample rate; those above what the rate can carry stay empty.
+ */
+final class BandEnergies implements AudioProcessor {
+
+  static final int BANDS = 24;
+  static final int STEPS_PER_SECOND = 250;
+
+  private static final double WINDOW_SECONDS = 0.012;
+  private static final double LOWEST_HZ = 200;
+  private static final double HIGHEST_HZ = 8_000;
+
+  /** The share of the half sample rate up to which a recording is taken to carry sound. */
+  private static final double USABLE = 0.95;
+
+  private static final int CHUNK_STEPS = 4_096;
+
+  private final int ratePerSecond;
+  private final int windowFrames;
+  private final int stepFrames;
+  private final float[] window;
+  private final float[] spectrum;
+  private final FFT fft;
+  private final List<MelBand> bands = new ArrayList<>();
+  private final List<float[]> chunks = new ArrayList<>();
+  private int steps;
+  private float peak;
+  private long lengthFrames;
+
+  BandEnergies(int ratePerSecond) {
+    this.ratePerSecond = ratePerSecond;
+    windowFrames = (int) Math.round(WINDOW_SECONDS * ratePerSecond);
+    stepFrames = Math.max(1, Math.round(ratePerSecond / (float) STEPS_PER_SECOND));
+    int size = Integer.highestOneBit(windowFrames - 1) * 2;
+    fft = new FFT(size);
+    spectrum = new float[size];
+    window = hann(windowFrames);
+    double[] edges = new double[BANDS + 2];
+    double low = mel(LOWEST_HZ);
+    double high = mel(HIGHEST_HZ);
+    for (int i = 0; i < edges.length; i++) {
+      edges[i] = hertz(low + (high - low) * i / (BANDS + 1));
+    }
+    double top = Math.min(HIGHEST_HZ, ratePerSecond / 2.0 * USABLE);
+    for (int b = 0; b < BANDS && edges[b + 1] <= top; b++) {
+      bands.add(
+          MelBand.of(edges[b], edges[b + 1], edges[b + 2], ratePerSecond / (double) size, size));
+    }
+  }
+
+  /**
+   * Runs a whole recording through the dispatcher.
+   *
+   * @throws IOException if it cannot be read to its end
+   */
+  static BandEnergies of(Recording recording) throws IOException {
+    BandEnergies energies = new BandEnergies(recording.ratePerSecond());
+    RecordingStream stream = new RecordingStream(recording, energies.windowFrames);
+    AudioDispatcher dispatcher =
+        new AudioDispatcher(
+            stream, energies.windowFrames, energies.windowFrames - energies.stepFrames);
+    dispatcher.setZeroPadFirstBuffer(true);
+    dispatcher.addAudioProcessor(energies);
+    dispatcher.run();
+    if (stream.failure().isPresent()) {
+      throw stream.failure().get();
+    }
+    energies.lengthFrames = stream.frames();
+    return energies;
+  }
+
+  @Override
+  public boolean process(AudioEvent event) {
+    float[] buffer = event.getFloatBuffer();
+    java.util.Arrays.fill(spectrum, 0);
+    for (int i = 0; i < windowFrames; i++) {
+      spectrum[i] = buffer[i] * window[i];
+    }
+    for (int i = windowFrames - stepFrames; i < windowFrames; i++) {
+      peak = Math.max(peak, Math.abs(buffer[i]));
+    }
+    fft.forwardTransform(spectrum);
+    if (steps % CHUNK_STEPS == 0) {
+      chunks.add(new float[CHUNK_STEPS * BANDS]);
+    }
+    float[] chunk = chunks.get(chunks.size() - 1);
+    int at = steps % CHUNK_STEPS * BANDS;
+    for (MelBand band : bands) {
+      chunk[at++] = band.energy(spectrum);
+    }
+    steps++;
+    return true;
+  }
+
+  @Override
+  public void processingFinished() {
+    // Nothing is held back.
+  }
+
+  /** How many bands the sample rate can carry. */
+  int usedBands() {
+    return bands.size();
+  }
+
+  /** The number of windows. */
+  int steps() {
+    return steps;
+  }
+
+  /** How many windows end before the recording does; where it is cut off, nothing begins. */
+  int wholeSteps() {
+    return (int) Math.min(steps, lengthFrames / stepFrames);
+  }
+
+  /** The largest sample, full scale at 1. */
+  float peak() {
+    return peak;
+  }
+
+  /**
+   * The mean energy of a band's spectrum lines in one window; a full-scale sine gives about 0.1.
+   */
+  float energy(int step, int band) {
+    return chunks.get(step / CHUNK_STEPS)[step % CHUNK_STEPS * BANDS + band];
+  }
+
+  /** The length of the recording. */
+  double lengthSeconds() {
+    return (double) lengthFrames / ratePerSecond;
+  }
+
+  /** The middle of a window, in seconds; the first windows reach back before the recording. */
+  double secondsAt(double step) {
+    return ((step + 1) * stepFrames - windowFrames / 2.0) / ratePerSecond;
+  }
+
+  private static float[] hann(int size) {
+    float[] window = new float[size];
+    double sum = 0;
+    for (int i = 0; i < size; i++) {
+      double value = 0.5 - 0.5 * StrictMath.cos(2 * StrictMath.PI * (i + 1) / (size + 1));
+      window[i] = (float) value;
+      sum += value;
+    }
+    for (int i = 0; i < size; i++) {
+      window[i] /= (float) sum;
+    }
+    return window;
+  }
+
+  private static double mel(double hertz) {
+    return 2595 * StrictMath.log10(1 + hertz / 700);
+  }
+
+  private static double hertz(double mel) {
+    return 700 * (StrictMath.pow(10, mel / 2595) - 1);
+  }
+}

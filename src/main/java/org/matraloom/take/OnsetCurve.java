@@ -1,0 +1,182 @@
+package org.matraloom.take;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** How likely it is, at every moment of a recording, that a syllable or a stroke begins. */
+public final class OnsetCurve {
+
+  /** The confidence from which an onset is reported where no score says what to expect. */
+  public static final double USUAL_CONFIDENCE = 0.40;
+
+  /** Two onsets are at least this far apart. */
+  static final double LEAST_INTERVAL_SECONDS = 0.050;
+
+  /** No wide band rises by as much as this, in units of 10 dB: nothing begins. */
+  private static final float LEAST_RISE = 0.1f;
+
+  /** Rises are looked for this many steps around a moment. */
+  private static final int RISE_REACH = 3;
+
+  /** The curve is summed over so many steps to each side, as an onset may be spread in time. */
+  private static final int SPREAD = 3;
+
+  /** What the sum is for one certain onset: the targets of the training were so wide. */
+  private static final float CERTAIN = 3;
+
+  /** A peak of the summed curve is the highest within so many steps. */
+  private static final int PEAK_REACH = 4;
+
+  /** Below this largest sample a recording is silent: -100 dB of full scale. */
+  private static final float SILENT_PEAK = 1e-5f;
+
+  /**
+   * By how much the net is late, measured on material other than that it was trained on.
+   *
+   * <p>The calibration test holds it.
+   */
+  private static final double LATE_SECONDS = 0;
+
+  private final BandEnergies energies;
+  private final float[] likelihood;
+  private final float[] confidence;
+  private final double lengthSeconds;
+
+  private OnsetCurve(BandEnergies energies, float[] likelihood, double lengthSeconds) {
+    this.energies = energies;
+    this.likelihood = likelihood;
+    this.lengthSeconds = lengthSeconds;
+    this.confidence = summed(likelihood);
+  }
+
+  /**
+   * Listens to a recording from its beginning to its end.
+   *
+   * @param recording the recording; the caller closes it
+   * @return its curve
+   * @throws IOException if it cannot be read to its end
+   */
+  public static OnsetCurve of(Recording recording) throws IOException {
+    BandEnergies energies = BandEnergies.of(recording);
+    float[] likelihood = new float[energies.steps()];
+    if (energies.peak() >= SILENT_PEAK) {
+      OnsetFeatures features = OnsetFeatures.of(energies);
+      OnsetNet net = OnsetNet.load();
+      for (int step = 0; step < energies.wholeSteps(); step++) {
+        if (rises(features, step)) {
+          likelihood[step] = net.judge(features, step);
+        }
+      }
+    }
+    return new OnsetCurve(energies, likelihood, energies.lengthSeconds());
+  }
+
+  private static boolean rises(OnsetFeatures features, int step) {
+    for (int s = step - RISE_REACH; s <= step + RISE_REACH; s++) {
+      for (int band = 0; band < OnsetFeatures.WIDE_BANDS; band++) {
+        if (features.rise(s, band) >= LEAST_RISE) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private static float[] summed(float[] likelihood) {
+    float[] sum = new float[likelihood.length];
+    for (int step = 0; step < sum.length; step++) {
+      int last = Math.min(sum.length - 1, step + SPREAD);
+      for (int s = Math.max(0, step - SPREAD); s <= last; s++) {
+        sum[step] += likelihood[s] / CERTAIN;
+      }
+    }
+    return sum;
+  }
+
+  /**
+   * The length of the recording.
+   *
+   * @return seconds
+   */
+  public double lengthSeconds() {
+    return lengthSeconds;
+  }
+
+  /**
+   * Whether there is nothing to hear.
+   *
+   * @return true if no sample is above -100 dB of full scale
+   */
+  public boolean isSilent() {
+    return energies.peak() < SILENT_PEAK;
+  }
+
+  /**
+   * The onsets of at least some confidence.
+   *
+   * @param leastConfidence above 0, to 1; {@link #USUAL_CONFIDENCE} where no score helps
+   * @return in order of time, at least 50 ms apart
+   */
+  public List<Onset> onsets(double leastConfidence) {
+    List<Integer> peaks = new ArrayList<>();
+    for (int step = 0; step < confidence.length; step++) {
+      if (confidence[step] >= leastConfidence && isPeak(step)) {
+        peaks.add(step);
+      }
+    }
+    peaks.sort(Comparator.comparing(step -> -confidence[step]));
+    List<Onset> onsets = new ArrayList<>();
+    boolean[] taken = new boolean[confidence.length];
+    int reach = (int) Math.ceil(LEAST_INTERVAL_SECONDS * BandEnergies.STEPS_PER_SECOND) - 1;
+    for (int step : peaks) {
+      if (!taken[step]) {
+        onsets.add(new Onset(secondsNear(step), Math.min(1, confidence[step])));
+        int last = Math.min(taken.length - 1, step + reach);
+        for (int s = Math.max(0, step - reach); s <= last; s++) {
+          taken[s] = true;
+        }
+      }
+    }
+    onsets.sort(Comparator.comparingDouble(Onset::seconds));
+    return onsets;
+  }
+
+  private boolean isPeak(int step) {
+    float here = smooth(step);
+    for (int s = step - PEAK_REACH; s <= step + PEAK_REACH; s++) {
+      if (s != step && (smooth(s) > here || (s < step && smooth(s) == here))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private float smooth(int step) {
+    return 0.5f * at(confidence, step)
+        + 0.25f * (at(confidence, step - 1) + at(confidence, step + 1));
+  }
+
+  /** The centre of gravity of the curve around its highest step near a peak. */
+  private double secondsNear(int step) {
+    int highest = step;
+    for (int s = step - SPREAD - 2; s <= step + SPREAD + 2; s++) {
+      if (at(likelihood, s) > at(likelihood, highest)) {
+        highest = s;
+      }
+    }
+    double weight = 0;
+    double moment = 0;
+    for (int s = highest - 2; s <= highest + 2; s++) {
+      weight += at(likelihood, s);
+      moment += at(likelihood, s) * s;
+    }
+    double seconds = energies.secondsAt(moment / weight) - LATE_SECONDS;
+    return Math.max(0, Math.min(lengthSeconds, seconds));
+  }
+
+  private static float at(float[] curve, int step) {
+    return step < 0 || step >= curve.length ? 0 : curve[step];
+  }
+}

@@ -1,0 +1,104 @@
+package org.matraloom.take;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Scanner;
+
+/**
+ * Judges from the levels and rises around a moment how likely it is that a syllable begins there.
+ *
+ * <p>A small network with one hidden layer, trained by {@code scripts/train-onsets} on speech and
+ * strokes placed at known times (after Schlüter and Böck, "Improved musical onset detection with
+ * convolutional neural networks", ICASSP 2014, with a plain layer in place of convolutions). It has
+ * learnt that the vowel after a burst, the end of a syllable and the tail of a stroke begin
+ * nothing.
+ */
+final class OnsetNet {
+
+  /** Where the cells of time around the moment begin and end, in steps; finest in the middle. */
+  private static final int[] EDGES = {
+    -64, -48, -36, -28, -22, -17, -13, -10, -8, -6, -5, -4, -3, -2, -1, 0, 1, 2, 3, 4, 5, 6, 8, 10,
+    13, 17, 22, 28
+  };
+
+  /** Rises are looked at one by one, this many steps before and after the moment. */
+  private static final int RISE_REACH = 3;
+
+  private static final int CELLS = EDGES.length - 1;
+  private static final int BANDS = OnsetFeatures.WIDE_BANDS;
+
+  /** How many numbers are looked at. */
+  static final int INPUTS = BANDS * (CELLS + 2 * RISE_REACH + 1);
+
+  private final int hidden;
+  private final float[] inputWeights;
+  private final float[] inputBias;
+  private final float[] outputWeights;
+  private final float outputBias;
+  private final float[] inputs = new float[INPUTS];
+
+  private OnsetNet(Scanner numbers) throws IOException {
+    int inputCount = numbers.nextInt();
+    hidden = numbers.nextInt();
+    if (inputCount != INPUTS) {
+      throw new IOException("the onset net takes " + inputCount + " inputs, not " + INPUTS);
+    }
+    inputWeights = next(numbers, hidden * INPUTS);
+    inputBias = next(numbers, hidden);
+    outputWeights = next(numbers, hidden);
+    outputBias = next(numbers, 1)[0];
+  }
+
+  /** Loads the trained weights: the counts of inputs and hidden cells, then the numbers. */
+  static OnsetNet load() {
+    try (InputStream in = OnsetNet.class.getResourceAsStream("onset-net.txt");
+        Scanner numbers = new Scanner(in, StandardCharsets.US_ASCII)) {
+      return new OnsetNet(numbers);
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
+  }
+
+  private static float[] next(Scanner numbers, int count) {
+    float[] values = new float[count];
+    for (int i = 0; i < count; i++) {
+      values[i] = Float.parseFloat(numbers.next());
+    }
+    return values;
+  }
+
+  /** How likely an onset is within a step of this one, 0 to 1. */
+  float judge(OnsetFeatures features, int step) {
+    look(features, step);
+    double out = outputBias;
+    for (int h = 0; h < hidden; h++) {
+      float sum = inputBias[h];
+      int at = h * INPUTS;
+      for (int i = 0; i < INPUTS; i++) {
+        sum += inputWeights[at + i] * inputs[i];
+      }
+      out += outputWeights[h] * StrictMath.tanh(sum);
+    }
+    return (float) (1 / (1 + StrictMath.exp(-out)));
+  }
+
+  private void look(OnsetFeatures features, int step) {
+    int at = 0;
+    for (int cell = 0; cell < CELLS; cell++) {
+      for (int band = 0; band < BANDS; band++) {
+        float sum = 0;
+        for (int s = EDGES[cell]; s < EDGES[cell + 1]; s++) {
+          sum += features.level(step + s, band);
+        }
+        inputs[at++] = sum / (EDGES[cell + 1] - EDGES[cell]);
+      }
+    }
+    for (int s = -RISE_REACH; s <= RISE_REACH; s++) {
+      for (int band = 0; band < BANDS; band++) {
+        inputs[at++] = features.rise(step + s, band);
+      }
+    }
+  }
+}

@@ -1,0 +1,188 @@
+package org.matraloom.take;
+
+import io.github.jaredmdobson.concentus.OpusApplication;
+import io.github.jaredmdobson.concentus.OpusEncoder;
+import io.github.jaredmdobson.concentus.OpusException;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import net.sourceforge.javaflacencoder.EncodingConfiguration;
+import net.sourceforge.javaflacencoder.FLACEncoder;
+import net.sourceforge.javaflacencoder.FLACFileOutputStream;
+import net.sourceforge.javaflacencoder.StreamConfiguration;
+
+/** Sounds with known beginnings, and files of them in many formats. */
+final class SoundFiles {
+
+  static final int RATE = 44_100;
+  static final int[] STARTS = {8_820, 17_640, 26_460};
+  static final int LENGTH = 35_280;
+
+  private SoundFiles() {}
+
+  /** Tones of 1000 Hz that begin at {@link #STARTS} and die away, at any rate. */
+  static float[] bursts(int rate) {
+    float[] sound = new float[(int) ((long) LENGTH * rate / RATE)];
+    for (int start : STARTS) {
+      int from = (int) ((long) start * rate / RATE);
+      for (int i = 0; i < rate / 10; i++) {
+        double t = (double) i / rate;
+        sound[from + i] += (float) (0.5 * Math.sin(2000 * Math.PI * t) * Math.exp(-t / 0.02));
+      }
+    }
+    return sound;
+  }
+
+  /** A recording that is held in memory. */
+  static Recording recording(float[] sound, int rate) {
+    return new Recording() {
+      private int at;
+
+      @Override
+      public int ratePerSecond() {
+        return rate;
+      }
+
+      @Override
+      public int read(float[] block) {
+        int count = Math.min(block.length, sound.length - at);
+        System.arraycopy(sound, at, block, 0, count);
+        at += count;
+        return count;
+      }
+
+      @Override
+      public void close() {}
+    };
+  }
+
+  static float[] readAll(Path file) throws IOException {
+    try (Recording recording = Recordings.open(file)) {
+      float[] all = new float[0];
+      float[] block = new float[1_000];
+      for (int count = recording.read(block); count > 0; count = recording.read(block)) {
+        int old = all.length;
+        all = java.util.Arrays.copyOf(all, old + count);
+        System.arraycopy(block, 0, all, old, count);
+      }
+      return all;
+    }
+  }
+
+  static void wav(Path file, int tag, int channels, int rate, int bits, byte[] data)
+      throws IOException {
+    ByteBuffer head = ByteBuffer.allocate(44).order(ByteOrder.LITTLE_ENDIAN);
+    head.put(ascii("RIFF")).putInt(36 + data.length).put(ascii("WAVEfmt ")).putInt(16);
+    head.putShort((short) tag).putShort((short) channels).putInt(rate);
+    head.putInt(rate * channels * bits / 8).putShort((short) (channels * bits / 8));
+    head.putShort((short) bits).put(ascii("data")).putInt(data.length);
+    write(file, head.array(), data);
+  }
+
+  static void aiff(Path file, String coding, int bits, byte[] data) throws IOException {
+    ByteBuffer head = ByteBuffer.allocate(58).order(ByteOrder.BIG_ENDIAN);
+    head.put(ascii("FORM")).putInt(50 + data.length).put(ascii("AIFCCOMM")).putInt(22);
+    head.putShort((short) 1).putInt(data.length * 8 / bits).putShort((short) bits);
+    head.putShort((short) (16_383 + 15)).putLong((long) RATE << 48).put(ascii(coding));
+    head.put(ascii("SSND")).putInt(8 + data.length).putLong(0);
+    write(file, head.array(), data);
+  }
+
+  /** Little-endian or big-endian whole numbers of a sound, full scale at 1. */
+  static byte[] whole(float[] sound, int bits, ByteOrder order) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    for (float sample : sound) {
+      long value = Math.round(sample * (double) ((1L << bits - 1) - 1));
+      for (int i = 0; i < bits; i += 8) {
+        bytes.write((int) (value >> (order == ByteOrder.BIG_ENDIAN ? bits - 8 - i : i)));
+      }
+    }
+    return bytes.toByteArray();
+  }
+
+  static void flac(Path file, float[] sound, int bits) throws IOException {
+    FLACEncoder encoder = new FLACEncoder();
+    encoder.setStreamConfiguration(
+        new StreamConfiguration(
+            1,
+            StreamConfiguration.DEFAULT_MIN_BLOCK_SIZE,
+            StreamConfiguration.DEFAULT_MAX_BLOCK_SIZE,
+            RATE,
+            bits));
+    encoder.setEncodingConfiguration(new EncodingConfiguration());
+    int[] samples = new int[sound.length];
+    for (int i = 0; i < samples.length; i++) {
+      samples[i] = (int) Math.round(sound[i] * (double) ((1L << bits - 1) - 1));
+    }
+    FLACFileOutputStream out = new FLACFileOutputStream(file.toString());
+    try {
+      encoder.setOutputStream(out);
+      encoder.openFLACStream();
+      encoder.addSamples(samples, samples.length);
+      encoder.encodeSamples(samples.length, true);
+    } finally {
+      out.close();
+    }
+  }
+
+  /** An Ogg Opus file with one packet a page, as RFC 7845 lays it out. */
+  static void opus(Path file, float[] sound) throws IOException, OpusException {
+    OpusEncoder encoder = new OpusEncoder(48_000, 1, OpusApplication.OPUS_APPLICATION_AUDIO);
+    encoder.setBitrate(96_000);
+    int preSkip = 312;
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteBuffer head = ByteBuffer.allocate(19).order(ByteOrder.LITTLE_ENDIAN);
+    head.put(ascii("OpusHead"))
+        .put((byte) 1)
+        .put((byte) 1)
+        .putShort((short) preSkip)
+        .putInt(48_000);
+    page(out, 2, 0, 0, head.array());
+    ByteBuffer tags = ByteBuffer.allocate(16);
+    page(out, 0, 0, 1, tags.put(ascii("OpusTags")).array());
+    int frame = 960;
+    int pages = (sound.length + preSkip + frame - 1) / frame;
+    short[] pcm = new short[frame];
+    byte[] packet = new byte[4_000];
+    for (int p = 0; p < pages; p++) {
+      for (int i = 0; i < frame; i++) {
+        int at = p * frame + i;
+        pcm[i] = at < sound.length ? (short) Math.round(sound[at] * 32_767) : 0;
+      }
+      int length = encoder.encode(pcm, 0, frame, packet, 0, packet.length);
+      long end = Math.min(sound.length + preSkip, (p + 1L) * frame);
+      page(out, p == pages - 1 ? 4 : 0, end, p + 2, java.util.Arrays.copyOf(packet, length));
+    }
+    Files.write(file, out.toByteArray());
+  }
+
+  private static void page(
+      ByteArrayOutputStream out, int flags, long granule, int number, byte[] packet)
+      throws IOException {
+    int segments = packet.length / 255 + 1;
+    ByteBuffer head = ByteBuffer.allocate(27 + segments).order(ByteOrder.LITTLE_ENDIAN);
+    head.put(ascii("OggS")).put((byte) 0).put((byte) flags).putLong(granule).putInt(7);
+    head.putInt(number).putInt(0).put((byte) segments);
+    for (int i = 0; i < segments; i++) {
+      head.put((byte) Math.min(255, packet.length - i * 255));
+    }
+    head.putInt(22, OggPackets.checksum(OggPackets.checksum(0, head.array()), packet));
+    out.write(head.array());
+    out.write(packet);
+  }
+
+  private static byte[] ascii(String text) {
+    return text.getBytes(StandardCharsets.US_ASCII);
+  }
+
+  private static void write(Path file, byte[] head, byte[] data) throws IOException {
+    ByteArrayOutputStream all = new ByteArrayOutputStream();
+    all.write(head);
+    all.write(data);
+    Files.write(file, all.toByteArray());
+  }
+}
