@@ -5,7 +5,10 @@ import java.util.List;
 import org.matraloom.score.Element;
 import org.matraloom.score.Sollu;
 
-/** Leaves out the last sollus of a word or a group and keeps their matras as silence. */
+/**
+ * Leaves out the last sollus of a word or a group and keeps their matras as silence; those that end
+ * a phrase, where it lands, only where nothing else helps.
+ */
 final class SollusLeftOut extends SequenceEdit {
 
   private final int count;
@@ -58,6 +61,8 @@ final class SollusLeftOut extends SequenceEdit {
         new Replacement(
             joined(List.of(left), silences(count)),
             neighbours.saidUpToHere().replaceFirst("^after ", "of "),
-            neighbours.fitAfter()));
+            neighbours.fitAfter() == Variant.Fit.BETWEEN_PHRASES
+                ? Variant.Fit.INSIDE_WORD
+                : Variant.Fit.BETWEEN_WORDS));
   }
 }

@@ -138,4 +138,26 @@ class BreathPlannerTest {
     }
     assertTrue(plans > 1_000, "plans were made: " + plans);
   }
+
+  /** At 60 a matra is 250 ms in four, just long enough, and 200 ms in five, too short. */
+  @Test
+  void thePlansForFourAndForFiveDifferWhereTheyMust() {
+    Composition song =
+        new Pieces()
+            .phrase("Drip", "ta-ka-di-mi ".repeat(6))
+            .phrase("Song", "Drip . Drip . . .")
+            .say("Song", 1, 4)
+            .say("Song", 1, 5)
+            .at(60);
+    BreathPlan plan = BreathPlanner.plan(Performance.of(song), STUDY);
+    assertEquals(
+        List.of(1),
+        plan.breaths().stream().map(Breath::round).filter(r -> r == 1).distinct().toList());
+    assertTrue(
+        plan.breaths().stream().anyMatch(b -> b.round() == 1 && b.beats().equals(Ratio.of(1, 4))));
+    assertTrue(plan.breaths().stream().noneMatch(breath -> breath.round() == 2));
+    assertEquals(2, plan.tooLong().get(0).round(), "48 sollus in five and no rest between them");
+    BreathPlan slower = BreathPlanner.plan(Performance.of(song.at(Tempo.of(48))), STUDY);
+    assertTrue(slower.breaths().stream().anyMatch(breath -> breath.round() == 2), "250 ms again");
+  }
 }
