@@ -24,6 +24,7 @@ final class Commands {
           ConvertCommand.class,
           RebarCommand.class,
           RenderCommand.class,
+          PlayCommand.class,
           BreathsCommand.class,
           DrillCommand.class,
           PackCommand.class,

@@ -55,6 +55,10 @@ final class TimelineOptions {
         : timeline;
   }
 
+  int countInAvartanas() {
+    return countIn;
+  }
+
   FrameClock clock(Timeline timeline, int rate) {
     if (rate < 8_000 || rate > 192_000) {
       throw new UserError("--rate takes 8000 to 192000 frames a second, given " + rate);

@@ -10,9 +10,9 @@ import org.matraloom.sound.AudioOut;
  * A Java Sound line to play on.
  *
  * <p>The line is opened with a long buffer that is kept only partly full, so that a key is soon
- * heard. Each time the device runs dry it is filled half as much again. Some systems hold more than
- * the size they tell (the ALSA plug-in for PulseAudio holds twice as much), so what the line can
- * hold is taken from what it says it has room for.
+ * heard. Each time the device runs dry it is filled half as much again. It is started only when it
+ * has been filled: a start of an empty line makes the ALSA plug-in for PulseAudio tell twice the
+ * room it has, and a start with too little runs dry at once.
  */
 final class LineOut implements AudioOut {
 
@@ -33,9 +33,10 @@ final class LineOut implements AudioOut {
   private final double nanosPerByte;
   private final long dryBytes;
 
-  private long capacity;
+  private final long capacity;
   private long fill;
   private long writtenBytes;
+  private long startedBytes;
   private boolean running;
   private volatile long playedFrames;
   private volatile int underruns;
@@ -47,9 +48,8 @@ final class LineOut implements AudioOut {
     double bytesPerSecond = line.getFormat().getFrameRate() * bytesPerFrame;
     this.nanosPerByte = TimeUnit.SECONDS.toNanos(1) / bytesPerSecond;
     this.capacity = line.getBufferSize();
-    this.fill = (long) (bytesPerSecond * FIRST_FILL_MS / 1000);
+    this.fill = Math.min(capacity, (long) (bytesPerSecond * FIRST_FILL_MS / 1000));
     this.dryBytes = (long) (bytesPerSecond * DRY_MS / 1000);
-    line.start();
   }
 
   @Override
@@ -61,24 +61,31 @@ final class LineOut implements AudioOut {
     if (taken < length) {
       throw gone();
     }
-    if (!running) {
-      learnCapacity(line.available() + (long) length);
-      running = true;
+    if (!running && writtenBytes - startedBytes + length > fill) {
+      start();
     }
     queuedBytes();
   }
 
-  @Override
-  public void drain() throws IOException {
-    waitUntilQueued(0);
-    running = false;
+  private void start() {
+    line.start();
+    running = true;
   }
 
-  /** Small differences are frames that the device has taken in the meantime. */
-  private void learnCapacity(long roomWhenEmpty) {
-    if (roomWhenEmpty > capacity + capacity / 4) {
-      capacity = roomWhenEmpty;
+  /** Some systems keep a little of the queue to themselves, so the end is known by time as well. */
+  @Override
+  public void drain() {
+    if (!running && writtenBytes > startedBytes) {
+      start();
     }
+    long limit = System.nanoTime() + (long) (queuedBytes() * nanosPerByte);
+    while (running && queuedBytes() > dryBytes && System.nanoTime() < limit) {
+      LockSupport.parkNanos(SHORTEST_WAIT_NANOS);
+    }
+    line.stop();
+    running = false;
+    startedBytes = writtenBytes;
+    playedFrames = writtenBytes / bytesPerFrame;
   }
 
   private void noteUnderrun() {

@@ -22,6 +22,10 @@ public final class LivePlayer implements AutoCloseable {
 
   private static final int FIRST_AHEAD_MS = 100;
   private static final int MOST_AHEAD_MS = 1000;
+
+  /** Devices may swallow the first few milliseconds, so these are silent. */
+  private static final int QUIET_MS = 20;
+
   private static final int WARM_UP_SECONDS = 2;
   private static final long NAP_NANOS = TimeUnit.MILLISECONDS.toNanos(2);
   private static final long CLOSE_MS = 1000;
@@ -35,13 +39,14 @@ public final class LivePlayer implements AutoCloseable {
   private final Queue<Runnable> wishes = new ConcurrentLinkedQueue<>();
   private final float[] block;
   private final byte[] encoded;
+  private final byte[] silence;
   private final int blockFrames;
   private final Thread renderThread = new Thread(this::renderAhead, "matraloom-render");
   private final Thread audioThread = new Thread(this::handOver, "matraloom-audio");
 
   private Optional<LiveStream> stream = Optional.empty();
   private Optional<Section> loop = Optional.empty();
-  private int aheadBytes;
+
   private int underrunsMet;
 
   /** Empty before the first start. */
@@ -49,6 +54,7 @@ public final class LivePlayer implements AutoCloseable {
 
   private volatile long startFrame;
   private volatile boolean playing;
+  private volatile int aheadBytes;
   private volatile boolean closed;
   private volatile Optional<Throwable> failure = Optional.empty();
 
@@ -70,6 +76,7 @@ public final class LivePlayer implements AutoCloseable {
     this.blockFrames = format.ratePerSecond() * AudioPump.BLOCK_MS / 1000;
     this.block = new float[blockFrames * format.channels()];
     this.encoded = new byte[blockFrames * format.bytesPerFrame()];
+    this.silence = new byte[bytes(format, QUIET_MS)];
     this.aheadBytes = bytes(format, FIRST_AHEAD_MS);
     audioThread.setPriority(Thread.MAX_PRIORITY);
     renderThread.setDaemon(true);
@@ -139,7 +146,8 @@ public final class LivePlayer implements AutoCloseable {
    * @return true from the start to the last sound
    */
   public boolean isPlaying() {
-    return playing || !wishes.isEmpty();
+    // In this order: a wish leaves the queue only after what it does is done.
+    return !wishes.isEmpty() || playing;
   }
 
   /**
@@ -163,6 +171,17 @@ public final class LivePlayer implements AutoCloseable {
    */
   public int underruns() {
     return out.underruns();
+  }
+
+  /** How many wishes are not granted yet. */
+  int pendingWishes() {
+    return wishes.size();
+  }
+
+  /** How much is rendered ahead of the device, in milliseconds. */
+  int aheadMs() {
+    PcmFormat format = piece.format();
+    return (int) (1000L * aheadBytes / format.bytesPerFrame() / format.ratePerSecond());
   }
 
   /**
@@ -203,7 +222,8 @@ public final class LivePlayer implements AutoCloseable {
     }
     LiveStream begun = new LiveStream(piece, section, tempo, mix, fade);
     begun.loop(loop);
-    startFrame = pump.writtenFrames();
+    int quiet = ring.write(silence, 0, silence.length) / piece.format().bytesPerFrame();
+    startFrame = pump.writtenFrames() + quiet;
     course = Optional.of(begun.course());
     stream = Optional.of(begun);
     playing = true;

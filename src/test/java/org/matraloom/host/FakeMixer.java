@@ -24,9 +24,6 @@ final class FakeMixer {
   private final Set<Integer> rates;
   private final Class<? extends DataLine> kind;
 
-  /** The queue can hold this many times what the line says. */
-  int hidden = 1;
-
   boolean busy;
   boolean dead;
   AudioFormat format;
@@ -36,6 +33,7 @@ final class FakeMixer {
   long captured;
   long read;
   boolean open;
+  boolean running;
 
   FakeMixer(String name, Class<? extends DataLine> kind, Set<Integer> rates) {
     this.name = name;
@@ -77,6 +75,10 @@ final class FakeMixer {
         open((AudioFormat) arguments[0], (Integer) arguments[1]);
         return null;
       case "start":
+        running = true;
+        return null;
+      case "stop":
+        running = false;
         return null;
       case "close":
         open = false;
@@ -111,7 +113,7 @@ final class FakeMixer {
     if (kind == TargetDataLine.class) {
       return (int) (captured - read);
     }
-    return written == 0 ? bufferBytes : (int) (hidden * bufferBytes - (written - played));
+    return (int) (bufferBytes - (written - played));
   }
 
   private int write(int length) {

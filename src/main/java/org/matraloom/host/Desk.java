@@ -1,0 +1,182 @@
+package org.matraloom.host;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.matraloom.breath.BreathTimeline;
+import org.matraloom.sound.Mix;
+import org.matraloom.sound.Part;
+import org.matraloom.time.Ratio;
+import org.matraloom.time.Tempo;
+
+/** Turns presses into wishes to the player and knows what is to be shown. */
+final class Desk {
+
+  private static final int SMALL_STEP = 1;
+  private static final int LARGE_STEP = 5;
+
+  private final LivePiece piece;
+  private final LivePlayer player;
+  private final Sections sections;
+  private final TapTempo taps = new TapTempo();
+
+  private BeatSheet sheet;
+  private Section chosen;
+
+  /** Whether the chosen section has been asked for and its lead-in is not heard yet. */
+  private boolean isUnderWay;
+
+  private Tempo tempo;
+  private Mix mix;
+  private Optional<Section> loop = Optional.empty();
+  private boolean showsKeys;
+  private boolean hasQuit;
+  private String message = "";
+
+  Desk(LivePiece piece, Mix mix, LivePlayer player) {
+    this.piece = piece;
+    this.player = player;
+    this.mix = mix;
+    this.tempo = piece.timeline().performance().composition().tempo();
+    this.sections = Sections.of(piece.timeline());
+    this.chosen = sections.first();
+    this.sheet = BeatSheet.of(piece.timeline(), tempo);
+  }
+
+  boolean hasQuit() {
+    return hasQuit;
+  }
+
+  void start() {
+    player.start(chosen, tempo, mix);
+  }
+
+  void press(Press press) {
+    message = "";
+    boolean wasShowingKeys = showsKeys;
+    showsKeys = false;
+    switch (press.action()) {
+      case START_STOP -> startOrStop();
+      case AGAIN -> goTo(here());
+      case NEXT -> goTo(sections.neighbour(here(), 1));
+      case PREVIOUS -> goTo(sections.neighbour(here(), -1));
+      case FIRST -> goTo(sections.first());
+      case ROUND -> goToRound(press.number());
+      case FASTER -> step(SMALL_STEP);
+      case SLOWER -> step(-SMALL_STEP);
+      case MUCH_FASTER -> step(LARGE_STEP);
+      case MUCH_SLOWER -> step(-LARGE_STEP);
+      case DOUBLE -> tempo(tempo.beatsPerMinute().times(2));
+      case HALF -> tempo(tempo.beatsPerMinute().dividedBy(2));
+      case TAP -> tap(press.nanos());
+      case LOOP -> loop(here());
+      case LOOP_ROUND -> loop(sections.roundAt(here().startBeat()));
+      case HELP -> showsKeys = !wasShowingKeys;
+      case QUIT -> hasQuit = true;
+      default -> toggle(press.action());
+    }
+  }
+
+  private void startOrStop() {
+    if (player.isPlaying()) {
+      chosen = here();
+      player.stop();
+      message = "stopped; space goes on from " + chosen.name();
+    } else {
+      start();
+    }
+  }
+
+  /** The section that is heard or, while nothing is, the one that will be. */
+  private Section here() {
+    Optional<Spot> spot = player.isPlaying() ? player.spot() : Optional.empty();
+    isUnderWay &= spot.isPresent() && !spot.get().lap().section().equals(chosen);
+    return spot.filter(heard -> !isUnderWay && !heard.isBeforeTheMouth())
+        .map(heard -> sections.at(Ratio.of(heard.beat())))
+        .orElse(chosen);
+  }
+
+  private void goTo(Section section) {
+    chosen = section;
+    isUnderWay = true;
+    loop = loop.map(looped -> section);
+    player.loop(loop);
+    start();
+    message = "to " + section.name() + ", round " + section.round();
+  }
+
+  private void goToRound(int number) {
+    List<Section> rounds = sections.rounds();
+    rounds.stream()
+        .filter(round -> round.round() == number)
+        .findFirst()
+        .ifPresentOrElse(
+            round -> goTo(sections.at(round.startBeat())),
+            () -> message = "there is no round " + number);
+  }
+
+  private void loop(Section section) {
+    loop = loop.equals(Optional.of(section)) ? Optional.empty() : Optional.of(section);
+    player.loop(loop);
+  }
+
+  private void step(int beatsPerMinute) {
+    tempo(tempo.beatsPerMinute().plus(Ratio.of(beatsPerMinute)));
+  }
+
+  private void tap(long nanos) {
+    Optional<Tempo> tapped = taps.tap(nanos);
+    message = tapped.isPresent() ? "" : "tap on";
+    tapped.ifPresent(found -> tempo(found.beatsPerMinute()));
+  }
+
+  private void tempo(Ratio beatsPerMinute) {
+    if (!Tempo.inRange(beatsPerMinute)) {
+      message = "the tempo stays from " + Tempo.SLOWEST + " to " + Tempo.FASTEST;
+      return;
+    }
+    tempo = new Tempo(beatsPerMinute);
+    sheet = BeatSheet.of(piece.timeline(), tempo);
+    player.tempo(tempo);
+  }
+
+  private void toggle(Action action) {
+    for (Switch part : parts()) {
+      if (part.action() == action) {
+        Mix.Channel channel = mix.channels().get(part.part());
+        mix =
+            mix.with(
+                part.part(), new Mix.Channel(channel.levelDb(), !channel.muted(), channel.pan()));
+        player.mix(mix);
+      }
+    }
+  }
+
+  private List<Switch> parts() {
+    return Arrays.stream(Switch.values())
+        .filter(part -> part.part() != Part.DRONE || piece.drone().isPresent())
+        .filter(part -> part.part() != Part.BREATH || piece.timeline() instanceof BreathTimeline)
+        .toList();
+  }
+
+  DeskState state() {
+    Section section = here();
+    return new DeskState(
+        piece.timeline().performance().composition(),
+        piece.timeline().performance().endBeat(),
+        player.isPlaying(),
+        player.spot(),
+        sheet,
+        section,
+        sections.all().indexOf(section) + 1,
+        sections.all().size(),
+        sections.rounds().size(),
+        tempo,
+        mix,
+        loop,
+        parts(),
+        player.underruns(),
+        showsKeys,
+        message);
+  }
+}

@@ -1,0 +1,46 @@
+package org.matraloom.host;
+
+import java.util.List;
+import java.util.Optional;
+import org.matraloom.score.Composition;
+import org.matraloom.sound.Mix;
+import org.matraloom.time.Ratio;
+import org.matraloom.time.Tempo;
+
+/**
+ * All that is to be seen at one moment.
+ *
+ * @param composition what is played
+ * @param endBeat where its last matra ends
+ * @param isPlaying whether something sounds or is about to
+ * @param spot what is heard; empty before the first start
+ * @param sheet the piece beat by beat
+ * @param section the section that is heard, or will be when the mouth begins, or is chosen
+ * @param sectionNumber its place among the sections, from 1
+ * @param sections how many sections there are
+ * @param rounds how many rounds there are
+ * @param tempo the tempo that was asked for last
+ * @param mix the mix that was asked for last
+ * @param loop what is looped
+ * @param parts the parts that can be switched, those that are in the piece
+ * @param underruns how often the device ran dry
+ * @param showsKeys whether the list of keys is asked for
+ * @param message what was done last, in words
+ */
+record DeskState(
+    Composition composition,
+    Ratio endBeat,
+    boolean isPlaying,
+    Optional<Spot> spot,
+    BeatSheet sheet,
+    Section section,
+    int sectionNumber,
+    int sections,
+    int rounds,
+    Tempo tempo,
+    Mix mix,
+    Optional<Section> loop,
+    List<Switch> parts,
+    int underruns,
+    boolean showsKeys,
+    String message) {}

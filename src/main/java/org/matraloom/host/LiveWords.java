@@ -1,0 +1,106 @@
+package org.matraloom.host;
+
+import java.util.Optional;
+import org.matraloom.score.Avartana;
+import org.matraloom.score.Nadai;
+import org.matraloom.time.Ratio;
+
+/** What is going on, in words. */
+final class LiveWords {
+
+  private final DeskState state;
+  private final Avartana avartana;
+
+  LiveWords(DeskState state) {
+    this.state = state;
+    this.avartana = state.composition().avartana();
+  }
+
+  String tempo() {
+    return state.tempo().beatsPerMinute().toMixed() + " beats a minute";
+  }
+
+  String tala() {
+    int beats = avartana.beats();
+    return avartana.tala().name() + ", " + beats + (beats == 1 ? " beat" : " beats");
+  }
+
+  String round() {
+    return "round " + state.section().round() + (state.rounds() > 1 ? " of " + state.rounds() : "");
+  }
+
+  String section() {
+    return "section "
+        + state.section().name()
+        + " ("
+        + state.sectionNumber()
+        + " of "
+        + state.sections()
+        + ")";
+  }
+
+  String loop() {
+    return "loop "
+        + state.loop().map(loop -> loop.name() + ", round " + loop.round()).orElse("off");
+  }
+
+  /** "avartana 3", or the beats that are still counted before the mouth begins. */
+  String avartana(Spot spot) {
+    if (spot.isBeforeTheMouth()) {
+      Ratio wait = spot.lap().section().startBeat().minus(Ratio.of(spot.beat()));
+      return state.section().name() + " in " + beats(wait.ceil());
+    }
+    if (Ratio.of(spot.beat()).compareTo(state.endBeat()) >= 0) {
+      return "the end";
+    }
+    return "avartana " + (Math.floorDiv(spot.beat(), (long) avartana.beats()) + 1);
+  }
+
+  /** The beat in its avartana, from 1. */
+  int beatNumber(Spot spot) {
+    return (int) Math.floorMod(spot.beat(), (long) avartana.beats()) + 1;
+  }
+
+  String kriya(long beat) {
+    String again = avartana.repeatsKriya(beat) ? ", again" : "";
+    return avartana.kriyaAt(beat).words() + again;
+  }
+
+  String nadai(Spot spot) {
+    int matras = state.sheet().at(spot.beat()).matrasPerBeat();
+    return matras == 0 ? "" : Nadai.inWords(matras);
+  }
+
+  /** A change of nadai that comes within an avartana and before the loop turns back. */
+  Optional<String> change(Spot spot) {
+    return state
+        .sheet()
+        .changeAfter(spot.beat(), avartana.beats())
+        .filter(coming -> state.loop().stream().allMatch(loop -> comesBefore(coming, loop, spot)))
+        .map(
+            coming ->
+                "to "
+                    + Nadai.inWords(coming.matrasPerBeat())
+                    + " in "
+                    + beats(coming.beat().minus(Ratio.of(spot.beat())).ceil()));
+  }
+
+  private static boolean comesBefore(BeatSheet.Coming coming, Section loop, Spot spot) {
+    boolean isInside = Ratio.of(spot.beat()).compareTo(loop.endBeat()) < 0;
+    return !isInside || coming.beat().compareTo(loop.endBeat()) < 0;
+  }
+
+  /** The words of a beat; before the mouth begins there are none. */
+  String words(Spot spot, int beatsOn) {
+    Spot there = new Spot(spot.lap(), spot.liveBeat() + beatsOn);
+    return there.isBeforeTheMouth() ? "" : state.sheet().at(there.beat()).words();
+  }
+
+  boolean isOn(Switch part) {
+    return !state.mix().channels().get(part.part()).muted();
+  }
+
+  private static String beats(long count) {
+    return count == 1 ? "1 beat" : count + " beats";
+  }
+}

@@ -1,0 +1,194 @@
+package org.matraloom.host;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.matraloom.sound.Mix;
+import org.matraloom.sound.Part;
+import org.matraloom.time.Ratio;
+import org.matraloom.time.Tempo;
+
+/** Each key does what the list of keys says, and what is shown is what was asked for. */
+@Timeout(60)
+class DeskTest {
+
+  private static final int RATE = Rivers.RATE;
+
+  private final FakeOut out = new FakeOut();
+  private final LivePiece piece = Rivers.piece(Tempo.of(240), 1);
+  private final LivePlayer player = new LivePlayer(piece, Optional.empty(), out);
+  private final Desk desk = new Desk(piece, Mix.lesson(), player);
+
+  @BeforeEach
+  void open() {
+    player.open();
+  }
+
+  @AfterEach
+  void close() {
+    out.letGo();
+    player.close();
+  }
+
+  private void press(Action... actions) {
+    for (Action action : actions) {
+      desk.press(new Press(action, 0, System.nanoTime()));
+    }
+  }
+
+  private void pressRound(int number) {
+    desk.press(new Press(Action.ROUND, number, 0));
+  }
+
+  private static void await(BooleanSupplier what) {
+    while (!what.getAsBoolean()) {
+      Thread.yield();
+    }
+  }
+
+  private void hear(long frames) {
+    out.allow(frames);
+    out.awaitFrames(frames);
+    await(() -> player.pendingWishes() == 0);
+  }
+
+  private void hearUntil(Predicate<DeskState> what) {
+    long frames = out.playedFrames();
+    while (!what.test(desk.state())) {
+      frames += RATE / 50;
+      hear(frames);
+    }
+  }
+
+  @Test
+  void startAndStop() {
+    assertFalse(desk.state().isPlaying());
+    press(Action.START_STOP);
+    assertTrue(desk.state().isPlaying());
+    hear(RATE);
+    press(Action.START_STOP);
+    out.letGo();
+    await(() -> !desk.state().isPlaying());
+    assertTrue(desk.state().message().startsWith("stopped"), desk.state().message());
+  }
+
+  @Test
+  void tempoKeys() {
+    press(Action.FASTER, Action.FASTER, Action.SLOWER, Action.MUCH_FASTER);
+    assertEquals(Tempo.of(246), desk.state().tempo());
+    press(Action.MUCH_SLOWER, Action.HALF);
+    assertEquals(new Tempo(Ratio.of(241, 2)), desk.state().tempo());
+    press(Action.DOUBLE, Action.DOUBLE);
+    assertEquals(Tempo.of(482), desk.state().tempo());
+    press(Action.DOUBLE);
+    assertEquals(Tempo.of(482), desk.state().tempo());
+    assertEquals("the tempo stays from 5 to 600", desk.state().message());
+  }
+
+  @Test
+  void aTempoKeyWhilePlayingIsHeard() {
+    press(Action.START_STOP);
+    hear(RATE);
+    press(Action.HALF);
+    assertEquals(Tempo.of(120), desk.state().tempo());
+    hearUntil(state -> state.spot().orElseThrow().lap().tempo().equals(Tempo.of(120)));
+  }
+
+  @Test
+  void tapsSetTheTempo() {
+    for (int tap = 0; tap < 4; tap++) {
+      desk.press(new Press(Action.TAP, 0, tap * 500_000_000L));
+    }
+    assertEquals(Tempo.of(120), desk.state().tempo());
+  }
+
+  @Test
+  void mutesOfEveryPart() {
+    for (Switch part : desk.state().parts()) {
+      press(part.action());
+      assertTrue(desk.state().mix().channels().get(part.part()).muted(), part.words());
+      press(part.action());
+      assertFalse(desk.state().mix().channels().get(part.part()).muted(), part.words());
+    }
+    assertEquals(
+        List.of(Switch.CLAPS, Switch.COUNTS, Switch.WAVES, Switch.TICKS, Switch.VOICE),
+        desk.state().parts(),
+        "no drone and no breath cues in this piece");
+    press(Action.DRONE);
+    assertEquals(Mix.lesson(), desk.state().mix());
+  }
+
+  @Test
+  void sectionsForwardAndBackAndFromTheBeginning() {
+    press(Action.NEXT, Action.NEXT);
+    assertEquals("Delta", desk.state().section().name());
+    press(Action.PREVIOUS);
+    assertEquals("Bend", desk.state().section().name());
+    press(Action.FIRST, Action.PREVIOUS);
+    assertEquals("Source", desk.state().section().name());
+    assertEquals(1, desk.state().sectionNumber());
+  }
+
+  @Test
+  void goingToARoundStartsItsFirstSection() {
+    pressRound(3);
+    assertTrue(desk.state().isPlaying());
+    assertEquals(3, desk.state().section().round());
+    assertEquals("Source", desk.state().section().name());
+    pressRound(8);
+    assertEquals("there is no round 8", desk.state().message());
+  }
+
+  @Test
+  void againGoesBackToTheSectionThatIsHeard() {
+    press(Action.START_STOP);
+    hearUntil(state -> state.section().name().equals("Bend"));
+    hear(out.playedFrames() + RATE / 2);
+    press(Action.AGAIN);
+    hearUntil(
+        state ->
+            state.spot().orElseThrow().lap().section().name().equals("Bend")
+                && !state.spot().orElseThrow().isBeforeTheMouth());
+    assertEquals(8, desk.state().spot().orElseThrow().beat());
+  }
+
+  @Test
+  void aLoopIsSetShownAndLetGo() {
+    press(Action.START_STOP);
+    hear(RATE);
+    press(Action.LOOP);
+    assertEquals("Source", desk.state().loop().orElseThrow().name());
+    hearUntil(state -> state.spot().orElseThrow().lap().shiftBeats() > 0);
+    press(Action.LOOP);
+    assertEquals(Optional.empty(), desk.state().loop());
+    press(Action.LOOP_ROUND);
+    assertEquals("River", desk.state().loop().orElseThrow().name());
+  }
+
+  @Test
+  void theListOfKeysComesAndGoes() {
+    press(Action.HELP);
+    assertTrue(desk.state().showsKeys());
+    press(Action.HELP);
+    assertFalse(desk.state().showsKeys());
+    press(Action.HELP, Action.TICKS);
+    assertFalse(desk.state().showsKeys(), "any other key does what it does and shows the page");
+    assertTrue(desk.state().mix().channels().get(Part.TICK).muted());
+  }
+
+  @Test
+  void quitting() {
+    assertFalse(desk.hasQuit());
+    press(Action.QUIT);
+    assertTrue(desk.hasQuit());
+  }
+}

@@ -1,0 +1,98 @@
+package org.matraloom.host;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.matraloom.sound.AudioOut;
+
+/** A device that takes only as many frames as the test allows, and keeps them. */
+final class FakeOut implements AudioOut {
+
+  private final List<Short> samples = new ArrayList<>();
+  private long allowed;
+  private boolean free;
+  private boolean closed;
+  private int underruns;
+  private IOException trouble;
+
+  /** Lets the device take so many frames in all. */
+  synchronized void allow(long frames) {
+    allowed = frames;
+    notifyAll();
+  }
+
+  /** Lets the device take all there is. */
+  synchronized void letGo() {
+    free = true;
+    notifyAll();
+  }
+
+  synchronized void runDry() {
+    underruns++;
+  }
+
+  synchronized void breakWith(IOException failure) {
+    trouble = failure;
+    notifyAll();
+  }
+
+  @Override
+  public synchronized void write(byte[] pcm, int offset, int length) throws IOException {
+    while (!free && !closed && trouble == null && samples.size() >= allowed) {
+      pause();
+    }
+    if (trouble != null) {
+      throw trouble;
+    }
+    for (int i = offset; i < offset + length; i += 2) {
+      samples.add((short) (pcm[i] & 0xFF | pcm[i + 1] << 8));
+    }
+    notifyAll();
+  }
+
+  /** Waits until so many frames were taken. */
+  synchronized void awaitFrames(long frames) {
+    while (samples.size() < frames) {
+      pause();
+    }
+  }
+
+  private void pause() {
+    try {
+      wait();
+    } catch (InterruptedException stopped) {
+      throw new IllegalStateException(stopped);
+    }
+  }
+
+  synchronized short[] samples() {
+    short[] copy = new short[samples.size()];
+    for (int i = 0; i < copy.length; i++) {
+      copy[i] = samples.get(i);
+    }
+    return copy;
+  }
+
+  synchronized boolean isClosed() {
+    return closed;
+  }
+
+  @Override
+  public void drain() {}
+
+  @Override
+  public synchronized long playedFrames() {
+    return samples.size();
+  }
+
+  @Override
+  public synchronized int underruns() {
+    return underruns;
+  }
+
+  @Override
+  public synchronized void close() {
+    closed = true;
+    notifyAll();
+  }
+}
