@@ -45,8 +45,7 @@ final class LiveView {
     lines.add(row("sound", parts(state, words)));
     lines.add(row("underruns", Integer.toString(state.underruns())));
     lines.add(row("", state.message()));
-    lines.add(
-        "space start, stop   enter again   left right section   up down tempo   ? keys   q quit");
+    lines.add("space start, stop   enter again   arrows section, tempo   ? keys   q quit");
     return lines;
   }
 
