@@ -2,6 +2,7 @@ package org.matraloom.app;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.matraloom.host.Fade;
@@ -83,7 +84,7 @@ final class PlayCommand implements Callable<Integer> {
     PcmFormat pcm = format.format();
     int rate = pcm.ratePerSecond();
     return new LivePiece(
-        laidOut,
+        List.of(laidOut),
         timeline.countInAvartanas(),
         new PulseVoice(rate),
         drone.sruti().map(tonic -> new SrutiDrone(tonic, rate)),

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Which lap the frames of a live rendering belong to.
+ * Which lap the frames of the device belong to.
  *
  * @param laps the latest ones, in order, at least one
  */
@@ -33,9 +33,15 @@ record Course(List<Lap> laps) {
 
   /** A lap that takes over; those it forestalls are left out. */
   Course followedBy(Lap next) {
+    return joinedBy(new Course(List.of(next)));
+  }
+
+  /** The laps of another course from where that begins. */
+  Course joinedBy(Course next) {
     List<Lap> longer = new ArrayList<>(laps);
-    longer.removeIf(lap -> lap.fromBeat() >= next.fromBeat());
-    longer.add(next);
+    long from = next.laps.get(0).fromFrame();
+    longer.removeIf(lap -> lap.fromFrame() >= from);
+    longer.addAll(next.laps);
     return new Course(longer.subList(Math.max(0, longer.size() - KEPT), longer.size()));
   }
 }

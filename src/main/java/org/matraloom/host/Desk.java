@@ -20,7 +20,8 @@ final class Desk {
   private final Sections sections;
   private final TapTempo taps = new TapTempo();
 
-  private BeatSheet sheet;
+  private Optional<BeatSheet> sheet = Optional.empty();
+  private int passage;
   private Section chosen;
 
   /** Whether the chosen section has been asked for and its lead-in is not heard yet. */
@@ -37,10 +38,9 @@ final class Desk {
     this.piece = piece;
     this.player = player;
     this.mix = mix;
-    this.tempo = piece.timeline().performance().composition().tempo();
-    this.sections = Sections.of(piece.timeline());
+    this.sections = Sections.of(piece.passages());
     this.chosen = sections.first();
-    this.sheet = BeatSheet.of(piece.timeline(), tempo);
+    this.tempo = piece.composition(chosen).tempo();
   }
 
   boolean hasQuit() {
@@ -70,7 +70,7 @@ final class Desk {
       case HALF -> tempo(tempo.beatsPerMinute().dividedBy(2));
       case TAP -> tap(press.nanos());
       case LOOP -> loop(here());
-      case LOOP_ROUND -> loop(sections.roundAt(here().startBeat()));
+      case LOOP_ROUND -> loop(sections.roundOf(here()));
       case HELP -> showsKeys = !wasShowingKeys;
       case QUIT -> hasQuit = true;
       default -> toggle(press.action());
@@ -92,12 +92,13 @@ final class Desk {
     Optional<Spot> spot = player.isPlaying() ? player.spot() : Optional.empty();
     isUnderWay &= spot.isPresent() && !spot.get().lap().section().equals(chosen);
     return spot.filter(heard -> !isUnderWay && !heard.isBeforeTheMouth())
-        .map(heard -> sections.at(Ratio.of(heard.beat())))
+        .map(heard -> sections.at(heard.lap().section().passage(), Ratio.of(heard.beat())))
         .orElse(chosen);
   }
 
   private void goTo(Section section) {
     chosen = section;
+    enter(section.passage());
     isUnderWay = true;
     loop = loop.map(looped -> section);
     player.loop(loop);
@@ -105,13 +106,21 @@ final class Desk {
     message = "to " + section.name() + ", round " + section.round();
   }
 
+  /** Each passage begins at its own tempo. */
+  private void enter(int next) {
+    if (passage != next) {
+      passage = next;
+      tempo = piece.passages().get(next).performance().composition().tempo();
+      sheet = Optional.empty();
+    }
+  }
+
   private void goToRound(int number) {
-    List<Section> rounds = sections.rounds();
-    rounds.stream()
+    sections.rounds(here().passage()).stream()
         .filter(round -> round.round() == number)
         .findFirst()
         .ifPresentOrElse(
-            round -> goTo(sections.at(round.startBeat())),
+            round -> goTo(sections.at(round.passage(), round.startBeat())),
             () -> message = "there is no round " + number);
   }
 
@@ -136,7 +145,7 @@ final class Desk {
       return;
     }
     tempo = new Tempo(beatsPerMinute);
-    sheet = BeatSheet.of(piece.timeline(), tempo);
+    sheet = Optional.empty();
     player.tempo(tempo);
   }
 
@@ -155,22 +164,28 @@ final class Desk {
   private List<Switch> parts() {
     return Arrays.stream(Switch.values())
         .filter(part -> part.part() != Part.DRONE || piece.drone().isPresent())
-        .filter(part -> part.part() != Part.BREATH || piece.timeline() instanceof BreathTimeline)
+        .filter(
+            part ->
+                part.part() != Part.BREATH
+                    || piece.passages().stream().anyMatch(BreathTimeline.class::isInstance))
         .toList();
   }
 
   DeskState state() {
     Section section = here();
+    enter(section.passage());
+    BeatSheet known = sheet.orElseGet(() -> BeatSheet.of(piece.timeline(section), tempo));
+    sheet = Optional.of(known);
     return new DeskState(
-        piece.timeline().performance().composition(),
-        piece.timeline().performance().endBeat(),
+        piece.composition(section),
+        piece.timeline(section).performance().endBeat(),
         player.isPlaying(),
         player.spot(),
-        sheet,
+        known,
         section,
         sections.all().indexOf(section) + 1,
         sections.all().size(),
-        sections.rounds().size(),
+        sections.rounds(section.passage()).size(),
         tempo,
         mix,
         loop,

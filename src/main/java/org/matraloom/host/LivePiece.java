@@ -1,7 +1,9 @@
 package org.matraloom.host;
 
+import java.util.List;
 import java.util.Optional;
 import org.matraloom.schedule.Timeline;
+import org.matraloom.score.Composition;
 import org.matraloom.sound.PcmFormat;
 import org.matraloom.sound.SolluVoice;
 import org.matraloom.sound.SrutiDrone;
@@ -9,20 +11,29 @@ import org.matraloom.sound.SrutiDrone;
 /**
  * What is played live.
  *
- * @param timeline what happens
- * @param countInAvartanas avartanas counted before it, 0 to 16
+ * @param passages what happens, one after another, each at its own tempo; at least one
+ * @param countInAvartanas avartanas counted before each start, 0 to 16
  * @param voice says the sollus, at the rate of the format
  * @param drone sounds below it
  * @param format how samples are handed to the device
  */
 public record LivePiece(
-    Timeline timeline,
+    List<Timeline> passages,
     int countInAvartanas,
     SolluVoice voice,
     Optional<SrutiDrone> drone,
     PcmFormat format) {
 
-  int beatsPerAvartana() {
-    return timeline.performance().composition().avartana().beats();
+  /** Copies the list. */
+  public LivePiece {
+    passages = List.copyOf(passages);
+  }
+
+  Timeline timeline(Section section) {
+    return passages.get(section.passage());
+  }
+
+  Composition composition(Section section) {
+    return timeline(section).performance().composition();
   }
 }

@@ -8,8 +8,6 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import org.matraloom.sound.AudioOut;
 import org.matraloom.sound.Mix;
-import org.matraloom.sound.PcmCodec;
-import org.matraloom.sound.PcmFormat;
 import org.matraloom.time.Tempo;
 
 /**
@@ -20,41 +18,17 @@ import org.matraloom.time.Tempo;
  */
 public final class LivePlayer implements AutoCloseable {
 
-  private static final int FIRST_AHEAD_MS = 100;
-  private static final int MOST_AHEAD_MS = 1000;
-
-  /** Devices may swallow the first few milliseconds, so these are silent. */
-  private static final int QUIET_MS = 20;
-
-  private static final int WARM_UP_SECONDS = 2;
   private static final long NAP_NANOS = TimeUnit.MILLISECONDS.toNanos(2);
   private static final long CLOSE_MS = 1000;
 
-  private final LivePiece piece;
-  private final Optional<Fade> fade;
   private final AudioOut out;
   private final AudioPump pump;
-  private final PcmRing ring;
-  private final PcmCodec codec;
+  private final RenderAhead render;
   private final Queue<Runnable> wishes = new ConcurrentLinkedQueue<>();
-  private final float[] block;
-  private final byte[] encoded;
-  private final byte[] silence;
-  private final int blockFrames;
   private final Thread renderThread = new Thread(this::renderAhead, "matraloom-render");
   private final Thread audioThread = new Thread(this::handOver, "matraloom-audio");
 
-  private Optional<LiveStream> stream = Optional.empty();
-  private Optional<Section> loop = Optional.empty();
-
-  private int underrunsMet;
-
-  /** Empty before the first start. */
-  private volatile Optional<Course> course = Optional.empty();
-
-  private volatile long startFrame;
   private volatile boolean playing;
-  private volatile int aheadBytes;
   private volatile boolean closed;
   private volatile Optional<Throwable> failure = Optional.empty();
 
@@ -66,18 +40,10 @@ public final class LivePlayer implements AutoCloseable {
    * @param out where it is heard; closed with this player
    */
   public LivePlayer(LivePiece piece, Optional<Fade> fade, AudioOut out) {
-    PcmFormat format = piece.format();
-    this.piece = piece;
-    this.fade = fade;
+    PcmRing ring = new PcmRing(RenderAhead.bytes(piece.format(), RenderAhead.MOST_AHEAD_MS));
     this.out = out;
-    this.ring = new PcmRing(bytes(format, MOST_AHEAD_MS));
-    this.pump = new AudioPump(ring, out, format);
-    this.codec = new PcmCodec(format.bits());
-    this.blockFrames = format.ratePerSecond() * AudioPump.BLOCK_MS / 1000;
-    this.block = new float[blockFrames * format.channels()];
-    this.encoded = new byte[blockFrames * format.bytesPerFrame()];
-    this.silence = new byte[bytes(format, QUIET_MS)];
-    this.aheadBytes = bytes(format, FIRST_AHEAD_MS);
+    this.pump = new AudioPump(ring, out, piece.format());
+    this.render = new RenderAhead(piece, fade, ring, pump);
     audioThread.setPriority(Thread.MAX_PRIORITY);
     renderThread.setDaemon(true);
     audioThread.setDaemon(true);
@@ -97,16 +63,16 @@ public final class LivePlayer implements AutoCloseable {
    * @param mix how loud each part is
    */
   public void start(Section section, Tempo tempo, Mix mix) {
-    wish(() -> stream.ifPresentOrElse(s -> s.goTo(section), () -> begin(section, tempo, mix)));
+    wish(
+        () -> {
+          render.start(section, tempo, mix);
+          playing = true;
+        });
   }
 
   /** Stops within a moment. */
   public void stop() {
-    wish(
-        () -> {
-          stream = Optional.empty();
-          pump.stop();
-        });
+    wish(render::stop);
   }
 
   /**
@@ -115,7 +81,7 @@ public final class LivePlayer implements AutoCloseable {
    * @param tempo the tempo
    */
   public void tempo(Tempo tempo) {
-    wish(() -> stream.ifPresent(s -> s.tempo(tempo)));
+    wish(() -> render.tempo(tempo));
   }
 
   /**
@@ -124,7 +90,7 @@ public final class LivePlayer implements AutoCloseable {
    * @param mix how loud each part is
    */
   public void mix(Mix mix) {
-    wish(() -> stream.ifPresent(s -> s.mix(mix)));
+    wish(() -> render.mix(mix));
   }
 
   /**
@@ -133,11 +99,7 @@ public final class LivePlayer implements AutoCloseable {
    * @param section what is looped
    */
   public void loop(Optional<Section> section) {
-    wish(
-        () -> {
-          loop = section;
-          stream.ifPresent(s -> s.loop(section));
-        });
+    wish(() -> render.loop(section));
   }
 
   /**
@@ -156,12 +118,14 @@ public final class LivePlayer implements AutoCloseable {
    * @return empty before the first start
    */
   Optional<Spot> spot() {
-    return course.map(
-        known -> {
-          long frame = Math.max(0, out.playedFrames() - startFrame);
-          Lap lap = known.at(frame);
-          return new Spot(lap, lap.beatAt(frame));
-        });
+    return render
+        .course()
+        .map(
+            course -> {
+              long frame = Math.max(course.laps().get(0).fromFrame(), out.playedFrames());
+              Lap lap = course.at(frame);
+              return new Spot(lap, lap.beatAt(frame));
+            });
   }
 
   /**
@@ -178,10 +142,8 @@ public final class LivePlayer implements AutoCloseable {
     return wishes.size();
   }
 
-  /** How much is rendered ahead of the device, in milliseconds. */
   int aheadMs() {
-    PcmFormat format = piece.format();
-    return (int) (1000L * aheadBytes / format.bytesPerFrame() / format.ratePerSecond());
+    return render.aheadMs();
   }
 
   /**
@@ -216,75 +178,24 @@ public final class LivePlayer implements AutoCloseable {
     LockSupport.unpark(renderThread);
   }
 
-  private void begin(Section section, Tempo tempo, Mix mix) {
-    while (!pump.isIdle() && !closed) {
-      LockSupport.parkNanos(NAP_NANOS);
-    }
-    LiveStream begun = new LiveStream(piece, section, tempo, mix, fade);
-    begun.loop(loop);
-    int quiet = ring.write(silence, 0, silence.length) / piece.format().bytesPerFrame();
-    startFrame = pump.writtenFrames() + quiet;
-    course = Optional.of(begun.course());
-    stream = Optional.of(begun);
-    playing = true;
-    pump.play();
-  }
-
   private void renderAhead() {
     guard(
         () -> {
-          warmUp();
+          render.warmUp();
           while (!closed) {
-            boolean busy = grantWish() || stream.isPresent() && fill();
-            if (!busy) {
-              playing = playing && !(stream.isEmpty() && pump.isIdle());
+            if (!grantWish() && !render.fill(out.underruns())) {
+              playing = playing && (render.isRendering() || !pump.isIdle());
               LockSupport.parkNanos(NAP_NANOS);
             }
           }
         });
   }
 
-  /** The first run of the code is slow; nobody waits for this one. */
-  private void warmUp() {
-    Section first = Sections.of(piece.timeline()).first();
-    Tempo tempo = piece.timeline().performance().composition().tempo();
-    LiveStream unheard = new LiveStream(piece, first, tempo, Mix.lesson(), fade);
-    for (int done = 0; done < WARM_UP_SECONDS * piece.format().ratePerSecond(); ) {
-      int frames = unheard.render(block, blockFrames);
-      codec.encode(block, frames * piece.format().channels(), encoded);
-      done += blockFrames;
-    }
-  }
-
   private boolean grantWish() {
-    Runnable wish = wishes.peek();
-    if (wish == null) {
-      return false;
-    }
-    wish.run();
-    stream.ifPresent(s -> course = Optional.of(s.course()));
-    wishes.remove();
-    return true;
-  }
-
-  private boolean fill() {
-    if (out.underruns() > underrunsMet) {
-      underrunsMet = out.underruns();
-      aheadBytes = Math.min(ring.capacity(), aheadBytes + aheadBytes / 2);
-    }
-    if (ring.filled() + encoded.length > aheadBytes) {
-      return false;
-    }
-    LiveStream playingNow = stream.get();
-    int frames = playingNow.render(block, blockFrames);
-    course = Optional.of(playingNow.course());
-    codec.encode(block, frames * piece.format().channels(), encoded);
-    ring.write(encoded, 0, frames * piece.format().bytesPerFrame());
-    if (frames == 0) {
-      stream = Optional.empty();
-      pump.end();
-    }
-    return true;
+    Optional<Runnable> wish = Optional.ofNullable(wishes.peek());
+    wish.ifPresent(Runnable::run);
+    wish.ifPresent(granted -> wishes.remove());
+    return wish.isPresent();
   }
 
   private void handOver() {
@@ -308,9 +219,5 @@ public final class LivePlayer implements AutoCloseable {
       failure = closed ? failure : Optional.of(problem);
       closed = true;
     }
-  }
-
-  private static int bytes(PcmFormat format, int ms) {
-    return format.ratePerSecond() * ms / 1000 * format.bytesPerFrame();
   }
 }

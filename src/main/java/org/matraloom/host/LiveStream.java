@@ -28,7 +28,9 @@ final class LiveStream {
   /** The renderer may settle so many frames more than were asked of it. */
   private static final int SETTLED_AHEAD_FRAMES = 512;
 
-  private final LivePiece piece;
+  private final Timeline whole;
+  private final int cycleBeats;
+  private final long startFrame;
   private final Renderer renderer;
   private final Optional<Fade> fade;
   private Mix mix;
@@ -37,23 +39,31 @@ final class LiveStream {
   private long fadeBeat;
 
   /**
-   * Begins to play.
+   * Begins to play a passage.
    *
-   * @param piece what is played
+   * @param piece what it belongs to
    * @param section where the mouth begins; the count-in lies before it
    * @param tempo the tempo
    * @param mix how loud each part is
    * @param fade whether voice and ticks go away
+   * @param startFrame the frame by which the first frame is called
    */
-  LiveStream(LivePiece piece, Section section, Tempo tempo, Mix mix, Optional<Fade> fade) {
-    this.piece = piece;
+  LiveStream(
+      LivePiece piece,
+      Section section,
+      Tempo tempo,
+      Mix mix,
+      Optional<Fade> fade,
+      long startFrame) {
+    this.whole = piece.timeline(section);
+    this.cycleBeats = piece.composition(section).avartana().beats();
     this.mix = mix;
     this.fade = fade;
-    Excerpt opening =
-        Excerpt.countedIn(piece.timeline(), section.startBeat(), piece.countInAvartanas());
+    this.startFrame = startFrame;
+    Excerpt opening = Excerpt.countedIn(whole, section.startBeat(), piece.countInAvartanas());
     long origin = opening.originBeat().floor();
     int rate = piece.format().ratePerSecond();
-    Lap first = new Lap(origin, 0, origin, 0, tempo, rate, section, mix);
+    Lap first = new Lap(origin, 0, origin, startFrame, tempo, rate, section, mix);
     this.course = new Course(List.of(first));
     this.fadeBeat = section.startBeat().floor();
     this.renderer =
@@ -71,9 +81,17 @@ final class LiveStream {
     return course;
   }
 
+  Mix mix() {
+    return mix;
+  }
+
+  boolean plays(Section section) {
+    return section.passage() == last().section().passage();
+  }
+
   /** Renders the next frames, as {@link Renderer#render} does. */
   int render(float[] block, int frames) {
-    long settled = renderer.openFrame() + frames + SETTLED_AHEAD_FRAMES;
+    long settled = openFrame() + frames + SETTLED_AHEAD_FRAMES;
     loopBefore(settled);
     fadeBefore(settled);
     return renderer.render(block, frames);
@@ -103,7 +121,7 @@ final class LiveStream {
   }
 
   void loop(Optional<Section> section) {
-    loop = section;
+    loop = section.filter(this::plays);
   }
 
   private void loopBefore(long settledFrame) {
@@ -115,12 +133,12 @@ final class LiveStream {
     long endFrame = last().frameAt(end);
     if (endFrame < settledFrame) {
       long beat = Math.max(end.ceil(), nextBeat());
-      takeOver(jump(section, beat), Math.max(endFrame, renderer.openFrame()));
+      takeOver(jump(section, beat), Math.max(endFrame, openFrame()));
     }
   }
 
   private void fadeBefore(long settledFrame) {
-    long cycle = piece.beatsPerAvartana();
+    long cycle = cycleBeats;
     long samam = (Math.floorDiv(nextBeat() - 1, cycle) + 1) * cycle;
     long avartana = avartana(samam);
     boolean fades = fade.isPresent() && avartana > 0 && !fade.get().isOver(avartana - 1);
@@ -136,14 +154,14 @@ final class LiveStream {
 
   /** How many avartanas have begun since the mouth began, the one it began in not counted. */
   private long avartana(long beat) {
-    long cycle = piece.beatsPerAvartana();
+    long cycle = cycleBeats;
     return Math.max(0, Math.floorDiv(beat, cycle) - Math.floorDiv(fadeBeat, cycle));
   }
 
   /** A new run at a section, so that it comes in its place in the tala and not at once. */
   private Lap jump(Section section, long beat) {
     Ratio lead = Ratio.of(beat + LEAST_LEAD_BEATS).minus(section.startBeat());
-    long cycle = piece.beatsPerAvartana();
+    long cycle = cycleBeats;
     return last().to(section, lead.dividedBy(cycle).ceil() * cycle, beat);
   }
 
@@ -153,22 +171,30 @@ final class LiveStream {
 
   private void takeOver(Lap next, long silentFrame) {
     Lap lap = next.with(faded(next.fromBeat()), next.fromBeat());
-    Timeline whole = piece.timeline();
     Ratio origin = lap.ofPiece(lap.fromBeat());
     Ratio start = lap.section().startBeat();
     Ratio mouth = start.compareTo(origin) > 0 ? start : origin;
     Passage passage = new Passage(Excerpt.of(whole, origin, mouth), lap.mix());
     renderer.change(
-        new Change(passage, lap.pieceClock(), lap.clockFrame(), lap.fromFrame(), silentFrame));
+        new Change(
+            passage,
+            lap.pieceClock(),
+            lap.clockFrame() - startFrame,
+            lap.fromFrame() - startFrame,
+            silentFrame - startFrame));
     course = course.followedBy(lap);
   }
 
+  private long openFrame() {
+    return startFrame + renderer.openFrame();
+  }
+
   private long nextBeat() {
-    return last().beatFrom(renderer.openFrame());
+    return last().beatFrom(openFrame());
   }
 
   private boolean isInPiece(long beat) {
-    return last().ofPiece(beat).compareTo(piece.timeline().endBeat()) <= 0;
+    return last().ofPiece(beat).compareTo(whole.endBeat()) <= 0;
   }
 
   private Lap last() {

@@ -22,18 +22,28 @@ final class Sections {
     this.rounds = List.copyOf(rounds);
   }
 
-  static Sections of(Timeline timeline) {
-    Performance performance = timeline.performance();
+  static Sections of(List<Timeline> passages) {
+    List<Section> all = new ArrayList<>();
+    List<Section> rounds = new ArrayList<>();
+    for (int passage = 0; passage < passages.size(); passage++) {
+      all.addAll(sections(passages.get(passage), passage));
+      rounds.addAll(rounds(passages.get(passage).performance(), passage));
+    }
+    return new Sections(all, rounds);
+  }
+
+  private static List<Section> sections(Timeline timeline, int passage) {
+    Ratio end = timeline.performance().endBeat();
     List<Section> open = new ArrayList<>();
     boolean roundHasJustBegun = false;
     for (Event event : timeline) {
       if (event instanceof Event.RoundStart start) {
-        open.add(section(start.phrase(), start.number(), start.beat(), performance));
+        open.add(new Section(passage, start.phrase(), start.number(), start.beat(), end));
         roundHasJustBegun = true;
       } else if (event instanceof Event.SectionStart start) {
         Section last = open.get(open.size() - 1);
         boolean sameBeat = last.startBeat().equals(start.beat());
-        Section next = section(start.phrase(), start.round(), start.beat(), performance);
+        Section next = new Section(passage, start.phrase(), start.round(), start.beat(), end);
         if (sameBeat && roundHasJustBegun) {
           open.set(open.size() - 1, next);
         } else if (!sameBeat && !isAgain(last, next)) {
@@ -42,11 +52,7 @@ final class Sections {
         roundHasJustBegun = false;
       }
     }
-    return new Sections(closed(open, performance.endBeat()), rounds(performance));
-  }
-
-  private static Section section(String name, int round, Ratio beat, Performance performance) {
-    return new Section(name, round, beat, performance.endBeat());
+    return closed(open, end);
   }
 
   private static boolean isAgain(Section last, Section next) {
@@ -58,15 +64,18 @@ final class Sections {
     for (int i = 0; i < open.size(); i++) {
       Section section = open.get(i);
       Ratio end = i + 1 < open.size() ? open.get(i + 1).startBeat() : endBeat;
-      closed.add(new Section(section.name(), section.round(), section.startBeat(), end));
+      closed.add(
+          new Section(
+              section.passage(), section.name(), section.round(), section.startBeat(), end));
     }
     return closed;
   }
 
-  private static List<Section> rounds(Performance performance) {
+  private static List<Section> rounds(Performance performance, int passage) {
     List<Section> rounds = new ArrayList<>();
     for (Span.Round round : performance.rounds()) {
-      rounds.add(new Section(round.phrase(), round.number(), round.startBeat(), round.endBeat()));
+      rounds.add(
+          new Section(passage, round.phrase(), round.number(), round.startBeat(), round.endBeat()));
     }
     return rounds;
   }
@@ -75,8 +84,9 @@ final class Sections {
     return all;
   }
 
-  List<Section> rounds() {
-    return rounds;
+  /** The rounds of a passage. */
+  List<Section> rounds(int passage) {
+    return rounds.stream().filter(round -> round.passage() == passage).toList();
   }
 
   Section first() {
@@ -84,18 +94,20 @@ final class Sections {
   }
 
   /** The section at a place; the first before them all, the last after them all. */
-  Section at(Ratio beat) {
-    return lastNotAfter(beat, all);
+  Section at(int passage, Ratio beat) {
+    return lastNotAfter(passage, beat, all);
   }
 
-  /** The round at a place, likewise. */
-  Section roundAt(Ratio beat) {
-    return lastNotAfter(beat, rounds);
+  /** The round that a section lies in. */
+  Section roundOf(Section section) {
+    return lastNotAfter(section.passage(), section.startBeat(), rounds);
   }
 
-  private static Section lastNotAfter(Ratio beat, List<Section> sections) {
-    Section found = sections.get(0);
-    for (Section section : sections) {
+  private static Section lastNotAfter(int passage, Ratio beat, List<Section> sections) {
+    List<Section> inPassage =
+        sections.stream().filter(section -> section.passage() == passage).toList();
+    Section found = inPassage.get(0);
+    for (Section section : inPassage) {
       if (section.startBeat().compareTo(beat) > 0) {
         break;
       }
@@ -106,7 +118,7 @@ final class Sections {
 
   /** The section so many places further on, or back; the first and the last are the ends. */
   Section neighbour(Section section, int steps) {
-    int at = all.indexOf(at(section.startBeat())) + steps;
+    int at = all.indexOf(at(section.passage(), section.startBeat())) + steps;
     return all.get(Math.max(0, Math.min(all.size() - 1, at)));
   }
 }

@@ -32,7 +32,7 @@ class LivePlayerTest {
 
   private final FakeOut out = new FakeOut();
   private final LivePiece piece = Rivers.piece(TEMPO, 1);
-  private final Sections sections = Sections.of(piece.timeline());
+  private final Sections sections = Sections.of(piece.passages());
   private final LivePlayer player = new LivePlayer(piece, Optional.empty(), out);
 
   @AfterEach
@@ -57,7 +57,11 @@ class LivePlayerTest {
 
     Renderer renderer =
         new Renderer(
-            piece.timeline(), piece.timeline().clock(RATE), Mix.lesson(), piece.voice(), 1);
+            piece.passages().get(0),
+            piece.passages().get(0).clock(RATE),
+            Mix.lesson(),
+            piece.voice(),
+            1);
     float[] samples = new float[30 * RATE];
     int frames = renderer.render(samples, samples.length);
     PcmCodec codec = new PcmCodec(16);

@@ -38,8 +38,8 @@ class LiveStreamTest {
 
     Run(Tempo tempo, int countIn, Mix mix, Optional<Fade> fade) {
       piece = Rivers.piece(tempo, countIn);
-      sections = Sections.of(piece.timeline());
-      stream = new LiveStream(piece, sections.first(), tempo, mix, fade);
+      sections = Sections.of(piece.passages());
+      stream = new LiveStream(piece, sections.first(), tempo, mix, fade, 0);
     }
 
     void until(long end) {
@@ -102,7 +102,8 @@ class LiveStreamTest {
     }
     run.until(Long.MAX_VALUE);
     long claps =
-        Rivers.events(run.piece.timeline(), org.matraloom.schedule.Event.HandBeat.class).stream()
+        Rivers.events(run.piece.passages().get(0), org.matraloom.schedule.Event.HandBeat.class)
+            .stream()
             .filter(hand -> hand.kriya() instanceof Kriya.Clap)
             .count();
     assertEquals(claps, run.onsets.size());

@@ -20,20 +20,20 @@ import org.matraloom.time.Tempo;
 class LiveViewTest {
 
   private final LivePiece piece = Rivers.piece(Tempo.of(60), 1);
-  private final Sections sections = Sections.of(piece.timeline());
+  private final Sections sections = Sections.of(piece.passages());
 
   private DeskState state(
       Optional<Spot> spot, Section section, Optional<Section> loop, boolean showsKeys) {
     return new DeskState(
-        piece.timeline().performance().composition(),
-        piece.timeline().performance().endBeat(),
+        piece.passages().get(0).performance().composition(),
+        piece.passages().get(0).performance().endBeat(),
         spot.isPresent(),
         spot,
-        BeatSheet.of(piece.timeline(), Tempo.of(60)),
+        BeatSheet.of(piece.passages().get(0), Tempo.of(60)),
         section,
         sections.all().indexOf(section) + 1,
         sections.all().size(),
-        sections.rounds().size(),
+        sections.rounds(0).size(),
         Tempo.of(60),
         Mix.lesson().without(Set.of(Part.TICK)),
         loop,
@@ -87,7 +87,7 @@ class LiveViewTest {
     assertEquals("to khanda nadai (5) in 1 beat", change(39, Optional.empty()));
     assertEquals("", change(40, Optional.empty()));
     assertEquals(
-        "", change(39, Optional.of(sections.rounds().get(1))), "the loop turns back first");
+        "", change(39, Optional.of(sections.rounds(0).get(1))), "the loop turns back first");
   }
 
   private String change(long beat, Optional<Section> loop) {
@@ -149,7 +149,7 @@ class LiveViewTest {
     StringWriter text = new StringWriter();
     PlainLines plain = new PlainLines(new PrintWriter(text));
     for (long beat = 30; beat < 42; beat++) {
-      Section section = sections.at(Ratio.of(beat));
+      Section section = sections.at(0, Ratio.of(beat));
       DeskState state =
           state(Optional.of(spot(beat, sections.first())), section, Optional.empty(), false);
       plain.show(state);

@@ -62,7 +62,11 @@ final class Rivers {
 
   static LivePiece piece(Tempo tempo, int countInAvartanas) {
     return new LivePiece(
-        timeline(tempo, countInAvartanas), countInAvartanas, new Clicks(), Optional.empty(), MONO);
+        List.of(timeline(tempo, countInAvartanas)),
+        countInAvartanas,
+        new Clicks(),
+        Optional.empty(),
+        MONO);
   }
 
   static <E extends Event> List<E> events(Timeline timeline, Class<E> kind) {
