@@ -3,6 +3,7 @@ package org.matraloom.app;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.matraloom.notation.ScorePrinter;
@@ -10,6 +11,8 @@ import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Composition;
 import org.matraloom.sound.Mix;
 import org.matraloom.sound.Passage;
+import org.matraloom.sound.PcmFormat;
+import org.matraloom.sound.Sruti;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -17,6 +20,33 @@ import picocli.CommandLine.Spec;
 
 /** Where a drill goes and how it sounds. */
 final class DrillOutput {
+
+  /** Takes the sound of a drill in place of a file. */
+  @FunctionalInterface
+  interface Listener {
+    /**
+     * Takes a drill.
+     *
+     * @param passages what is heard, one after another
+     * @param countInAvartanas avartanas counted before each
+     * @param sruti the tonic of a drone
+     * @param format how samples are handed on
+     */
+    void hear(
+        List<Passage> passages, int countInAvartanas, Optional<Sruti> sruti, PcmFormat format);
+  }
+
+  private final Optional<Listener> listener;
+
+  /** Writes to the files that are named. */
+  DrillOutput() {
+    this.listener = Optional.empty();
+  }
+
+  /** Hands every drill to a listener. */
+  DrillOutput(Listener listener) {
+    this.listener = Optional.of(listener);
+  }
 
   @Spec(Spec.Target.MIXEE)
   private CommandSpec command;
@@ -62,17 +92,19 @@ final class DrillOutput {
       Function<Timeline, Timeline> change,
       Mix sound)
       throws IOException {
-    if (output == null && score == null) {
+    List<Passage> heard =
+        passages.stream()
+            .map(passage -> new Passage(change.apply(timeline.timeline(passage)), sound))
+            .toList();
+    listener.ifPresent(
+        taking -> taking.hear(heard, timeline.countInAvartanas(), drone.sruti(), format.format()));
+    if (output == null && score == null && listener.isEmpty()) {
       command.commandLine().getOut().print(ScorePrinter.print(written));
     }
     if (score != null) {
       TextOutput.write(score, ScorePrinter.print(written));
     }
     if (output != null) {
-      List<Passage> heard =
-          passages.stream()
-              .map(passage -> new Passage(change.apply(timeline.timeline(passage)), sound))
-              .toList();
       new TrackOutput(command.commandLine().getOut(), command.commandLine().getErr())
           .write(heard, "(" + what + ")", drone.sruti(), format.format(), output);
     }

@@ -57,7 +57,16 @@ public final class Main {
    * @return the exit code: see {@link ExitCode}
    */
   public static int run(PrintWriter out, PrintWriter err, String... arguments) {
-    CommandLine line = Commands.line(arguments);
+    CommandLine line = prepared(Commands.line(arguments), out, err);
+    if (arguments.length == 0) {
+      line.usage(out);
+      return ExitCode.DONE;
+    }
+    return line.execute(arguments);
+  }
+
+  /** Gives a command line what every command needs: writers, converters, explanations. */
+  static CommandLine prepared(CommandLine line, PrintWriter out, PrintWriter err) {
     line.setOut(out);
     line.setErr(err);
     line.registerConverter(Part.class, new PartName());
@@ -66,11 +75,7 @@ public final class Main {
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setParameterExceptionHandler(Main::explainUsage);
     line.setExecutionExceptionHandler((error, command, parsed) -> explain(error, command));
-    if (arguments.length == 0) {
-      line.usage(out);
-      return ExitCode.DONE;
-    }
-    return line.execute(arguments);
+    return line;
   }
 
   private static int explainUsage(ParameterException error, String[] arguments) {

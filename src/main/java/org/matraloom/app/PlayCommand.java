@@ -9,8 +9,8 @@ import org.matraloom.host.Fade;
 import org.matraloom.host.LivePiece;
 import org.matraloom.host.LiveSession;
 import org.matraloom.host.SoundDevices;
-import org.matraloom.schedule.Timeline;
-import org.matraloom.sound.PcmFormat;
+import org.matraloom.sound.Mix;
+import org.matraloom.sound.Passage;
 import org.matraloom.sound.PulseVoice;
 import org.matraloom.sound.SrutiDrone;
 import picocli.CommandLine.Command;
@@ -31,7 +31,8 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "Without a terminal it plays once through and tells what goes on in lines.",
-      "Example: matraloom play samples-synth/gutter-song.loom --without ticks",
+      "Examples: matraloom play samples-synth/gutter-song.loom --without ticks",
+      "          matraloom play --drill \"switch 4 5 --every halving --tempo 60\"",
       "Start with a low level, above all with headphones."
     })
 final class PlayCommand implements Callable<Integer> {
@@ -39,6 +40,13 @@ final class PlayCommand implements Callable<Integer> {
   @Spec private CommandSpec command;
 
   @Mixin private ScoreOptions score;
+
+  @Option(
+      names = "--drill",
+      help = true,
+      paramLabel = "\"WORDS\"",
+      description = "Play a drill in place of a score, asked for as in the drill command.")
+  private String drill;
 
   @Mixin private TimelineOptions timeline;
 
@@ -68,27 +76,37 @@ final class PlayCommand implements Callable<Integer> {
       DeviceOptions.print(out);
       return ExitCode.DONE;
     }
-    LivePiece piece = piece();
+    DrillToPlay.Made made = drill == null ? ofScore() : ofDrill();
+    LivePiece piece = piece(made);
+    Mix first = made.passages().get(0).mix();
     Optional<Fade> fade = fade();
     LiveSession session =
         new LiveSession(
-            piece, mix.mix(), fade, SoundDevices.find().openOut(device.device(), piece.format()));
+            piece, first, fade, SoundDevices.find().openOut(device.device(), piece.format()));
     if (plain || !session.onScreen()) {
       session.inLines(out, System.in);
     }
     return ExitCode.DONE;
   }
 
-  private LivePiece piece() {
-    Timeline laidOut = timeline.timeline(score.read());
-    PcmFormat pcm = format.format();
-    int rate = pcm.ratePerSecond();
+  private DrillToPlay.Made ofScore() {
+    Passage passage = new Passage(timeline.timeline(score.read()), mix.mix());
+    return new DrillToPlay.Made(
+        List.of(passage), timeline.countInAvartanas(), drone.sruti(), format.format());
+  }
+
+  private DrillToPlay.Made ofDrill() {
+    return DrillToPlay.of(drill, command.commandLine().getOut(), command.commandLine().getErr());
+  }
+
+  private static LivePiece piece(DrillToPlay.Made made) {
+    int rate = made.format().ratePerSecond();
     return new LivePiece(
-        List.of(laidOut),
-        timeline.countInAvartanas(),
+        made.passages().stream().map(Passage::timeline).toList(),
+        made.countInAvartanas(),
         new PulseVoice(rate),
-        drone.sruti().map(tonic -> new SrutiDrone(tonic, rate)),
-        pcm);
+        made.sruti().map(tonic -> new SrutiDrone(tonic, rate)),
+        made.format());
   }
 
   private Optional<Fade> fade() {

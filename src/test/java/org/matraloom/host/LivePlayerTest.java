@@ -30,6 +30,8 @@ class LivePlayerTest {
   private static final Tempo TEMPO = Tempo.of(240);
   private static final Mix CLAPS = Mix.lesson().only(Set.of(Part.CLAP));
 
+  private static final Mix HAND = Mix.lesson().only(Set.of(Part.CLAP, Part.COUNT, Part.WAVE));
+
   private final FakeOut out = new FakeOut();
   private final LivePiece piece = Rivers.piece(TEMPO, 1);
   private final Sections sections = Sections.of(piece.passages());
@@ -92,8 +94,7 @@ class LivePlayerTest {
   void aTempoKeyIsHeardAtTheNextBeatThatIsNotRendered() {
     player.open();
     out.allow(3 * RATE);
-    player.start(
-        sections.first(), TEMPO, Mix.lesson().only(Set.of(Part.CLAP, Part.COUNT, Part.WAVE)));
+    player.start(sections.first(), TEMPO, HAND);
     out.awaitFrames(3 * RATE);
     player.tempo(Tempo.of(120));
     await(() -> player.pendingWishes() == 0);
@@ -171,6 +172,55 @@ class LivePlayerTest {
     out.awaitFrames(RATE);
     await(() -> player.aheadMs() > before);
     assertEquals(1, player.underruns());
+  }
+
+  @Test
+  void passagesFollowOneAnotherEachAtItsTempo() {
+    LivePiece two =
+        new LivePiece(
+            List.of(Rivers.timeline(TEMPO, 0), Rivers.timeline(Tempo.of(480), 0)),
+            0,
+            piece.voice(),
+            Optional.empty(),
+            Rivers.MONO);
+    FakeOut device = new FakeOut();
+    try (LivePlayer both = new LivePlayer(two, Optional.empty(), device)) {
+      both.open();
+      both.start(Sections.of(two.passages()).first(), TEMPO, HAND);
+      device.letGo();
+      await(() -> !both.isPlaying());
+    }
+    List<Long> gaps = gaps(onsets(device.samples()));
+    assertEquals(56 + 1 + 56, gaps.size());
+    for (int i = 0; i < gaps.size(); i++) {
+      long expected = i < 56 ? RATE / 4L : i == 56 ? RATE : RATE / 8L;
+      assertEquals(expected, gaps.get(i), "gap " + i);
+    }
+  }
+
+  @Test
+  void goingToAnotherPassageBeginsItAfresh() {
+    LivePiece two =
+        new LivePiece(
+            List.of(Rivers.timeline(TEMPO, 1), Rivers.timeline(Tempo.of(480), 1)),
+            1,
+            piece.voice(),
+            Optional.empty(),
+            Rivers.MONO);
+    Sections all = Sections.of(two.passages());
+    FakeOut device = new FakeOut();
+    try (LivePlayer both = new LivePlayer(two, Optional.empty(), device)) {
+      both.open();
+      device.allow(RATE);
+      both.start(all.first(), TEMPO, HAND);
+      device.awaitFrames(RATE);
+      both.start(all.all().get(9), Tempo.of(480), HAND);
+      device.letGo();
+      await(() -> both.pendingWishes() == 0);
+      Spot spot = both.spot().orElseThrow();
+      assertEquals(1, spot.lap().section().passage());
+      assertEquals(Tempo.of(480), spot.lap().tempo());
+    }
   }
 
   private static List<Long> onsets(short[] samples) {
