@@ -25,7 +25,7 @@ import org.matraloom.time.Ratio;
 final class CureSearch {
 
   private static final int MOST_CHANGES = 8;
-  private static final long MOST_SOLLUS_READ = 5_000_000;
+  private static final long MOST_SOLLUS_READ = 1_500_000;
 
   /**
    * A piece with one more change.

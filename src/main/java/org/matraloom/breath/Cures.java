@@ -22,9 +22,11 @@ public final class Cures {
 
   private final Composition composition;
   private final BreathSettings settings;
+  private final Voice voice;
 
   private Cures(BreathPlan plan) {
     this.composition = plan.performance().composition();
+    this.voice = VoiceReader.read(plan.performance()).orElseThrow();
     this.settings = plan.settings();
   }
 
@@ -60,11 +62,13 @@ public final class Cures {
         LongStream.rangeClosed(SLOWEST, first).map(at -> first + SLOWEST - at), "slower");
   }
 
+  /** The voice is the same at every tempo, only its pace is not. */
   private Optional<Cure> atTempo(LongStream tempi, String word) {
     return tempi
-        .mapToObj(bpm -> composition.at(Tempo.of(bpm)))
-        .filter(changed -> isPossible(changed, settings))
+        .mapToObj(Tempo::of)
+        .filter(tempo -> MissingBreaths.in(voice, new Pace(tempo), settings) == 0)
         .findFirst()
+        .map(composition::at)
         .map(
             changed ->
                 new Cure(

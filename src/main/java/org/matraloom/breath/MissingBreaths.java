@@ -20,7 +20,7 @@ final class MissingBreaths {
         .orElse(0L);
   }
 
-  private static long in(Voice voice, Pace pace, BreathSettings settings) {
+  static long in(Voice voice, Pace pace, BreathSettings settings) {
     BreathCost limits = new BreathCost(settings, pace);
     long missing = 0;
     Ratio from = voice.begin().beat();
