@@ -178,7 +178,7 @@ class LivePlayerTest {
   void passagesFollowOneAnotherEachAtItsTempo() {
     LivePiece two =
         new LivePiece(
-            List.of(Rivers.timeline(TEMPO, 0), Rivers.timeline(Tempo.of(480), 0)),
+            List.of(Rivers.timeline(TEMPO, 0), Rivers.timeline(Tempo.of(300), 0)),
             0,
             piece.voice(),
             Optional.empty(),
@@ -193,7 +193,7 @@ class LivePlayerTest {
     List<Long> gaps = gaps(onsets(device.samples()));
     assertEquals(56 + 1 + 56, gaps.size());
     for (int i = 0; i < gaps.size(); i++) {
-      long expected = i < 56 ? RATE / 4L : i == 56 ? RATE : RATE / 8L;
+      long expected = i < 56 ? RATE / 4L : i == 56 ? RATE : RATE / 5L;
       assertEquals(expected, gaps.get(i), "gap " + i);
     }
   }
