@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.matraloom.breath.Care;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.sound.Mix;
 import org.matraloom.sound.Passage;
@@ -56,6 +57,9 @@ final class TrackOutput {
         minutes,
         seconds - minutes * SECONDS_PER_MINUTE,
         what);
+    if (minutes >= Care.REST_AFTER_MINUTES) {
+      out.println("That is a long time for a voice: put silence and water in between.");
+    }
   }
 
   private static void requireFolder(Path target) {

@@ -117,7 +117,7 @@ public final class PackMaker {
     Path mp3 = folder.resolve(track.mp3Name());
     int files = 0;
     if (!Files.exists(wave)) {
-      new LevelledTrack(track(track), FORMAT, LevelledTrack.USUAL_LUFS)
+      new LevelledTrack(track(track), FORMAT, LevelledTrack.USUAL_LUFS, info(track))
           .write(wave, (done, total) -> tell(track, done, progress));
       files++;
     }
@@ -162,6 +162,21 @@ public final class PackMaker {
     tags.put("TXXX:tala", track.composition().avartana().tala().name());
     tags.put("TXXX:nadai", PackList.nadais(track));
     return tags;
+  }
+
+  private Map<String, String> info(PackTrack track) {
+    Map<String, String> info = new LinkedHashMap<>();
+    info.put("INAM", track.title());
+    info.put("IPRD", order.composition().title());
+    info.put(
+        "ICMT",
+        "tempo "
+            + track.composition().tempo().beatsPerMinute().toMixed()
+            + ", tala "
+            + track.composition().avartana().tala().name()
+            + ", nadai "
+            + PackList.nadais(track));
+    return info;
   }
 
   private static double bpm(PackTrack track) {

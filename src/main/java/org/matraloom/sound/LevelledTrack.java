@@ -2,6 +2,7 @@ package org.matraloom.sound;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Map;
 
 /**
  * Writes a track at a set loudness, with its peaks under a set limit.
@@ -33,6 +34,7 @@ public final class LevelledTrack {
   private final Track track;
   private final PcmFormat format;
   private final double targetLufs;
+  private final Map<String, String> info;
 
   /** Takes what a pass over the kept samples gives. */
   @FunctionalInterface
@@ -70,8 +72,10 @@ public final class LevelledTrack {
    * @param track what is heard
    * @param format how the file is written
    * @param targetLufs the loudness to reach, such as {@link #USUAL_LUFS}
+   * @param info texts by RIFF name, in order, such as INAM for the title
    */
-  public LevelledTrack(Track track, PcmFormat format, double targetLufs) {
+  public LevelledTrack(Track track, PcmFormat format, double targetLufs, Map<String, String> info) {
+    this.info = info;
     this.track = track.softer(HEADROOM_DB);
     this.format = format;
     this.targetLufs = targetLufs;
@@ -94,7 +98,8 @@ public final class LevelledTrack {
       TruePeak peak = new TruePeak(format.channels());
       pass(raw, gainDb, 0, new Channels(format.channels(), peak::add));
       double trimDb = Math.min(0, HIGHEST_DBTP - SAFETY_DB - peak.dbtp());
-      try (WavWriter file = new WavWriter(target, format, track.lengthFrames(), track.cues())) {
+      try (WavWriter file =
+          new WavWriter(target, format, track.lengthFrames(), track.cues(), info)) {
         pass(raw, gainDb, trimDb, file::write);
         file.finish();
       }

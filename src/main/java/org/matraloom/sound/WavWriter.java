@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.Channels;
 import java.nio.file.Path;
+import java.util.Map;
 
 /**
  * Writes a WAVE file piece by piece, with named places at its end.
@@ -22,6 +23,7 @@ public final class WavWriter implements AutoCloseable {
   private final PcmCodec codec;
   private final long mostFrames;
   private final CueChunks cues;
+  private final InfoChunk info;
   private final PartFile file;
   private byte[] encoded = new byte[0];
   private long frames;
@@ -37,6 +39,27 @@ public final class WavWriter implements AutoCloseable {
    */
   public WavWriter(Path target, PcmFormat format, long mostFrames, Iterable<CuePoint> cues)
       throws IOException {
+    this(target, format, mostFrames, cues, Map.of());
+  }
+
+  /**
+   * Opens a file that says what it holds.
+   *
+   * @param target where it will be; its folder must exist
+   * @param format how samples are written
+   * @param mostFrames how many frames will be written at most
+   * @param cues named places in order, read several times
+   * @param info texts by RIFF name, in order, such as INAM for the title
+   * @throws IOException if so many frames do not fit a WAVE file, or the folder cannot be written
+   */
+  public WavWriter(
+      Path target,
+      PcmFormat format,
+      long mostFrames,
+      Iterable<CuePoint> cues,
+      Map<String, String> info)
+      throws IOException {
+    this.info = new InfoChunk(info);
     this.format = format;
     this.codec = new PcmCodec(format.bits());
     this.mostFrames = mostFrames;
@@ -52,7 +75,7 @@ public final class WavWriter implements AutoCloseable {
   }
 
   private void requireFits(Path target) throws IOException {
-    long room = MOST_BYTES - WavHeader.length(format) - cues.length() - 1;
+    long room = MOST_BYTES - WavHeader.length(format) - endLength() - 1;
     long fit = room / format.bytesPerFrame();
     if (mostFrames > fit) {
       throw new IOException(
@@ -96,10 +119,16 @@ public final class WavWriter implements AutoCloseable {
     writeAll(ByteBuffer.allocate((int) (dataBytes & 1)));
     OutputStream end = new BufferedOutputStream(Channels.newOutputStream(file.channel()));
     cues.writeTo(end);
+    info.writeTo(end);
     end.flush();
     file.channel().position(0);
-    writeAll(WavHeader.of(format, dataBytes, cues.length()));
+    writeAll(WavHeader.of(format, dataBytes, endLength()));
     file.finish();
+  }
+
+  /** What comes after the samples. */
+  private long endLength() {
+    return cues.length() + info.length();
   }
 
   private void writeAll(ByteBuffer bytes) throws IOException {
