@@ -22,7 +22,7 @@ import picocli.CommandLine.Spec;
     sortOptions = false,
     description = {
       "Write one HTML file that works offline on a phone: the sheet follows the sound,",
-      "loops any avartanas, from 50 to 110 % of the tempo."
+      "loops any avartanas, from 50 to 110 %% of the tempo."
     },
     footer = {
       "",

@@ -74,8 +74,9 @@ public final class SvgPages {
     }
     out.append("<defs>\n");
     for (Lettering lettering : letterings.values()) {
-      out.append(
-          "<path id=\"t" + lettering.number() + "\" d=\"" + SvgOutline.of(lettering) + "\"/>\n");
+      out.append("<path id=\"t" + lettering.number() + "\" d=\"");
+      out.append(SvgOutline.of(lettering) + "\"><title>" + Xml.escape(lettering.text()));
+      out.append("</title></path>\n");
     }
     for (Figure figure : Figure.values()) {
       out.append(

@@ -4,6 +4,7 @@ import java.awt.Font;
 import java.awt.FontFormatException;
 import java.awt.Shape;
 import java.awt.font.FontRenderContext;
+import java.awt.font.TextAttribute;
 import java.awt.font.TextLayout;
 import java.awt.geom.PathIterator;
 import java.io.ByteArrayInputStream;
@@ -42,6 +43,8 @@ final class Typeface {
           "NotoSansMalayalam-Regular",
           "DEVANAGARI",
           "NotoSansDevanagari-Regular");
+  private static final Map<TextAttribute, Integer> KERNED =
+      Map.of(TextAttribute.KERNING, TextAttribute.KERNING_ON);
   private static final String BOLD_LATIN = "NotoSans-Bold-latin";
 
   private final FontRenderContext context = new FontRenderContext(null, true, true);
@@ -125,8 +128,8 @@ final class Typeface {
       return new Font(Font.SANS_SERIF, Font.PLAIN, UNITS);
     }
     try {
-      return Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(bytes(file)))
-          .deriveFont((float) UNITS);
+      Font font = Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(bytes(file)));
+      return font.deriveFont(KERNED).deriveFont((float) UNITS);
     } catch (FontFormatException | IOException e) {
       throw new IllegalStateException("the font " + file + " of the program is damaged", e);
     }
