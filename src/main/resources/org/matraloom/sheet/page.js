@@ -253,8 +253,8 @@
   const toggle = () => (state.playing ? stop() : begin());
 
   /** Where it is: the beat, how often the loop has come round, and whether it is still counting. */
-  function position() {
-    const seconds = clock() - run.start;
+  function position(now = clock()) {
+    const seconds = now - run.start;
     if (seconds < 0) {
       const beat = run.from + seconds / run.spb;
       return { beat, pass: 0, counting: run.counted > 0 };
@@ -498,10 +498,14 @@
 
   window.matraloom = {
     /** Where the sound is and what is shown, for checks from outside. */
-    look: () => state.playing
-      ? { ...position(), mark: shown.mark, spb: run.spb, seconds: run.seconds,
-          silent: run.silent, clock: clock(), start: run.start }
-      : null,
+    look: () => {
+      if (!state.playing) {
+        return null;
+      }
+      const now = clock();
+      return { ...position(now), clock: now, start: run.start, mark: shown.mark, spb: run.spb,
+        seconds: run.seconds, silent: run.silent };
+    },
     score,
     compose,
   };
