@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.matraloom.kanakku.Landing;
+import org.matraloom.kanakku.PlaceWords;
 import org.matraloom.kanakku.Remarks;
 import org.matraloom.kanakku.SpeechRate;
 import org.matraloom.score.Avartana;
@@ -20,7 +21,8 @@ final class LandingText {
 
   private static final int MOST_ROUNDS = 24;
   private static final int MOST_SUMMANDS = 8;
-  private static final String ROW = "%-6s %-12s %-18s %-26s %8s %8s%n";
+  private static final int LEAST_PHRASE = 12;
+  private static final int LEAST_PLACE = 26;
 
   private final Landing landing;
   private final Performance performance;
@@ -65,12 +67,19 @@ final class LandingText {
   }
 
   private void printRounds(PrintWriter out) {
-    out.printf(ROW, "round", "phrase", "nadai", "begins on", "matras", "beats");
     List<Span.Round> rounds = performance.rounds();
-    for (Span.Round round : rounds.subList(0, Math.min(MOST_ROUNDS, rounds.size()))) {
+    List<Span.Round> shown = rounds.subList(0, Math.min(MOST_ROUNDS, rounds.size()));
+    String row =
+        "%-6s %-"
+            + widest(shown, Span.Round::phrase, LEAST_PHRASE)
+            + "s %-18s %-"
+            + widest(shown, round -> avartana.say(round.startBeat()), LEAST_PLACE)
+            + "s %8s %8s%n";
+    out.printf(row, "round", "phrase", "nadai", "begins on", "matras", "beats");
+    for (Span.Round round : shown) {
       String kalam = round.kalam() == 1 ? "" : ", kalam " + round.kalam();
       out.printf(
-          ROW,
+          row,
           round.number(),
           round.phrase(),
           Nadai.word(round.nadai()) + kalam,
@@ -83,13 +92,17 @@ final class LandingText {
     }
   }
 
+  private static int widest(
+      List<Span.Round> rounds, Function<Span.Round, String> words, int least) {
+    return rounds.stream().map(words).mapToInt(String::length).reduce(least, Math::max);
+  }
+
   private String sum() {
     return "Sum: "
         + summed(Span::matras, landing.matras(), "matra")
         + "; "
         + summed(Span::beats, landing.beats(), "beat")
-        + " = "
-        + counted(landing.avartanas(), "avartana")
+        + PlaceWords.avartanas(landing.beats(), avartana.beats()).map(" = "::concat).orElse("")
         + ".";
   }
 
@@ -126,9 +139,18 @@ final class LandingText {
         + (landing.startCanMend()
             ? "Start on " + avartana.say(landing.startThatLands()) + " and it lands as it is; or "
             : "It waits for a place in the tala, so no other start mends it: ")
-        + (late ? "cut " : "add ")
-        + counted(missMatras, "matra")
+        + lastRound(missMatras, late)
         + " in the last round.";
+  }
+
+  /** What the last round must lose or gain; it cannot lose all that it has. */
+  private String lastRound(Ratio missMatras, boolean late) {
+    Span.Round last = performance.rounds().get(performance.rounds().size() - 1);
+    if (late && missMatras.compareTo(last.matras()) < 0) {
+      return "cut " + counted(missMatras, "matra");
+    }
+    Ratio avartanaMatras = Ratio.of(avartana.beats()).times(last.matrasPerBeat());
+    return "add " + counted(late ? avartanaMatras.minus(missMatras) : missMatras, "matra");
   }
 
   private String rates() {
@@ -148,6 +170,6 @@ final class LandingText {
   }
 
   private static String counted(Ratio number, String unit) {
-    return number.toMixed() + " " + (number.equals(Ratio.ONE) ? unit : unit + "s");
+    return number.toMixed() + " " + (number.compareTo(Ratio.ONE) <= 0 ? unit : unit + "s");
   }
 }

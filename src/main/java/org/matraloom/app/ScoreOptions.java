@@ -1,6 +1,8 @@
 package org.matraloom.app;
 
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.matraloom.notation.Reading;
 import org.matraloom.notation.ScoreReader;
@@ -40,11 +42,34 @@ final class ScoreOptions {
 
   /** Reads the score, prints its problems, and takes it at the tempo that was asked for. */
   Composition read() {
+    refuseToWriteOver();
     Reading reading = ScoreReader.read(file, Lexicon.standard());
     PrintWriter err = command.commandLine().getErr();
     reading.problems().forEach(problem -> err.println(problem.format()));
     Composition composition = reading.composition().orElseThrow(UserError::alreadyTold);
     return composition.at(tempoOf(composition));
+  }
+
+  /** No option of a command that reads a score may name that score as a file to write. */
+  private void refuseToWriteOver() {
+    command.options().stream()
+        .<Object>map(option -> option.getValue())
+        .filter(Path.class::isInstance)
+        .map(Path.class::cast)
+        .filter(this::isTheScore)
+        .findFirst()
+        .ifPresent(
+            path -> {
+              throw new UserError(path + " is the score itself; give the new file another name");
+            });
+  }
+
+  private boolean isTheScore(Path path) {
+    try {
+      return Files.isSameFile(path, file);
+    } catch (IOException notThere) {
+      return false;
+    }
   }
 
   private Tempo tempoOf(Composition composition) {

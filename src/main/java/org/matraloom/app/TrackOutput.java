@@ -41,7 +41,7 @@ final class TrackOutput {
   void write(
       List<Passage> passages, String what, Optional<Sruti> sruti, PcmFormat format, Path target)
       throws IOException {
-    requireFolder(target);
+    check(target);
     int rate = format.ratePerSecond();
     Optional<SrutiDrone> drone = sruti.map(tonic -> new SrutiDrone(tonic, rate));
     TrackWriter track = new TrackWriter(new Track(passages, new PulseVoice(rate), drone), format);
@@ -62,13 +62,16 @@ final class TrackOutput {
     }
   }
 
-  private static void requireFolder(Path target) {
+  private static void check(Path target) {
     Path folder = target.toAbsolutePath().getParent();
     if (Files.isDirectory(target)) {
       throw new UserError(target + " is a folder; give the name of a file, such as practice.wav");
     }
     if (folder == null || !Files.isDirectory(folder)) {
       throw new UserError("the folder " + folder + " does not exist; make it first");
+    }
+    if (!SheetOutput.endingOf(target).equals("wav")) {
+      throw new UserError(target + ": a track is written as .wav");
     }
   }
 }

@@ -90,16 +90,8 @@ public final class FitWords {
 
   /** The length in whole avartanas and the beats left over; nothing below one avartana. */
   private static String cycles(FitAnswer answer) {
-    Ratio cycle = Ratio.of(answer.performance().composition().avartana().beats());
-    long whole = answer.avartanas().floor();
-    Ratio rest = answer.beats().modulo(cycle);
-    if (whole == 0) {
-      return "";
-    }
-    return " = "
-        + whole
-        + (whole == 1 ? " avartana" : " avartanas")
-        + (rest.signum() == 0 ? "" : " and " + PlaceWords.beats(rest));
+    int cycle = answer.performance().composition().avartana().beats();
+    return PlaceWords.avartanas(answer.beats(), cycle).map(" = "::concat).orElse("");
   }
 
   /**

@@ -1,5 +1,6 @@
 package org.matraloom.kanakku;
 
+import java.util.Optional;
 import org.matraloom.score.Avartana;
 import org.matraloom.time.Ratio;
 
@@ -63,6 +64,24 @@ public final class PlaceWords {
    */
   public static String beats(Ratio beats) {
     return beats.toMixed() + (beats.compareTo(Ratio.ONE) <= 0 ? " beat" : " beats");
+  }
+
+  /**
+   * A length in whole avartanas and the beats left over.
+   *
+   * @param beats the length, not negative
+   * @param cycle the beats of an avartana
+   * @return "7 avartanas" or "6 avartanas and 2 2/5 beats"; nothing below one avartana
+   */
+  public static Optional<String> avartanas(Ratio beats, int cycle) {
+    Ratio rest = beats.modulo(Ratio.of(cycle));
+    long whole = beats.minus(rest).dividedBy(cycle).floor();
+    return whole == 0
+        ? Optional.empty()
+        : Optional.of(
+            whole
+                + (whole == 1 ? " avartana" : " avartanas")
+                + (rest.signum() == 0 ? "" : " and " + beats(rest)));
   }
 
   /**

@@ -7,6 +7,7 @@ import org.matraloom.score.Avartana;
 import org.matraloom.score.Nadai;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
+import org.matraloom.time.Ratio;
 
 /**
  * What a musician should be warned of in a performance; nothing is ever refused.
@@ -76,7 +77,7 @@ public final class Remarks {
     String mark = claim.bar().endsAvartana() ? "||" : "|";
     String limb = claim.bar().endsAvartana() ? "avartana" : "anga";
     String side = claim.missBeats().signum() > 0 ? "after" : "before";
-    String miss = claim.missBeats().toMixed().replace("-", "");
+    Ratio miss = claim.missBeats();
     return "line "
         + claim.bar().place().line()
         + ", column "
@@ -88,8 +89,8 @@ public final class Remarks {
         + " ends here, but this is "
         + avartana.say(claim.atBeat())
         + ", "
-        + miss
-        + (miss.equals("1") ? " beat " : " beats ")
+        + PlaceWords.beats(miss.signum() < 0 ? miss.negate() : miss)
+        + " "
         + side
         + " the end of one";
   }

@@ -6,6 +6,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.matraloom.kanakku.Landing;
+import org.matraloom.kanakku.PlaceWords;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Kriya;
@@ -118,8 +119,7 @@ final class SheetWords {
     return summed(Span::matras, landing.matras(), "matra")
         + "; "
         + summed(Span::beats, landing.beats(), "beat")
-        + " = "
-        + counted(landing.avartanas(), "avartana")
+        + PlaceWords.avartanas(landing.beats(), avartana.beats()).map(" = "::concat).orElse("")
         + ".";
   }
 
@@ -155,6 +155,6 @@ final class SheetWords {
   }
 
   static String counted(Ratio number, String unit) {
-    return number.toMixed() + " " + (number.equals(Ratio.ONE) ? unit : unit + "s");
+    return number.toMixed() + " " + (number.compareTo(Ratio.ONE) <= 0 ? unit : unit + "s");
   }
 }

@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -48,12 +49,34 @@ class CheckCommandTest {
     assertTrue(
         run.out()
             .contains(
-                "It misses: the last matra ends on beat 1 1/4 (after the clap), 1 matra (1/4 beats)"
+                "It misses: the last matra ends on beat 1 1/4 (after the clap), 1 matra (1/4 beat)"
                     + " too late for samam."),
         run.out());
     assertTrue(
         run.out().contains("Start on beat 8 3/4 (after the wave) and it lands as it is"),
         run.out());
+  }
+
+  @Test
+  void aShortPieceIsToldToGrowAndNotToLoseAllItHas() throws IOException {
+    CommandLineRun run = check("tala adi\nWord = takadimi\n");
+    assertTrue(run.out().contains("Sum: 4 matras; 1 beat.\n"), run.out());
+    assertTrue(run.out().contains("or add 28 matras in the last round."), run.out());
+  }
+
+  /** 72 matras are 18 + 18 + 14 2/5 beats: six times eight, and 2 2/5 over. */
+  @Test
+  void countsWholeAvartanasAndKeepsItsColumns() throws IOException {
+    CommandLineRun run =
+        check(
+            "tala adi\nstart beat 3 1/4\nALongNameOfAPhrase = (takadimi) x18\nperform\n"
+                + "  ALongNameOfAPhrase x2\n  ALongNameOfAPhrase nadai 5\n");
+    assertTrue(run.out().contains("= 50 2/5 beats = 6 avartanas and 2 2/5 beats.\n"), run.out());
+    assertTrue(run.out().contains("beat 3 1/4 (after the ring finger)"), run.out());
+    List<String> table =
+        run.out().lines().dropWhile(line -> !line.startsWith("round")).limit(4).toList();
+    assertEquals(4, table.size());
+    table.forEach(line -> assertEquals(table.get(0).length(), line.length(), line));
   }
 
   @Test

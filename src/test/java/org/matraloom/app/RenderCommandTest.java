@@ -53,6 +53,34 @@ class RenderCommandTest {
   }
 
   @Test
+  void theScoreItselfIsNeverWrittenOver() throws IOException {
+    String before = Files.readString(score);
+    List<String> mistakes =
+        List.of(
+            "render %s -o %s",
+            "sheet %s -o %s",
+            "sheet %s --read-aloud -o %s",
+            "drill loop %s --phrase Song --score %s",
+            "drill loop %s --phrase Song -o %s");
+    for (String mistake : mistakes) {
+      String same = folder.resolve(".").resolve("p.loom").toString();
+      CommandLineRun run = CommandLineRun.of(mistake.formatted(score, same).split(" "));
+      assertEquals(ExitCode.BAD_INPUT, run.code(), mistake);
+      assertTrue(run.err().contains("is the score itself"), run.err());
+    }
+    assertEquals(before, Files.readString(score));
+  }
+
+  @Test
+  void aTrackIsOnlyWrittenUnderTheNameOfASoundFile() {
+    Path target = folder.resolve("song.mp3");
+    CommandLineRun run = render(target);
+    assertEquals(ExitCode.BAD_INPUT, run.code());
+    assertTrue(run.err().contains("a track is written as .wav"), run.err());
+    assertFalse(Files.exists(target));
+  }
+
+  @Test
   void anUnknownPartIsRefusedWithTheList() {
     CommandLineRun run = render(folder.resolve("x.wav"), "--only", "claps,drum");
     assertEquals(ExitCode.BAD_INPUT, run.code());

@@ -105,7 +105,7 @@ class TextSheetTest {
         perform
         Round1 nadai 4
 
-        # 8 matras; 2 beats = 2/3 avartanas.
+        # 8 matras; 2 beats.
         # Misses: the last matra ends on beat 3 (clap), 4 matras too early for samam.
         """,
         textOf(Sheets.plain(small)));
