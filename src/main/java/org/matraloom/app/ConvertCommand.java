@@ -26,8 +26,9 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     sortOptions = false,
     description = {
-      "Take a score over into another nadai or tala: what happens as it stands,",
-      "and every way to make it land. Without an option: all usual versions, a line each."
+      "Take a score over into another nadai or tala.",
+      "Told are what happens as it stands, and every way to make it land.",
+      "Without an option: all usual versions, a line each."
     },
     footer = {"", "Example: matraloom convert samples-synth/monsoon-ledger.loom --nadai 3"})
 final class ConvertCommand implements Callable<Integer> {

@@ -24,8 +24,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     sortOptions = false,
     description = {
-      "List the threefold endings that fill a number of matras, as in 9(1)9(1)9:",
-      "equal, with unequal karvais, growing, shrinking, and with one matra borrowed.",
+      "List the threefold endings, such as 9(1)9(1)9, for a number of matras.",
+      "They are equal, with unequal karvais, growing, shrinking, and with one matra borrowed.",
       "Those that are easiest to breathe and to say come first."
     },
     footer = {"", "Example: matraloom endings 128 --after 24,75 --tempo 80"})
@@ -90,9 +90,9 @@ final class EndingsCommand implements Callable<Integer> {
   }
 
   private void check(int left) {
-    if (left < 0 || left > Endings.LONGEST) {
+    if (left < 1 || left > Endings.LONGEST) {
       throw new UserError(
-          "an ending has 0 to " + Endings.LONGEST + " matras; " + left + " would be left");
+          "an ending has 1 to " + Endings.LONGEST + " matras; " + left + " would be left");
     } else if (nadai < 1 || nadai > Composition.HIGHEST_NADAI) {
       throw new UserError("nadai is 1 to " + Composition.HIGHEST_NADAI + ", given " + nadai);
     } else if (!Tempo.inRange(tempo.value())) {

@@ -30,7 +30,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     sortOptions = false,
     description = {
-      "Write a file that other programs open; its name says which:",
+      "Write a file that other programs open.",
+      "The ending of its name says which:",
       "  .mid        Standard MIDI File: tempo, metre, lyrics, markers, the hand as percussion",
       "  .musicxml   MusicXML 4.0: sollus and hand on two staves, an avartana a measure",
       "  .vtt        WebVTT captions for a video that begins with the count-in",

@@ -72,6 +72,7 @@ public final class Main {
     line.registerConverter(Part.class, new PartName());
     line.registerConverter(ExactNumber.class, new ExactNumber.Converter());
     line.registerConverter(WholeRange.class, new WholeRangeOption());
+    PlainNumbers.register(line);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setParameterExceptionHandler(Main::explainUsage);
     line.setExecutionExceptionHandler((error, command, parsed) -> explain(error, command));
@@ -81,7 +82,7 @@ public final class Main {
   private static int explainUsage(ParameterException error, String[] arguments) {
     CommandLine command = error.getCommandLine();
     PrintWriter err = command.getErr();
-    err.println("matraloom: " + error.getMessage());
+    err.println("matraloom: " + UsageWords.of(error));
     CommandLine.UnmatchedArgumentException.printSuggestions(error, err);
     err.println("Try: " + command.getCommandSpec().qualifiedName() + " --help");
     return ExitCode.BAD_INPUT;

@@ -21,8 +21,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     sortOptions = false,
     description = {
-      "Write one HTML file that works offline on a phone: the sheet follows the sound,",
-      "loops any avartanas, from 50 to 110 %% of the tempo."
+      "Write one HTML file that works offline on a phone.",
+      "The sheet follows the sound and loops any avartanas, from 50 to 110 %% of the tempo."
     },
     footer = {
       "",

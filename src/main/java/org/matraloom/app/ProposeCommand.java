@@ -18,9 +18,9 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     sortOptions = false,
     description = {
-      "Propose lines of a wished yati that come to a wished sum;",
-      "or a phrase that is held shorter, or loses sollus, from line to line;",
-      "or the turns of a koraippu and the gap that each leaves."
+      "Propose lines of a wished yati and sum, a reduction, or the turns of a koraippu.",
+      "A reduction is held shorter, or loses sollus, from line to line.",
+      "Turns are listed with the gap that each leaves."
     },
     footer = {
       "",

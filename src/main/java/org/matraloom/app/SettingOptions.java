@@ -1,21 +1,15 @@
 package org.matraloom.app;
 
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.matraloom.notation.Problem;
 import org.matraloom.notation.Reading;
 import org.matraloom.notation.ScoreReader;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
-import org.matraloom.time.Ratio;
 import picocli.CommandLine.Option;
 
 /** The tala and the places of a question that comes without a score. */
 final class SettingOptions {
-
-  private static final Pattern MATRAS =
-      Pattern.compile("(\\d{1,4}) *matras? +(late|after|early|before)(?: +sam(?:am)?)?");
 
   @Option(
       names = "--tala",
@@ -36,7 +30,8 @@ final class SettingOptions {
       paramLabel = "PLACE",
       defaultValue = "sam",
       description = {
-        "Where it starts: sam, beat 5, +1/2, \"1 matra late\"; ? tries every place",
+        "Where it starts: sam, beat 5, \"beat 5, 2nd matra\", +1/2, \"1 matra late\";",
+        "? tries every place",
         "(default ${DEFAULT-VALUE})."
       })
   private String start;
@@ -92,16 +87,14 @@ final class SettingOptions {
   }
 
   private String place(String text, int matrasPerBeat) {
-    Matcher matcher = MATRAS.matcher(text.strip());
-    if (text.strip().equals("?")) {
-      return "sam";
-    } else if (!matcher.matches()) {
-      return oneLine(text);
-    }
-    long units = (long) matrasPerBeat * (kalai == 2 || kalai == 4 ? kalai : 1);
-    Ratio aksharas = Ratio.of(Long.parseLong(matcher.group(1)), units);
-    boolean after = matcher.group(2).equals("late") || matcher.group(2).equals("after");
-    return (after ? "+" : "-") + aksharas.toMixed();
+    return text.strip().equals("?")
+        ? "sam"
+        : TypedPlace.written(oneLine(text), matrasPerBeat, kalai == 2 || kalai == 4 ? kalai : 1);
+  }
+
+  /** Takes the start that is told inside a sum. */
+  void startAt(String place) {
+    start = place;
   }
 
   /** A value with a line end or a note in it would become something else than a value. */

@@ -11,6 +11,8 @@ import org.matraloom.notation.Reading;
 import org.matraloom.notation.ScoreReader;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
+import org.matraloom.score.Performance;
+import org.matraloom.time.Ratio;
 import picocli.CommandLine.Model.CommandSpec;
 
 /**
@@ -39,10 +41,10 @@ record WrittenPiece(Path path, String text, Composition composition) {
     }
     RoundPlan.Part.Round first = plans.get(0).rounds().get(0);
     int density = first.nadai() * Composition.density(first.kalam());
+    PaperSum sum = PaperSum.of(typed);
+    sum.start().ifPresent(setting::startAt);
     StringBuilder text = new StringBuilder(setting.head(density));
-    text.append("\nSum = ")
-        .append(typed.replaceAll("[+\\r\\n#]", " ").strip())
-        .append("\n\nperform\n");
+    text.append("\nSum = ").append(sum.terms()).append("\n\nperform\n");
     for (RoundPlan.Part part : plans.get(0).parts()) {
       if (part instanceof RoundPlan.Part.Round round) {
         text.append("  Sum nadai ").append(round.nadai()).append(" kalam ").append(round.kalam());
@@ -53,7 +55,12 @@ record WrittenPiece(Path path, String text, Composition composition) {
     }
     String score = text.toString();
     Reading reading = ScoreReader.read(score, SUM, Lexicon.standard());
-    return new WrittenPiece(Path.of(SUM), score, composition(reading, command));
+    Composition piece = composition(reading, command);
+    sum.check(
+        Performance.of(piece).rounds().get(0).matras(),
+        Ratio.of(piece.avartana().beats()).times(density),
+        piece.avartana().tala().name());
+    return new WrittenPiece(Path.of(SUM), score, piece);
   }
 
   boolean isSum() {

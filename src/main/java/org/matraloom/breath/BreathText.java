@@ -1,7 +1,9 @@
 package org.matraloom.breath;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Nadai;
@@ -75,12 +77,25 @@ public final class BreathText {
     plan.stretches().stream()
         .max((a, b) -> a.seconds().compareTo(b.seconds()))
         .ifPresent(longest -> out.append("; longest stretch ").append(length(longest)));
+    mostSollus().ifPresent(fullest -> out.append(", fullest ").append(length(fullest)));
     out.append(" (limits ").append(limits()).append(")\n");
     out.append("V = full breath, ")
         .append(settings.fullMs())
         .append(" ms or more; v = catch breath, from ")
         .append(settings.shortestMs())
         .append(" ms; breathe in before the first sollu\n");
+  }
+
+  /** The stretch with the most sollus, if that is not the longest too. */
+  private Optional<Stretch> mostSollus() {
+    long inLongest =
+        plan.stretches().stream()
+            .max((a, b) -> a.seconds().compareTo(b.seconds()))
+            .map(Stretch::sollus)
+            .orElse(0L);
+    return plan.stretches().stream()
+        .max(Comparator.comparingLong(Stretch::sollus))
+        .filter(fullest -> fullest.sollus() > inLongest);
   }
 
   private String heading(Span.Round round) {

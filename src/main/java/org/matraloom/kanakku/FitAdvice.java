@@ -106,6 +106,9 @@ public record FitAdvice(Change change, FitAnswer answer) {
         problem.avartana().placeOf(eduppu.minus(reach.beyondStep()).plus(reach.stepBeats()));
     first(problem.withPlaces(List.of(start), List.of(earlier)))
         .ifPresent(answer -> advice.add(new FitAdvice(Change.EARLIER_EDUPPU, answer)));
+    if (later.equals(earlier)) {
+      return;
+    }
     first(problem.withPlaces(List.of(start), List.of(later)))
         .ifPresent(answer -> advice.add(new FitAdvice(Change.LATER_EDUPPU, answer)));
   }

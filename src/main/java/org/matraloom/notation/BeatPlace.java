@@ -34,11 +34,16 @@ final class BeatPlace {
       return Quantity.readBeats(cursor, "how many aksharas from samam", problems)
           .flatMap(aksharas -> signed(aksharas, first, cursor, avartana, problems));
     }
-    problems.error(first, EXPECTED + "; found " + first.said(), advice(first));
+    problems.error(first, EXPECTED + "; found " + first.said(), advice(cursor));
     return Optional.empty();
   }
 
-  private static String advice(Token first) {
+  private static String advice(Cursor cursor) {
+    Token first = cursor.peek();
+    boolean isFraction = cursor.peek(1).is(Kind.SLASH) || cursor.peek(1).is(Kind.DOT);
+    if (first.is(Kind.NUMBER) && isFraction) {
+      return "write + in front of a part of a beat after samam, - before samam, as in +1/2";
+    }
     return first.is(Kind.NUMBER)
         ? "write beat "
             + first.brief()

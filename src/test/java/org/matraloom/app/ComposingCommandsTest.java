@@ -54,7 +54,8 @@ class ComposingCommandsTest {
   void fourMatrasHaveNoPlainEnding() {
     assertTrue(lines("endings", "4").stream().noneMatch(line -> line.endsWith(" s ta")));
     CommandLineRun none = CommandLineRun.of("endings", "0");
-    assertEquals(ExitCode.CHECK_FAILED, none.code());
+    assertEquals(ExitCode.BAD_INPUT, none.code());
+    assertTrue(none.err().contains("an ending has 1 to 1000 matras; 0 would be left"), none.err());
     assertTrue(CommandLineRun.of("endings", "20", "--after", "30").err().contains("-10"));
   }
 

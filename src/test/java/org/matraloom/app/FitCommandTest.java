@@ -36,6 +36,40 @@ class FitCommandTest {
   }
 
   /** The answer to a printed sum that does not land: one matra before samam, or one matra less. */
+  /** 14 + 19 = 33 begun one late ends two past samam; one before samam it lands. */
+  @Test
+  void aSumIsReadAsItStandsOnPaper() {
+    String asOption = CommandLineRun.of("fit", "14 + 5(2)5(2)5", "--start", "1 matra late").out();
+    assertTrue(asOption.contains("1  start 1 matra (1/4 beat) before samam"), asOption);
+    for (String paper :
+        List.of(
+            "14 + 5(2)5(2)5 in 32, start one late",
+            "14+5(2)5(2)5 = 33 in 32 matras, starting 1 matra after samam",
+            "14 + 5(2)5(2)5 start beat 1, 2nd matra")) {
+      assertEquals(asOption, CommandLineRun.of("fit", paper).out(), paper);
+    }
+    assertTrue(
+        CommandLineRun.of("fit", "14 + 5(2)5(2)5, start one early").out().contains("It lands"));
+    assertTrue(
+        CommandLineRun.of("fit", "14 + 5(2)5(2)5 = 32")
+            .err()
+            .contains("the sum comes to 33 matras, not 32"));
+    assertTrue(
+        CommandLineRun.of("fit", "14 + 5(2)5(2)5 in 32", "--tala", "rupaka")
+            .err()
+            .contains("32 matras are not whole avartanas of chatusra rupaka, which has 24"));
+  }
+
+  /** Where the end can only fall on one place, no second one is offered. */
+  @Test
+  void thePlaceThatCanBeReachedIsNamedOnce() {
+    CommandLineRun run = CommandLineRun.of("fit", "--rounds", "4-4-3", "--matras", "64");
+    assertEquals(ExitCode.CHECK_FAILED, run.code());
+    assertTrue(run.out().contains("a wait before the last round"), run.out());
+    assertEquals(
+        1, run.out().lines().filter(line -> line.contains("land a little")).count(), run.out());
+  }
+
   @Test
   void aSumTypedFromPaperIsRepairedInOneCommand() {
     CommandLineRun run = CommandLineRun.of("fit", "14 + 5(2)5(2)5", "--start", "1 matra late");

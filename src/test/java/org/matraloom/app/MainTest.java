@@ -33,6 +33,17 @@ class MainTest {
   }
 
   @Test
+  void wrongUseIsToldWithoutAProgrammersWords() {
+    assertTrue(CommandLineRun.of("endings", "abc").err().contains("'abc' is not a whole number"));
+    String side = CommandLineRun.of("render", "x.loom", "-o", "x.wav", "--pan", "voice=left").err();
+    assertTrue(side.contains("'left' is not a number such as -6 or 0.5"), side);
+    String mix = CommandLineRun.of("render", "x.loom", "-o", "x.wav", "--mix", "loud").err();
+    assertTrue(mix.contains("'loud' is none of lesson, practice"), mix);
+    String word = CommandLineRun.of("chek").err();
+    assertTrue(word.startsWith("matraloom: not understood: chek"), word);
+  }
+
+  @Test
   void aMisspeltCommandIsBadUsageWithAHint() {
     CommandLineRun run = CommandLineRun.of("chek");
     assertEquals(ExitCode.BAD_INPUT, run.code());

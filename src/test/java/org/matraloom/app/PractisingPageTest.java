@@ -15,8 +15,8 @@ class PractisingPageTest {
   void everyCommandOfThePageWorks() throws IOException {
     List<String> commands =
         Files.readAllLines(Path.of("docs", "practising.md")).stream()
-            .filter(line -> line.startsWith("    matraloom "))
-            .map(line -> line.strip().substring("matraloom ".length()))
+            .filter(line -> line.startsWith("    ./matraloom "))
+            .map(line -> line.strip().substring("./matraloom ".length()))
             .filter(line -> line.startsWith("drill") || line.startsWith("breaths"))
             .map(line -> line.replaceAll(" (-o|--score) \\S+", ""))
             .toList();

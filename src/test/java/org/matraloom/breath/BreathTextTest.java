@@ -42,6 +42,21 @@ class BreathTextTest {
         text.substring(0, text.indexOf("Breathe quietly")));
   }
 
+  /** 31 sollus in five take less time than 29 in four: the longest is not the fullest. */
+  @Test
+  void theFullestStretchIsNamedBesideTheLongest() {
+    Composition turning =
+        new Pieces()
+            .phrase("Drip", "ta-ka-di-mi ".repeat(7) + "tom , . .")
+            .phrase("Drop", "ta-ka-ta-ki-ta ".repeat(6) + "tom , . . .")
+            .say("Drip", 1, 4)
+            .say("Drop", 1, 5)
+            .at(60);
+    String head = BreathText.of(plan(turning), List.of()).lines().findFirst().orElseThrow();
+    assertTrue(head.contains("longest stretch 7.5 s and 29 sollus, fullest "), head);
+    assertTrue(head.contains(" and 31 sollus (limits"), head);
+  }
+
   @Test
   void everyBreathHasItsMarkAndItsLine() {
     int breaths = 0;
