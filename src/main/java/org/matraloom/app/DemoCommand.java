@@ -11,10 +11,13 @@ import java.util.concurrent.Callable;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.score.Composition;
+import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
+import org.matraloom.sound.FormantVoice;
 import org.matraloom.sound.Mix;
 import org.matraloom.sound.Part;
 import org.matraloom.sound.PcmFormat;
+import org.matraloom.sound.VoiceSettings;
 import org.matraloom.time.Ratio;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -60,7 +63,11 @@ final class DemoCommand implements Callable<Integer> {
     out.println();
 
     out.println("3. Practice tracks, with an avartana counted in:");
-    TrackOutput tracks = new TrackOutput(out, command.commandLine().getErr());
+    TrackOutput tracks =
+        new TrackOutput(
+            out,
+            command.commandLine().getErr(),
+            rate -> new FormantVoice(rate, Lexicon.standard(), VoiceSettings.USUAL));
     Composition slow = composition.at(composition.tempo().scaled(SLOW));
     write(tracks, slow, Mix.lesson(), "1-slow-with-everything.wav");
     write(tracks, composition, Mix.practice().without(EnumSet.of(Part.TICK)), "2-no-ticks.wav");

@@ -69,6 +69,8 @@ final class DrillOutput {
 
   @Mixin private DroneOptions drone;
 
+  @Mixin private VoiceOptions voice;
+
   @Mixin private FormatOptions format;
 
   /** Takes what the practice package makes, and its refusals as the user's error. */
@@ -105,7 +107,7 @@ final class DrillOutput {
       TextOutput.write(score, ScorePrinter.print(written));
     }
     if (output != null) {
-      new TrackOutput(command.commandLine().getOut(), command.commandLine().getErr())
+      new TrackOutput(command.commandLine().getOut(), command.commandLine().getErr(), voice::voice)
           .write(heard, "(" + what + ")", drone.sruti(), format.format(), output);
     }
     return ExitCode.DONE;

@@ -11,7 +11,6 @@ import org.matraloom.pack.PackMix;
 import org.matraloom.pack.PackOrder;
 import org.matraloom.score.Composition;
 import org.matraloom.sound.PcmFormat;
-import org.matraloom.sound.PulseVoice;
 import org.matraloom.time.Ratio;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -76,6 +75,8 @@ final class PackCommand implements Callable<Integer> {
 
   @Mixin private DroneOptions drone;
 
+  @Mixin private VoiceOptions voice;
+
   @Override
   public Integer call() throws IOException {
     Composition composition = score.read();
@@ -83,7 +84,7 @@ final class PackCommand implements Callable<Integer> {
     Files.createDirectories(folder);
     int rate = PcmFormat.USUAL.ratePerSecond();
     PackMaker maker =
-        DrillOutput.asked(() -> new PackMaker(order, folder, () -> new PulseVoice(rate)));
+        DrillOutput.asked(() -> new PackMaker(order, folder, () -> voice.voice(rate)));
     int made = make(maker);
     PrintWriter out = command.commandLine().getOut();
     out.println(

@@ -11,12 +11,14 @@ import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
+import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import org.matraloom.sheet.PageSound;
+import org.matraloom.sound.FormantVoice;
 import org.matraloom.sound.LooseSounds;
 import org.matraloom.sound.Mix;
-import org.matraloom.sound.PulseVoice;
 import org.matraloom.sound.SolluVoice;
+import org.matraloom.sound.VoiceSettings;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 
@@ -26,11 +28,14 @@ final class PageSoundMaker {
   /** Frames a second: enough for speech, and half the size of a track's. */
   static final int RATE = 24_000;
 
+  /** A page carries each sound once, and every accent would be another sound. */
+  private static final VoiceSettings ONE_TAKE = VoiceSettings.USUAL.withTakes(1).withAccents(0);
+
   private record Key(int hash, int length, int leadFrames) {}
 
   private final Performance performance;
   private final LooseSounds loose;
-  private final SolluVoice voice = new PulseVoice(RATE);
+  private final SolluVoice voice = new FormantVoice(RATE, Lexicon.standard(), ONE_TAKE);
   private final List<PageSound.Clip> clips = new ArrayList<>();
   private final Map<Key, List<Integer>> numbers = new HashMap<>();
 

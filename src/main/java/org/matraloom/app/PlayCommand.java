@@ -11,7 +11,6 @@ import org.matraloom.host.LiveSession;
 import org.matraloom.host.SoundDevices;
 import org.matraloom.sound.Mix;
 import org.matraloom.sound.Passage;
-import org.matraloom.sound.PulseVoice;
 import org.matraloom.sound.SrutiDrone;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -62,6 +61,8 @@ final class PlayCommand implements Callable<Integer> {
       description = "Take the voice and the ticks away within N avartanas (4 if not given).")
   private Integer fadeAvartanas;
 
+  @Mixin private VoiceOptions voice;
+
   @Mixin private FormatOptions format;
 
   @Mixin private DeviceOptions device;
@@ -99,12 +100,12 @@ final class PlayCommand implements Callable<Integer> {
     return DrillToPlay.of(drill, command.commandLine().getOut(), command.commandLine().getErr());
   }
 
-  private static LivePiece piece(DrillToPlay.Made made) {
+  private LivePiece piece(DrillToPlay.Made made) {
     int rate = made.format().ratePerSecond();
     return new LivePiece(
         made.passages().stream().map(Passage::timeline).toList(),
         made.countInAvartanas(),
-        new PulseVoice(rate),
+        voice.voice(rate),
         made.sruti().map(tonic -> new SrutiDrone(tonic, rate)),
         made.format());
   }

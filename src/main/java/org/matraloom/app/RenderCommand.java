@@ -41,13 +41,15 @@ final class RenderCommand implements Callable<Integer> {
 
   @Mixin private DroneOptions drone;
 
+  @Mixin private VoiceOptions voice;
+
   @Mixin private FormatOptions format;
 
   @Override
   public Integer call() throws IOException {
     PrintWriter out = command.commandLine().getOut();
     PrintWriter err = command.commandLine().getErr();
-    new TrackOutput(out, err)
+    new TrackOutput(out, err, voice::voice)
         .write(timeline.timeline(score.read()), mix.mix(), drone.sruti(), format.format(), output);
     return ExitCode.DONE;
   }

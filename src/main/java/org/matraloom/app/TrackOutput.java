@@ -7,12 +7,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import org.matraloom.breath.Care;
 import org.matraloom.schedule.Timeline;
+import org.matraloom.sound.FormantVoice;
 import org.matraloom.sound.Mix;
 import org.matraloom.sound.Passage;
 import org.matraloom.sound.PcmFormat;
-import org.matraloom.sound.PulseVoice;
 import org.matraloom.sound.Sruti;
 import org.matraloom.sound.SrutiDrone;
 import org.matraloom.sound.Track;
@@ -25,10 +26,12 @@ final class TrackOutput {
 
   private final PrintWriter out;
   private final PrintWriter err;
+  private final IntFunction<FormantVoice> voice;
 
-  TrackOutput(PrintWriter out, PrintWriter err) {
+  TrackOutput(PrintWriter out, PrintWriter err, IntFunction<FormantVoice> voice) {
     this.out = out;
     this.err = err;
+    this.voice = voice;
   }
 
   void write(Timeline timeline, Mix mix, Optional<Sruti> sruti, PcmFormat format, Path target)
@@ -44,7 +47,8 @@ final class TrackOutput {
     check(target);
     int rate = format.ratePerSecond();
     Optional<SrutiDrone> drone = sruti.map(tonic -> new SrutiDrone(tonic, rate));
-    TrackWriter track = new TrackWriter(new Track(passages, new PulseVoice(rate), drone), format);
+    Track whole = new Track(passages, voice.apply(rate), drone);
+    TrackWriter track = new TrackWriter(whole, format);
     try (ProgressLine progress = new ProgressLine(err)) {
       track.write(target, progress);
     }

@@ -2,6 +2,8 @@ package org.matraloom.sound;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.matraloom.time.FrameClock;
 
 /** All parts of a passage but the drone, until another passage takes over. */
@@ -9,6 +11,7 @@ final class Leg {
 
   private final HandPart hand;
   private final VoicePart voice;
+  private final Optional<VoicePart> ticks;
   private final BreathPart breath;
   private final int leadFrames;
   private final long clockFrame;
@@ -18,9 +21,13 @@ final class Leg {
   private long voiceEndFrame = Long.MAX_VALUE;
 
   Leg(Passage passage, FrameClock clock, long clockFrame, long fromFrame, SolluVoice voice) {
-    this.hand = new HandPart(passage.timeline(), clock, passage.mix());
-    this.voice = new VoicePart(passage.timeline(), clock, passage.mix(), voice);
-    this.breath = new BreathPart(passage.timeline(), clock, passage.mix());
+    Mix mix = passage.mix();
+    this.ticks =
+        voice.ticks().map(words -> VoicePart.onTicks(passage.timeline(), clock, mix, words));
+    Mix hands = ticks.isPresent() ? mix.without(Set.of(Part.TICK)) : mix;
+    this.hand = new HandPart(passage.timeline(), clock, hands);
+    this.voice = new VoicePart(passage.timeline(), clock, mix, voice);
+    this.breath = new BreathPart(passage.timeline(), clock, mix);
     this.leadFrames = voice.longestLeadFrames();
     this.clockFrame = clockFrame;
     this.fromFrame = fromFrame;
@@ -48,6 +55,7 @@ final class Leg {
     long end = block + frames;
     hand.collect(Math.min(end, handEndFrame), sounding);
     voice.collect(Math.min(end, voiceEndFrame - leadFrames), sounding);
+    ticks.ifPresent(words -> words.collect(Math.min(end, voiceEndFrame - leadFrames), sounding));
     breath.collect(Math.min(end, voiceEndFrame), sounding);
     for (Sounding sound : sounding) {
       sound.addTo(left, right, block, frames);

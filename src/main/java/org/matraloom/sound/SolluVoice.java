@@ -26,6 +26,15 @@ public interface SolluVoice {
   int longestLeadFrames();
 
   /**
+   * Who says the subdivision words in place of the ticks.
+   *
+   * @return the voice and its words; nothing where ticks are ticks
+   */
+  default Optional<SpokenTicks> ticks() {
+    return Optional.empty();
+  }
+
+  /**
    * Shapes one sollu.
    *
    * @param before the sollu said before it, if there is one

@@ -3,26 +3,58 @@ package org.matraloom.sound;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.StreamSupport;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.time.FrameClock;
 
-/** Has the sollus of a timeline said, each just before it is needed. */
+/** Has the sollus of a timeline, or the words on its ticks, said, each just before it is needed. */
 final class VoicePart {
 
-  private final Iterator<Event> events;
+  /** How loud something said is. */
+  @FunctionalInterface
+  private interface Level {
+    Mix.Gains of(Event.SolluSaid said);
+  }
+
+  private final Iterator<Event.SolluSaid> sollus;
   private final FrameClock clock;
   private final SolluVoice voice;
-  private final Mix mix;
+  private final Level level;
   private Optional<SolluCue> before = Optional.empty();
   private Optional<SolluCue> next;
 
-  VoicePart(Timeline timeline, FrameClock clock, Mix mix, SolluVoice voice) {
-    this.events = timeline.iterator();
+  private VoicePart(
+      Iterator<Event.SolluSaid> sollus,
+      FrameClock clock,
+      SolluVoice voice,
+      boolean sounds,
+      Level level) {
+    this.sollus = sollus;
     this.clock = clock;
     this.voice = voice;
-    this.mix = mix;
-    this.next = mix.sounds(Part.VOICE) ? pull() : Optional.empty();
+    this.level = level;
+    this.next = sounds ? pull() : Optional.empty();
+  }
+
+  /** The sollus of a timeline. */
+  VoicePart(Timeline timeline, FrameClock clock, Mix mix, SolluVoice voice) {
+    this(
+        StreamSupport.stream(timeline.spliterator(), false)
+            .filter(Event.SolluSaid.class::isInstance)
+            .map(Event.SolluSaid.class::cast)
+            .iterator(),
+        clock,
+        voice,
+        mix.sounds(Part.VOICE),
+        said -> mix.voiceGains(said.round()));
+  }
+
+  /** The words on the ticks of a timeline. */
+  static VoicePart onTicks(Timeline timeline, FrameClock clock, Mix mix, SpokenTicks ticks) {
+    Mix.Gains gains = mix.gains(Part.TICK, SpokenTicks.LEVEL_DB);
+    return new VoicePart(
+        ticks.words(timeline), clock, ticks.voice(), mix.sounds(Part.TICK), said -> gains);
   }
 
   /** Adds every sollu whose sound may begin before a frame. */
@@ -34,19 +66,15 @@ final class VoicePart {
       }
       Optional<SolluCue> after = pull();
       SolluSound sound = voice.say(before, cue, after);
-      Mix.Gains gains = mix.voiceGains(cue.said().round());
-      sounding.add(new Sounding(sound.samples(), cue.startFrame() - sound.leadFrames(), gains));
+      sounding.add(
+          new Sounding(
+              sound.samples(), cue.startFrame() - sound.leadFrames(), level.of(cue.said())));
       before = next;
       next = after;
     }
   }
 
   private Optional<SolluCue> pull() {
-    while (events.hasNext()) {
-      if (events.next() instanceof Event.SolluSaid said) {
-        return Optional.of(SolluCue.of(said, clock));
-      }
-    }
-    return Optional.empty();
+    return sollus.hasNext() ? Optional.of(SolluCue.of(sollus.next(), clock)) : Optional.empty();
   }
 }

@@ -22,8 +22,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.matraloom.notation.ScoreReader;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
+import org.matraloom.sound.FormantVoice;
 import org.matraloom.sound.Levels;
-import org.matraloom.sound.PulseVoice;
+import org.matraloom.sound.VoiceSettings;
 import org.matraloom.sound.WavReader;
 import org.matraloom.time.Ratio;
 
@@ -164,8 +165,8 @@ class PackMakerTest {
     return maker;
   }
 
-  private static PulseVoice voice() {
-    return new PulseVoice(48_000);
+  private static FormantVoice voice() {
+    return new FormantVoice(48_000, Lexicon.standard(), VoiceSettings.USUAL);
   }
 
   private static PackOrder small(String score, boolean compressed) {

@@ -72,7 +72,7 @@ class ChangeTest {
     FrameClock clock = timeline.clock(RATE);
     float[] unchanged = Rendered.of(timeline, RATE, Mix.lesson(), 1, BLOCK);
     for (long beat = 1; beat < 4; beat++) {
-      Run run = new Run(timeline, Mix.lesson(), new PulseVoice(RATE));
+      Run run = new Run(timeline, Mix.lesson(), new GridVoice(RATE));
       run.until(clock.frameAt(Ratio.of(beat)) - 2_000);
       run.renderer.change(from(timeline, beat, Mix.lesson(), clock, 0));
       assertArrayEquals(unchanged, run.rest(), 1e-6f, "changed at beat " + beat);
@@ -87,7 +87,7 @@ class ChangeTest {
     long turn = clock.frameAt(Ratio.of(at));
     FrameClock faster = new FrameClock(Tempo.of(next), RATE, Ratio.of(at));
 
-    Run run = new Run(timeline, CLAPS, new PulseVoice(RATE));
+    Run run = new Run(timeline, CLAPS, new GridVoice(RATE));
     run.until(turn - 5_000);
     run.renderer.change(from(timeline, at, CLAPS, faster, turn));
     List<Long> heard = Rendered.onsets(run.rest(), RATE / 50);
@@ -109,7 +109,7 @@ class ChangeTest {
   void aLaterChangeAtTheSameBeatTakesThePlaceOfTheFirst() {
     Timeline timeline = Pieces.adi80(Tempo.of(60), 0);
     FrameClock clock = timeline.clock(RATE);
-    Run run = new Run(timeline, CLAPS, new PulseVoice(RATE));
+    Run run = new Run(timeline, CLAPS, new GridVoice(RATE));
     run.until(3L * RATE);
     FrameClock never = new FrameClock(Tempo.of(300), RATE, Ratio.of(4));
     run.renderer.change(from(timeline, 4, CLAPS, never, 4L * RATE));
@@ -155,7 +155,7 @@ class ChangeTest {
   void whatIsSettledCannotBeChanged() {
     Timeline timeline = Pieces.adi80(Tempo.of(60), 0);
     FrameClock clock = timeline.clock(RATE);
-    Run run = new Run(timeline, CLAPS, new PulseVoice(RATE));
+    Run run = new Run(timeline, CLAPS, new GridVoice(RATE));
     run.until(4L * RATE);
     assertTrue(run.renderer.openFrame() >= 4L * RATE);
     assertTrue(run.renderer.openFrame() <= 4L * RATE + 1_000, "not far ahead");
@@ -174,7 +174,7 @@ class ChangeTest {
             timeline,
             clock,
             mix,
-            new PulseVoice(RATE),
+            new GridVoice(RATE),
             1,
             Optional.of(drone),
             TrackPlace.whole(Renderer.lengthFrames(timeline, clock)));

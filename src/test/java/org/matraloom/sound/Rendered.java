@@ -13,7 +13,7 @@ final class Rendered {
   static float[] of(Timeline timeline, int ratePerSecond, Mix mix, int channels, int blockFrames) {
     Renderer renderer =
         new Renderer(
-            timeline, timeline.clock(ratePerSecond), mix, new PulseVoice(ratePerSecond), channels);
+            timeline, timeline.clock(ratePerSecond), mix, new GridVoice(ratePerSecond), channels);
     long length = Renderer.lengthFrames(timeline, timeline.clock(ratePerSecond));
     float[] all = new float[Math.toIntExact(length * channels)];
     float[] block = new float[blockFrames * channels];

@@ -134,7 +134,7 @@ class RendererTest {
   @Test
   void nothingComesAfterTheEnd() {
     Renderer renderer =
-        new Renderer(PIECE, PIECE.clock(RATE), Mix.lesson(), new PulseVoice(RATE), 1);
+        new Renderer(PIECE, PIECE.clock(RATE), Mix.lesson(), new GridVoice(RATE), 1);
     int length = (int) Renderer.lengthFrames(PIECE, PIECE.clock(RATE));
     float[] block = new float[length + 100];
     assertEquals(length, renderer.render(block, length + 100));
@@ -146,7 +146,7 @@ class RendererTest {
 
   @Test
   void refusesAVoiceOfAnotherRate() {
-    PulseVoice voice = new PulseVoice(44_100);
+    GridVoice voice = new GridVoice(44_100);
     IllegalArgumentException refused =
         assertThrows(
             IllegalArgumentException.class,
@@ -156,6 +156,6 @@ class RendererTest {
         refused.getMessage());
     assertThrows(
         IllegalArgumentException.class,
-        () -> new Renderer(PIECE, PIECE.clock(RATE), Mix.lesson(), new PulseVoice(RATE), 3));
+        () -> new Renderer(PIECE, PIECE.clock(RATE), Mix.lesson(), new GridVoice(RATE), 3));
   }
 }

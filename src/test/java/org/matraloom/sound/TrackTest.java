@@ -104,14 +104,14 @@ class TrackTest {
     Timeline timeline = Pieces.ringing(Tempo.of(90));
     Track track =
         new Track(
-            List.of(new Passage(timeline, Mix.lesson())), new PulseVoice(RATE), Optional.of(other));
+            List.of(new Passage(timeline, Mix.lesson())), new GridVoice(RATE), Optional.of(other));
     assertThrows(IllegalArgumentException.class, () -> track.stream(1).render(new float[10], 10));
   }
 
   private static Track track(Mix mix, Timeline... timelines) {
     List<Passage> passages =
         Arrays.stream(timelines).map(timeline -> new Passage(timeline, mix)).toList();
-    return new Track(passages, new PulseVoice(RATE), Optional.of(DRONE));
+    return new Track(passages, new GridVoice(RATE), Optional.of(DRONE));
   }
 
   private static float[] all(Track track, int blockFrames) {

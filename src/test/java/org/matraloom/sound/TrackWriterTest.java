@@ -87,7 +87,7 @@ class TrackWriterTest {
   void progressRunsToTheEnd() throws IOException {
     Timeline timeline = Pieces.adi80(Tempo.of(200), 0);
     TrackWriter track =
-        new TrackWriter(timeline, Mix.lesson(), PcmFormat.USUAL, new PulseVoice(48_000));
+        new TrackWriter(timeline, Mix.lesson(), PcmFormat.USUAL, new GridVoice(48_000));
     List<Long> done = new ArrayList<>();
     track.write(
         folder.resolve("out.wav"),
@@ -104,7 +104,7 @@ class TrackWriterTest {
   void aBrokenOffRenderingLeavesNothing() throws IOException {
     TrackWriter track =
         new TrackWriter(
-            Pieces.adi80(Tempo.of(60), 1), Mix.lesson(), PcmFormat.USUAL, new PulseVoice(48_000));
+            Pieces.adi80(Tempo.of(60), 1), Mix.lesson(), PcmFormat.USUAL, new GridVoice(48_000));
     assertThrows(
         IllegalStateException.class,
         () ->
@@ -121,7 +121,7 @@ class TrackWriterTest {
   private byte[] write(Timeline timeline, Mix mix, PcmFormat format, String name)
       throws IOException {
     Path target = folder.resolve(name);
-    new TrackWriter(timeline, mix, format, new PulseVoice(format.ratePerSecond()))
+    new TrackWriter(timeline, mix, format, new GridVoice(format.ratePerSecond()))
         .write(target, RenderProgress.SILENT);
     return Files.readAllBytes(target);
   }

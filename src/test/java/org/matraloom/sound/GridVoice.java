@@ -3,11 +3,11 @@ package org.matraloom.sound;
 import java.util.Optional;
 
 /**
- * A plain pitched pulse on every sollu, for as long as there is no spoken voice.
+ * A plain pitched pulse that begins exactly on the felt beat, for tests that count frames.
  *
  * <p>A karvai rings: its pulse fades over the whole length, a short sollu over its own matra.
  */
-public final class PulseVoice implements SolluVoice {
+final class GridVoice implements SolluVoice {
 
   private static final double PITCH_HZ = 440;
   private static final int HARMONICS = 4;
@@ -22,7 +22,7 @@ public final class PulseVoice implements SolluVoice {
    *
    * @param ratePerSecond frames a second
    */
-  public PulseVoice(int ratePerSecond) {
+  GridVoice(int ratePerSecond) {
     this.ratePerSecond = ratePerSecond;
   }
 

@@ -1,0 +1,65 @@
+package org.matraloom.app;
+
+import org.matraloom.score.Lexicon;
+import org.matraloom.sound.FormantVoice;
+import org.matraloom.sound.VoiceEffort;
+import org.matraloom.sound.VoicePerson;
+import org.matraloom.sound.VoicePlacement;
+import org.matraloom.sound.VoiceSettings;
+import picocli.CommandLine.Option;
+
+/** Who says the sollus, and how. */
+final class VoiceOptions {
+
+  @Option(
+      names = "--voice",
+      paramLabel = "WHO",
+      defaultValue = "low",
+      description = "Who speaks: low or high (default ${DEFAULT-VALUE}).")
+  private VoicePerson person;
+
+  @Option(names = "--half-voice", description = "Speak softer and breathier.")
+  private boolean halfVoice;
+
+  @Option(
+      names = "--felt-beat",
+      paramLabel = "WHERE",
+      defaultValue = "vowel",
+      description = {
+        "What falls on the grid: the vowel, the consonant, or the estimate of Marcus (1981),",
+        "marcus (default ${DEFAULT-VALUE})."
+      })
+  private VoicePlacement placement;
+
+  @Option(
+      names = "--accents",
+      paramLabel = "N",
+      defaultValue = "1",
+      description =
+          "How far rounds, samam and phrases stand out, 0 to 3 (default ${DEFAULT-VALUE}).")
+  private double accents;
+
+  @Option(
+      names = "--spoken-ticks",
+      description = "Speak takadimi, takatakita and so on, softly, in place of ticks.")
+  private boolean spokenTicks;
+
+  FormantVoice voice(int ratePerSecond) {
+    Lexicon lexicon = Lexicon.standard();
+    return spokenTicks
+        ? FormantVoice.withSpokenTicks(ratePerSecond, lexicon, settings())
+        : new FormantVoice(ratePerSecond, lexicon, settings());
+  }
+
+  VoiceSettings settings() {
+    try {
+      return VoiceSettings.USUAL
+          .with(person)
+          .with(halfVoice ? VoiceEffort.HALF : VoiceEffort.FULL)
+          .with(placement)
+          .withAccents(accents);
+    } catch (IllegalArgumentException outOfRange) {
+      throw new UserError(outOfRange.getMessage());
+    }
+  }
+}

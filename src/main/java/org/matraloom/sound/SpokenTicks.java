@@ -1,0 +1,66 @@
+package org.matraloom.sound;
+
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import org.matraloom.schedule.Event;
+import org.matraloom.schedule.Timeline;
+import org.matraloom.score.Lexicon;
+import org.matraloom.score.Sollu;
+import org.matraloom.time.Ratio;
+
+/**
+ * Subdivision words spoken under a piece in place of its ticks: takadimi in four, takatakita in
+ * five.
+ *
+ * @param voice says them
+ * @param lexicon gives the usual words for a beat of so many matras
+ */
+public record SpokenTicks(SolluVoice voice, Lexicon lexicon) {
+
+  /** Words are heard at a lower level than clicks would need, but above them. */
+  static final double LEVEL_DB = 6;
+
+  /** The ticks of a timeline as words. */
+  Iterator<Event.SolluSaid> words(Timeline timeline) {
+    Iterator<Event> events = timeline.iterator();
+    return new Iterator<>() {
+      private Optional<Event.SolluSaid> next = pull();
+
+      private Optional<Event.SolluSaid> pull() {
+        while (events.hasNext()) {
+          if (events.next() instanceof Event.Tick tick) {
+            return Optional.of(word(tick));
+          }
+        }
+        return Optional.empty();
+      }
+
+      @Override
+      public boolean hasNext() {
+        return next.isPresent();
+      }
+
+      @Override
+      public Event.SolluSaid next() {
+        Event.SolluSaid word = next.orElseThrow();
+        next = pull();
+        return word;
+      }
+    };
+  }
+
+  private Event.SolluSaid word(Event.Tick tick) {
+    List<Sollu> words = lexicon.words(Math.min(tick.matrasPerBeat(), Lexicon.LARGEST_GROUP));
+    Sollu sollu = words.get(Math.floorMod(indexInBeat(tick), words.size()));
+    Ratio matra = Ratio.of(1, tick.matrasPerBeat());
+    return new Event.SolluSaid(tick.beat(), matra, matra, sollu, Event.Stress.NONE, tick.round());
+  }
+
+  /** The word begins on the beat; where the matras lie off the beat, with the first matra. */
+  private static int indexInBeat(Event.Tick tick) {
+    Ratio inBeat = tick.beat().modulo(Ratio.ONE).times(tick.matrasPerBeat());
+    long index = inBeat.den() == 1 ? inBeat.num() : tick.matra();
+    return (int) Math.floorMod(index, (long) tick.matrasPerBeat());
+  }
+}

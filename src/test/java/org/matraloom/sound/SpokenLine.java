@@ -1,0 +1,97 @@
+package org.matraloom.sound;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.matraloom.schedule.Event;
+import org.matraloom.schedule.Event.Stress;
+import org.matraloom.score.Lexicon;
+import org.matraloom.score.Sollu;
+import org.matraloom.time.Ratio;
+
+/** Sollus said one after another by the real voice, for looking at. */
+final class SpokenLine {
+
+  static final int RATE = 48_000;
+  static final int MS = RATE / 1000;
+  static final Lexicon LEXICON = Lexicon.standard();
+
+  private final List<SolluCue> cues = new ArrayList<>();
+  private long endFrame = RATE / 4;
+  private Stress stress = Stress.NONE;
+
+  /** Lets the sollus after this have another stress. */
+  SpokenLine stressed(Stress next) {
+    stress = next;
+    return this;
+  }
+
+  /** Adds a sollu, or silence for a dot. */
+  SpokenLine say(String spelling, int ms) {
+    return say(spelling, ms, 0);
+  }
+
+  /** Adds a sollu of so many milliseconds, and as many more of karvai. */
+  SpokenLine say(String spelling, int ms, int karvaiMs) {
+    long length = (long) (ms + karvaiMs) * MS;
+    if (!spelling.equals(".")) {
+      String sound = LEXICON.sound(spelling).orElseThrow().name();
+      Ratio beats = Ratio.of(ms + karvaiMs, 1000);
+      cues.add(
+          new SolluCue(
+              new Event.SolluSaid(
+                  Ratio.of(endFrame, RATE),
+                  beats,
+                  Ratio.of(ms, 1000),
+                  new Sollu(spelling, sound),
+                  stress,
+                  1),
+              endFrame,
+              (long) ms * MS,
+              length));
+    }
+    endFrame += length;
+    return this;
+  }
+
+  List<SolluCue> cues() {
+    return cues;
+  }
+
+  long gridFrame(int sollu) {
+    return cues.get(sollu).startFrame();
+  }
+
+  long endFrame() {
+    return endFrame;
+  }
+
+  SolluSound sound(SolluVoice voice, int sollu) {
+    return voice.say(cue(sollu - 1), cues.get(sollu), cue(sollu + 1));
+  }
+
+  /** The sum of all of them, with silence around it. */
+  float[] render(SolluVoice voice) {
+    float[] wave = new float[(int) endFrame + RATE / 4];
+    for (int i = 0; i < cues.size(); i++) {
+      SolluSound sound = sound(voice, i);
+      int start = (int) (gridFrame(i) - sound.leadFrames());
+      for (int j = 0; j < sound.samples().length && start + j < wave.length; j++) {
+        wave[start + j] += sound.samples()[j];
+      }
+    }
+    return wave;
+  }
+
+  static FormantVoice usual() {
+    return voice(VoiceSettings.USUAL);
+  }
+
+  static FormantVoice voice(VoiceSettings settings) {
+    return new FormantVoice(RATE, LEXICON, settings);
+  }
+
+  private Optional<SolluCue> cue(int index) {
+    return index < 0 || index >= cues.size() ? Optional.empty() : Optional.of(cues.get(index));
+  }
+}
