@@ -30,8 +30,8 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "Without a terminal it plays once through and tells what goes on in lines.",
-      "Examples: matraloom play samples-synth/gutter-song.loom --without ticks",
-      "          matraloom play --drill \"switch 4 5 --every halving --tempo 60\"",
+      "Example: matraloom play samples-synth/gutter-song.loom --without ticks",
+      "         matraloom play --drill \"switch 4 5 --every halving --tempo 60\"",
       "Start with a low level, above all with headphones."
     })
 final class PlayCommand implements Callable<Integer> {
