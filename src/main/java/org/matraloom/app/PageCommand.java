@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.matraloom.score.Performance;
+import org.matraloom.score.Span;
 import org.matraloom.sheet.PageSound;
 import org.matraloom.sheet.PhonePage;
 import org.matraloom.sheet.Sheet;
@@ -31,7 +32,16 @@ import picocli.CommandLine.Spec;
     })
 final class PageCommand implements Callable<Integer> {
 
-  private static final List<Integer> PERCENTS = List.of(50, 60, 70, 80, 90, 100, 110);
+  private static final long MOST_SOLLUS = 4_000;
+  private static final long LARGEST_SOUND_BYTES = 19_000_000;
+
+  /** The tempi that are offered, in percent; fewer for a piece whose sounds would be too large. */
+  private static final List<List<Integer>> PERCENTS =
+      List.of(
+          List.of(50, 60, 70, 80, 90, 100, 110),
+          List.of(50, 75, 100, 110),
+          List.of(60, 100),
+          List.of(100));
 
   @Spec private CommandSpec command;
 
@@ -56,9 +66,29 @@ final class PageCommand implements Callable<Integer> {
     Performance performance = rounds.of(Performance.of(score.read()));
     SheetOptions options = content.options(performance);
     Sheet sheet = Sheet.of(performance, options);
-    PageSound sound = new PageSoundMaker(performance).make(PERCENTS);
+    PageSound sound = sound(performance);
     WholeFile.writeText(output, file -> PhonePage.write(sheet, sound, file));
     command.commandLine().getOut().println(output);
     return ExitCode.DONE;
+  }
+
+  private static PageSound sound(Performance performance) {
+    long sollus = performance.rounds().stream().mapToLong(Span.Round::sollus).sum();
+    if (sollus > MOST_SOLLUS) {
+      throw new UserError(
+          "a page holds at most "
+              + MOST_SOLLUS
+              + " sollus and this piece has "
+              + sollus
+              + "; take some of it with --rounds");
+    }
+    for (List<Integer> percents : PERCENTS) {
+      PageSound sound = new PageSoundMaker(performance).make(percents);
+      if (sound.bytes() <= LARGEST_SOUND_BYTES) {
+        return sound;
+      }
+    }
+    throw new UserError(
+        "the sounds of this piece are too large for a page; take some of it with --rounds");
   }
 }

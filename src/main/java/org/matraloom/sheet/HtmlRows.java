@@ -128,6 +128,7 @@ final class HtmlRows {
     String kind = each instanceof Mark.Said ? "s" : each instanceof Mark.Karvai ? "v" : "q";
     String speed = each.speed() == 1 ? "" : each.speed() == 2 ? " x2" : " x4";
     boolean opens = each instanceof Mark.Said said && said.opens();
+    boolean turns = row.turns().stream().anyMatch(turn -> turn.beat().equals(each.beat()));
     boolean breathes =
         row.breaths().stream()
             .anyMatch(
@@ -137,7 +138,14 @@ final class HtmlRows {
     String grow =
         String.format(Locale.ROOT, "%.4f", each.beats().toDouble()).replaceFirst("\\.?0+$", "");
     out.append(
-        "<span id=\"" + prefix + mark++ + "\" class=\"" + kind + speed + (opens ? " o" : ""));
+        "<span id=\""
+            + prefix
+            + mark++
+            + "\" class=\""
+            + kind
+            + speed
+            + (opens ? " o" : "")
+            + (turns ? " t" : ""));
     out.append("\" style=\"flex-grow:" + grow + "\">");
     if (breathes) {
       out.append("<span class=\"air\">" + figure(Figure.BREATH));

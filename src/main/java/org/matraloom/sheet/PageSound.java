@@ -48,4 +48,14 @@ public record PageSound(
     hand = List.copyOf(hand);
     sollus = Map.copyOf(sollus);
   }
+
+  /**
+   * How large the clips are in a page: four bits a sample, written in base 64.
+   *
+   * @return bytes, nearly
+   */
+  public long bytes() {
+    long samples = clips.stream().mapToLong(clip -> clip.samples().length).sum();
+    return samples / 2 * 4 / 3;
+  }
 }

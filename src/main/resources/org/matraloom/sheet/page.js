@@ -302,7 +302,7 @@
       cells.get(whole)?.classList.add("at");
       shown.beat = whole;
       hand(whole, counting);
-      row(last(score.rows, counting ? run.from : beat));
+      row(last(score.rows, counting ? run.from : beat), counting ? run.from : whole);
       tell(beat, counting);
     }
   }
@@ -324,11 +324,23 @@
     byId("river").style.transform = "scaleX(" + (placeOf(beat) + 1) / score.cycle + ")";
   }
 
-  function row(number) {
-    if (number !== shown.row && rows[number]) {
-      shown.row = number;
-      const calm = matchMedia("(prefers-reduced-motion: reduce)").matches;
-      rows[number].scrollIntoView({ block: "center", behavior: calm ? "auto" : "smooth" });
+  /** Brings the row in sight when it begins, and the beat if the row is taller than the screen. */
+  function row(number, beat) {
+    const calm = matchMedia("(prefers-reduced-motion: reduce)").matches;
+    const into = (element) =>
+      element.scrollIntoView({ block: "center", behavior: calm ? "auto" : "smooth" });
+    const top = byId("strip").getBoundingClientRect().bottom;
+    const bottom = byId("panel").getBoundingClientRect().top;
+    const begins = number !== shown.row && rows[number];
+    shown.row = number;
+    if (begins && rows[number].offsetHeight < bottom - top) {
+      into(rows[number]);
+      return;
+    }
+    const cell = cells.get(beat);
+    const box = cell?.getBoundingClientRect();
+    if (box && (box.top < top || box.bottom > bottom)) {
+      into(cell);
     }
   }
 
