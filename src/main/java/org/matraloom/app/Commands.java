@@ -33,6 +33,7 @@ final class Commands {
           PageCommand.class,
           TakeCommand.class,
           TalasCommand.class,
+          SollusCommand.class,
           DemoCommand.class,
           WarmUpCommand.class);
 

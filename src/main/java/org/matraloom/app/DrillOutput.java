@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import org.matraloom.notation.ScorePrinter;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Composition;
+import org.matraloom.score.Lexicon;
 import org.matraloom.sound.Mix;
 import org.matraloom.sound.Passage;
 import org.matraloom.sound.PcmFormat;
@@ -107,7 +108,10 @@ final class DrillOutput {
       TextOutput.write(score, ScorePrinter.print(written));
     }
     if (output != null) {
-      new TrackOutput(command.commandLine().getOut(), command.commandLine().getErr(), voice::voice)
+      new TrackOutput(
+              command.commandLine().getOut(),
+              command.commandLine().getErr(),
+              rate -> voice.voice(rate, Lexicon.standard()))
           .write(heard, "(" + what + ")", drone.sruti(), format.format(), output);
     }
     return ExitCode.DONE;

@@ -84,7 +84,8 @@ final class PackCommand implements Callable<Integer> {
     Files.createDirectories(folder);
     int rate = PcmFormat.USUAL.ratePerSecond();
     PackMaker maker =
-        DrillOutput.asked(() -> new PackMaker(order, folder, () -> voice.voice(rate)));
+        DrillOutput.asked(
+            () -> new PackMaker(order, folder, () -> voice.voice(rate, score.lexicon())));
     int made = make(maker);
     PrintWriter out = command.commandLine().getOut();
     out.println(

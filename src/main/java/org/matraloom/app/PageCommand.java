@@ -83,7 +83,7 @@ final class PageCommand implements Callable<Integer> {
               + "; take some of it with --rounds");
     }
     for (List<Integer> percents : PERCENTS) {
-      PageSound sound = new PageSoundMaker(performance).make(percents);
+      PageSound sound = new PageSoundMaker(performance, score.lexicon()).make(percents);
       if (sound.bytes() <= LARGEST_SOUND_BYTES) {
         return sound;
       }

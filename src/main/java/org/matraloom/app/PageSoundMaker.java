@@ -35,12 +35,13 @@ final class PageSoundMaker {
 
   private final Performance performance;
   private final LooseSounds loose;
-  private final SolluVoice voice = new FormantVoice(RATE, Lexicon.standard(), ONE_TAKE);
+  private final SolluVoice voice;
   private final List<PageSound.Clip> clips = new ArrayList<>();
   private final Map<Key, List<Integer>> numbers = new HashMap<>();
 
-  PageSoundMaker(Performance performance) {
+  PageSoundMaker(Performance performance, Lexicon lexicon) {
     this.performance = performance;
+    this.voice = new FormantVoice(RATE, lexicon, ONE_TAKE);
     this.loose = new LooseSounds(RATE, Mix.lesson());
   }
 

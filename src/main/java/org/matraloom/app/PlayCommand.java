@@ -105,7 +105,7 @@ final class PlayCommand implements Callable<Integer> {
     return new LivePiece(
         made.passages().stream().map(Passage::timeline).toList(),
         made.countInAvartanas(),
-        voice.voice(rate),
+        voice.voice(rate, score.lexicon()),
         made.sruti().map(tonic -> new SrutiDrone(tonic, rate)),
         made.format());
   }

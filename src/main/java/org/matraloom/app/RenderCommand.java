@@ -49,7 +49,7 @@ final class RenderCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     PrintWriter out = command.commandLine().getOut();
     PrintWriter err = command.commandLine().getErr();
-    new TrackOutput(out, err, voice::voice)
+    new TrackOutput(out, err, rate -> voice.voice(rate, score.lexicon()))
         .write(timeline.timeline(score.read()), mix.mix(), drone.sruti(), format.format(), output);
     return ExitCode.DONE;
   }

@@ -10,6 +10,7 @@ import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -36,6 +37,13 @@ final class ScoreOptions {
       description = "A part of the tempo, such as 75%%.")
   private ExactNumber slow;
 
+  @Mixin private LexiconOptions lexicon;
+
+  /** The lexicon that the score is read with. */
+  Lexicon lexicon() {
+    return lexicon.lexicon();
+  }
+
   Path file() {
     return file;
   }
@@ -43,7 +51,7 @@ final class ScoreOptions {
   /** Reads the score, prints its problems, and takes it at the tempo that was asked for. */
   Composition read() {
     refuseToWriteOver();
-    Reading reading = ScoreReader.read(file, Lexicon.standard());
+    Reading reading = ScoreReader.read(file, lexicon());
     PrintWriter err = command.commandLine().getErr();
     reading.problems().forEach(problem -> err.println(problem.format()));
     Composition composition = reading.composition().orElseThrow(UserError::alreadyTold);

@@ -44,8 +44,7 @@ final class VoiceOptions {
       description = "Speak takadimi, takatakita and so on, softly, in place of ticks.")
   private boolean spokenTicks;
 
-  FormantVoice voice(int ratePerSecond) {
-    Lexicon lexicon = Lexicon.standard();
+  FormantVoice voice(int ratePerSecond, Lexicon lexicon) {
     return spokenTicks
         ? FormantVoice.withSpokenTicks(ratePerSecond, lexicon, settings())
         : new FormantVoice(ratePerSecond, lexicon, settings());

@@ -60,6 +60,11 @@ final class WholeFile {
         });
   }
 
+  /** Refuses a place where no file can be. */
+  static void requirePlace(Path target) {
+    folderOf(target);
+  }
+
   private static Path folderOf(Path target) {
     Path folder = target.toAbsolutePath().getParent();
     if (Files.isDirectory(target)) {

@@ -2,6 +2,7 @@ package org.matraloom.sound;
 
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.Timeline;
@@ -17,6 +18,18 @@ import org.matraloom.time.Ratio;
  * @param lexicon gives the usual words for a beat of so many matras
  */
 public record SpokenTicks(SolluVoice voice, Lexicon lexicon) {
+
+  /** Whole beats of the nadais, and of four in the second kalam (common practice). */
+  private static final Map<Integer, String> BEATS =
+      Map.of(
+          1, "ta",
+          2, "taka",
+          3, "takita",
+          4, "takadimi",
+          5, "takatakita",
+          7, "takitatakadimi",
+          8, "takadimitakajunu",
+          9, "takadimitakatakita");
 
   /** Words are heard at a lower level than clicks would need, but above them. */
   static final double LEVEL_DB = 6;
@@ -51,10 +64,22 @@ public record SpokenTicks(SolluVoice voice, Lexicon lexicon) {
   }
 
   private Event.SolluSaid word(Event.Tick tick) {
-    List<Sollu> words = lexicon.words(Math.min(tick.matrasPerBeat(), Lexicon.LARGEST_GROUP));
+    List<Sollu> words = words(tick.matrasPerBeat());
     Sollu sollu = words.get(Math.floorMod(indexInBeat(tick), words.size()));
     Ratio matra = Ratio.of(1, tick.matrasPerBeat());
     return new Event.SolluSaid(tick.beat(), matra, matra, sollu, Event.Stress.NONE, tick.round());
+  }
+
+  /** A whole beat of so many matras; a faster kalam says the same word again. */
+  private List<Sollu> words(int matras) {
+    String beat = BEATS.get(matras);
+    if (beat == null && matras % 2 == 0) {
+      return words(matras / 2);
+    }
+    return Optional.ofNullable(beat)
+        .flatMap(lexicon::split)
+        .filter(words -> words.size() == matras)
+        .orElseGet(() -> lexicon.words(Math.min(matras, Lexicon.LARGEST_GROUP)));
   }
 
   /** The word begins on the beat; where the matras lie off the beat, with the first matra. */
