@@ -72,7 +72,7 @@ final class PageCommand implements Callable<Integer> {
     return ExitCode.DONE;
   }
 
-  private static PageSound sound(Performance performance) {
+  private PageSound sound(Performance performance) {
     long sollus = performance.rounds().stream().mapToLong(Span.Round::sollus).sum();
     if (sollus > MOST_SOLLUS) {
       throw new UserError(
