@@ -45,6 +45,11 @@ record Cell(
     return place.compareTo(from) >= 0 && place.compareTo(to) < 0;
   }
 
+  /** Whether what ends at a place ends in this cell and not in the one before. */
+  boolean endsWith(Ratio place) {
+    return place.compareTo(from) > 0 && place.compareTo(to) <= 0;
+  }
+
   /** Whether an avartana begins with it. */
   boolean beginsCycle() {
     return samam && kriya.isPresent();

@@ -117,7 +117,7 @@ final class HtmlRows {
       write(each, row);
     }
     out.append("</span>");
-    if (row.landing().filter(beat -> beat.equals(cell.to()) || cell.holds(beat)).isPresent()) {
+    if (row.landing().filter(cell::endsWith).isPresent()) {
       out.append("<span class=\"land\">" + figure(Figure.LANDING));
       out.append("<span class=\"vh\">landing</span></span>");
     }

@@ -73,7 +73,7 @@ final class LineDrawer {
         .filter(breath -> cell.holds(breath.startBeat()))
         .forEach(breath -> drawBreath(breath, cell, placed, x, top, width));
     row.landing()
-        .filter(beat -> cell.holds(beat) || beat.equals(cell.to()))
+        .filter(cell::endsWith)
         .ifPresent(beat -> drawLanding(beat, cell, placed, x, top, width));
   }
 
@@ -165,7 +165,8 @@ final class LineDrawer {
       double x,
       double top,
       double width) {
-    double at = between(breath.startBeat(), cell, placed, x, width);
+    double clearOfKriya = cell.kriya().isEmpty() ? x : x + style.cellPadding() + style.sign() + 2;
+    double at = Math.max(clearOfKriya, between(breath.startBeat(), cell, placed, x, width));
     double size = style.sign() * 0.75;
     page.add(new Drawn.Sign(at, top + style.lettersTop() - size, size, Figure.BREATH));
   }
@@ -195,6 +196,13 @@ final class LineDrawer {
         return one.x() + part * one.room();
       }
     }
-    return x + width * beat.minus(cell.from()).dividedBy(cell.beats()).toDouble();
+    double inProportion = x + width * beat.minus(cell.from()).dividedBy(cell.beats()).toDouble();
+    return placed.isEmpty()
+        ? inProportion
+        : Math.max(inProportion, placed.get(placed.size() - 1).x() + lastRoom(placed));
+  }
+
+  private static double lastRoom(List<CellSetter.Placed> placed) {
+    return placed.get(placed.size() - 1).room();
   }
 }

@@ -66,6 +66,18 @@ class PageRulesTest {
   }
 
   @Test
+  void thereIsOneDropWhereItLands() {
+    for (List<List<Drawn>> pages : manyPages()) {
+      long drops =
+          pages.stream()
+              .flatMap(List::stream)
+              .filter(drawn -> drawn instanceof Drawn.Sign sign && sign.figure() == Figure.LANDING)
+              .count();
+      assertEquals(1, drops);
+    }
+  }
+
+  @Test
   void sollusNeverTouch() {
     int pairs = 0;
     for (List<List<Drawn>> pages : manyPages()) {
