@@ -27,7 +27,7 @@ class PageSoundMakerTest {
   @Test
   void everySolluHasAClipAtEveryTempoAndEqualOnesShareIt() {
     Performance performance = Performance.of(FERRY);
-    PageSound sound = new PageSoundMaker(performance).make(List.of(50, 100));
+    PageSound sound = new PageSoundMaker(performance, Lexicon.standard()).make(List.of(50, 100));
     long sollus = performance.rounds().stream().mapToLong(Span.Round::sollus).sum();
     assertEquals(Set.of(50, 100), sound.sollus().keySet());
     for (List<Integer> clips : sound.sollus().values()) {
@@ -41,7 +41,8 @@ class PageSoundMakerTest {
   /** Misra chapu claps on 1, 4 and 6 of 7 and holds between (lvnaga.wordpress.com, 2014). */
   @Test
   void theHandHoldsWhereTheTalaDoes() {
-    PageSound sound = new PageSoundMaker(Performance.of(FERRY)).make(List.of(100));
+    PageSound sound =
+        new PageSoundMaker(Performance.of(FERRY), Lexicon.standard()).make(List.of(100));
     assertEquals(
         List.of(true, false, false, true, false, true, false),
         sound.hand().stream().map(Optional::isPresent).toList());
@@ -51,6 +52,8 @@ class PageSoundMakerTest {
   @Test
   void aTempoOutsideTheRangeIsLeftOut() {
     Performance fast = Performance.of(FERRY.at(Tempo.of(Tempo.FASTEST)));
-    assertEquals(Set.of(100), new PageSoundMaker(fast).make(List.of(100, 110)).sollus().keySet());
+    assertEquals(
+        Set.of(100),
+        new PageSoundMaker(fast, Lexicon.standard()).make(List.of(100, 110)).sollus().keySet());
   }
 }
