@@ -2,8 +2,11 @@ package org.matraloom.take;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** How likely it is, at every moment of a recording, that a syllable or a stroke begins. */
 public final class OnsetCurve {
@@ -29,6 +32,16 @@ public final class OnsetCurve {
   /** A peak of the summed curve is the highest within so many steps. */
   private static final int PEAK_REACH = 4;
 
+  /**
+   * What stays this far below the usual sounds of the take is not of it. The median of recorded
+   * strokes and syllables is less than 20 dB above the faintest; knocks and clicks between them are
+   * 30 dB down and more.
+   */
+  private static final double FAINT_DB = 28;
+
+  /** The level of an onset is looked for over so many steps: until the vowel after a breath. */
+  private static final int LEVEL_STEPS = 25;
+
   /** Below this largest sample a recording is silent: -100 dB of full scale. */
   private static final float SILENT_PEAK = 1e-5f;
 
@@ -41,13 +54,15 @@ public final class OnsetCurve {
 
   private final BandEnergies energies;
   private final float[] likelihood;
+  private final float[] levelDb;
   private final float[] confidence;
   private final double lengthSeconds;
 
-  private OnsetCurve(BandEnergies energies, float[] likelihood, double lengthSeconds) {
+  private OnsetCurve(BandEnergies energies, float[] likelihood, float[] levelDb) {
     this.energies = energies;
     this.likelihood = likelihood;
-    this.lengthSeconds = lengthSeconds;
+    this.levelDb = levelDb;
+    this.lengthSeconds = energies.lengthSeconds();
     this.confidence = summed(likelihood);
   }
 
@@ -61,16 +76,18 @@ public final class OnsetCurve {
   public static OnsetCurve of(Recording recording) throws IOException {
     BandEnergies energies = BandEnergies.of(recording);
     float[] likelihood = new float[energies.steps()];
+    float[] levelDb = new float[energies.steps()];
     if (energies.peak() >= SILENT_PEAK) {
       OnsetFeatures features = OnsetFeatures.of(energies);
       OnsetNet net = OnsetNet.load();
       for (int step = 0; step < energies.wholeSteps(); step++) {
+        levelDb[step] = features.highestLevelDb(step);
         if (rises(features, step)) {
           likelihood[step] = net.judge(features, step);
         }
       }
     }
-    return new OnsetCurve(energies, likelihood, energies.lengthSeconds());
+    return new OnsetCurve(energies, likelihood, levelDb);
   }
 
   private static boolean rises(OnsetFeatures features, int step) {
@@ -127,20 +144,49 @@ public final class OnsetCurve {
       }
     }
     peaks.sort(Comparator.comparing(step -> -confidence[step]));
-    List<Onset> onsets = new ArrayList<>();
+    List<Integer> apart = new ArrayList<>();
     boolean[] taken = new boolean[confidence.length];
     int reach = (int) Math.ceil(LEAST_INTERVAL_SECONDS * BandEnergies.STEPS_PER_SECOND) - 1;
     for (int step : peaks) {
       if (!taken[step]) {
-        onsets.add(new Onset(secondsNear(step), Math.min(1, confidence[step])));
+        apart.add(step);
         int last = Math.min(taken.length - 1, step + reach);
-        for (int s = Math.max(0, step - reach); s <= last; s++) {
-          taken[s] = true;
-        }
+        Arrays.fill(taken, Math.max(0, step - reach), last + 1, true);
       }
     }
-    onsets.sort(Comparator.comparingDouble(Onset::seconds));
-    return onsets;
+    Collections.sort(apart);
+    return withoutFaint(apart).stream()
+        .map(step -> new Onset(secondsNear(step), Math.min(1, confidence[step])))
+        .toList();
+  }
+
+  /** Leaves out what is far fainter than the take's usual sounds: a chair, lips, a far noise. */
+  private List<Integer> withoutFaint(List<Integer> steps) {
+    double[] levels =
+        IntStream.range(0, steps.size()).mapToDouble(i -> levelAfter(steps, i)).toArray();
+    double[] sure =
+        IntStream.range(0, steps.size())
+            .filter(i -> confidence[steps.get(i)] >= USUAL_CONFIDENCE)
+            .mapToDouble(i -> levels[i])
+            .sorted()
+            .toArray();
+    double least = sure.length == 0 ? 0 : sure[sure.length / 2] - FAINT_DB;
+    return IntStream.range(0, steps.size())
+        .filter(i -> levels[i] >= least)
+        .mapToObj(steps::get)
+        .toList();
+  }
+
+  /** The highest level of any wide band that follows, at most until just before the next onset. */
+  private double levelAfter(List<Integer> steps, int index) {
+    int from = steps.get(index);
+    int next = index + 1 < steps.size() ? steps.get(index + 1) - 3 : levelDb.length;
+    int to = Math.min(levelDb.length, Math.max(from + 3, Math.min(from + LEVEL_STEPS, next)));
+    float highest = 0;
+    for (int step = from; step < to; step++) {
+      highest = Math.max(highest, levelDb[step]);
+    }
+    return highest;
   }
 
   private boolean isPeak(int step) {

@@ -76,4 +76,13 @@ final class OnsetFeatures {
   float rise(int step, int band) {
     return rises[band][Math.max(0, Math.min(steps - 1, step))];
   }
+
+  /** The level of the loudest wide band, in decibels above its floor. */
+  float highestLevelDb(int step) {
+    float highest = 0;
+    for (int band = 0; band < WIDE_BANDS; band++) {
+      highest = Math.max(highest, levels[band][step]);
+    }
+    return highest / LEVEL_SCALE;
+  }
 }
