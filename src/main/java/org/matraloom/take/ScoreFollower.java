@@ -1,0 +1,277 @@
+package org.matraloom.take;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+
+/**
+ * Finds which onset of a take is which sollu of the score.
+ *
+ * <p>Of all ways to pair them in order, the best is found by dynamic programming: a pair is worth
+ * the more the surer the onset and the better the time since the pair before fits the score at the
+ * tempo of the take. Sollus may be missing, onsets may be of something else, and the performer may
+ * break off and begin again at an entry. Only the likeliest places are followed, so that an hour
+ * takes seconds.
+ */
+final class ScoreFollower {
+
+  /** The tempo of the take may be this much slower or faster than the score's. */
+  static final double SLOWEST = 0.72;
+
+  static final double FASTEST = 1.40;
+
+  private static final double TEMPO_STEP = 1.02;
+
+  /** The tempo is guessed on so many onsets. */
+  private static final int GUESS_ONSETS = 160;
+
+  /** So many places in the score are followed at a time. */
+  private static final int PLACES = 240;
+
+  /** Between two pairs at most so many onsets are of something else. */
+  private static final int MOST_EXTRA = 10;
+
+  /** Between two pairs at most so many sollus are missing. */
+  private static final int MOST_MISSED = 5;
+
+  private static final double PAIR_GAIN = 1.0;
+  private static final double SURE_GAIN = 0.5;
+  private static final double MISSED_COST = 0.8;
+  private static final double EXTRA_COST = 0.4;
+  private static final double RESTART_COST = 4;
+  private static final double RESTART_SECONDS = 0.2;
+
+  /** An interval may be off by this share of its length before it counts against a pair. */
+  private static final double TOLERANCE = 0.10;
+
+  private static final double LEAST_TOLERANCE_SECONDS = 0.018;
+  private static final double MOST_TOLERANCE_SECONDS = 0.12;
+
+  /** An interval that is off by more than so many tolerances is not one interval. */
+  private static final double WORST = 4;
+
+  private final double[] expected;
+  private final boolean[] entries;
+  private final List<Onset> onsets;
+  private final double[] extraCost;
+
+  /**
+   * Prepares to follow.
+   *
+   * @param expected when each sollu falls in the score, in seconds at its tempo, ascending
+   * @param entries whether a performer may begin again at that sollu
+   * @param onsets what was heard, in order of time
+   */
+  ScoreFollower(double[] expected, boolean[] entries, List<Onset> onsets) {
+    this.expected = expected.clone();
+    this.entries = entries.clone();
+    this.onsets = List.copyOf(onsets);
+    extraCost = new double[onsets.size() + 1];
+    for (int j = 0; j < onsets.size(); j++) {
+      extraCost[j + 1] = extraCost[j] + EXTRA_COST * onsets.get(j).confidence();
+    }
+  }
+
+  /** The best pairing; empty if there is nothing to pair. */
+  List<Said> follow() {
+    if (expected.length == 0 || onsets.isEmpty()) {
+      return List.of();
+    }
+    double best = 1;
+    double most = Double.NEGATIVE_INFINITY;
+    int guessed = Math.min(onsets.size(), GUESS_ONSETS);
+    for (double stretch = 1 / FASTEST; stretch <= 1 / SLOWEST; stretch *= TEMPO_STEP) {
+      Path path = path(stretch, guessed);
+      if (path.score > most) {
+        most = path.score;
+        best = stretch;
+      }
+    }
+    List<Said> first = path(best, onsets.size()).said;
+    return path(stretchOf(first, best), onsets.size()).said;
+  }
+
+  /** How much slower than the score the take is: the median over neighbouring pairs. */
+  private double stretchOf(List<Said> said, double guess) {
+    double[] ratios = new double[said.size()];
+    int count = 0;
+    for (int i = 1; i < said.size(); i++) {
+      double asked = expected[said.get(i).sollu()] - expected[said.get(i - 1).sollu()];
+      double took = seconds(said.get(i).onset()) - seconds(said.get(i - 1).onset());
+      if (asked > 0 && Math.abs(took / asked / guess - 1) < 0.2) {
+        ratios[count++] = took / asked;
+      }
+    }
+    if (count == 0) {
+      return guess;
+    }
+    Arrays.sort(ratios, 0, count);
+    return ratios[count / 2];
+  }
+
+  private double seconds(int onset) {
+    return onsets.get(onset).seconds();
+  }
+
+  /**
+   * A pair.
+   *
+   * @param sollu its place among the expected sollus, from 0
+   * @param onset its place among the onsets, from 0
+   */
+  record Said(int sollu, int onset) {}
+
+  private record Path(List<Said> said, double score) {}
+
+  private Path path(double stretch, int count) {
+    Places[] places = new Places[count];
+    Entrance entrance = new Entrance();
+    Draft draft = new Draft(expected.length);
+    for (int j = 0; j < count; j++) {
+      draft.clear();
+      begin(draft, j);
+      entrance.advanceTo(places, j);
+      entrance.offerTo(draft, j);
+      for (int from = Math.max(0, j - 1 - MOST_EXTRA); from < j; from++) {
+        goOn(draft, places[from], from, j, stretch);
+      }
+      places[j] = draft.best(PLACES, PAIR_GAIN + SURE_GAIN * onsets.get(j).confidence());
+    }
+    return traced(places, count);
+  }
+
+  /** The take may begin with any entry, or with one of the first sollus. */
+  private void begin(Draft draft, int j) {
+    for (int k = 0; k < expected.length; k++) {
+      if (k <= MOST_MISSED) {
+        draft.offer(k, -extraCost[j] - k * MISSED_COST, -1, -1);
+      } else if (entries[k]) {
+        draft.offer(k, -extraCost[j] - RESTART_COST, -1, -1);
+      }
+    }
+  }
+
+  private void goOn(Draft draft, Places places, int from, int j, double stretch) {
+    double took = seconds(j) - seconds(from);
+    double extra = extraCost[j] - extraCost[from + 1];
+    for (int p = 0; p < places.sollu.length; p++) {
+      int k = places.sollu[p];
+      int last = Math.min(expected.length - 1, k + 1 + MOST_MISSED);
+      for (int next = k + 1; next <= last; next++) {
+        double asked = (expected[next] - expected[k]) * stretch;
+        double tolerance =
+            Math.min(MOST_TOLERANCE_SECONDS, Math.max(LEAST_TOLERANCE_SECONDS, TOLERANCE * asked));
+        double off = (took - asked) / tolerance;
+        if (Math.abs(off) <= WORST) {
+          double cost = off * off / 4 + (next - k - 1) * MISSED_COST + extra;
+          draft.offer(next, places.score[p] - cost, from, p);
+        }
+      }
+    }
+  }
+
+  private Path traced(Places[] places, int count) {
+    double best = Double.NEGATIVE_INFINITY;
+    int j = -1;
+    int p = -1;
+    for (int at = 0; at < count; at++) {
+      for (int q = 0; q < places[at].sollu.length; q++) {
+        int unsaid = Math.min(MOST_MISSED, expected.length - 1 - places[at].sollu[q]);
+        double score =
+            places[at].score[q] - (extraCost[count] - extraCost[at + 1]) - unsaid * MISSED_COST;
+        if (score > best) {
+          best = score;
+          j = at;
+          p = q;
+        }
+      }
+    }
+    List<Said> said = new ArrayList<>();
+    while (j >= 0) {
+      said.add(new Said(places[j].sollu[p], j));
+      int from = places[j].fromOnset[p];
+      p = places[j].fromPlace[p];
+      j = from;
+    }
+    Collections.reverse(said);
+    return new Path(said, best);
+  }
+
+  /** The best that could be broken off for a new beginning. */
+  private final class Entrance {
+    private double best = Double.NEGATIVE_INFINITY;
+    private int onset = -1;
+    private int place = -1;
+    private int seen;
+
+    void advanceTo(Places[] places, int j) {
+      while (seen < j && seconds(seen) <= seconds(j) - RESTART_SECONDS) {
+        for (int p = 0; p < places[seen].sollu.length; p++) {
+          double score = places[seen].score[p] + extraCost[seen + 1];
+          if (score > best) {
+            best = score;
+            onset = seen;
+            place = p;
+          }
+        }
+        seen++;
+      }
+    }
+
+    void offerTo(Draft draft, int j) {
+      if (onset < 0) {
+        return;
+      }
+      for (int k = 0; k < expected.length; k++) {
+        if (entries[k]) {
+          draft.offer(k, best - extraCost[j] - RESTART_COST, onset, place);
+        }
+      }
+    }
+  }
+
+  /** Where in the score the performer may be at one onset, and how they got there. */
+  private record Places(int[] sollu, double[] score, int[] fromOnset, int[] fromPlace) {}
+
+  /** Gathers the best way to each place of the score. */
+  private static final class Draft {
+    private final double[] score;
+    private final int[] fromOnset;
+    private final int[] fromPlace;
+    private final List<Integer> offered = new ArrayList<>();
+
+    Draft(int sollus) {
+      score = new double[sollus];
+      fromOnset = new int[sollus];
+      fromPlace = new int[sollus];
+      Arrays.fill(score, Double.NEGATIVE_INFINITY);
+    }
+
+    void clear() {
+      offered.forEach(k -> score[k] = Double.NEGATIVE_INFINITY);
+      offered.clear();
+    }
+
+    void offer(int sollu, double value, int onset, int place) {
+      if (value > score[sollu]) {
+        if (score[sollu] == Double.NEGATIVE_INFINITY) {
+          offered.add(sollu);
+        }
+        score[sollu] = value;
+        fromOnset[sollu] = onset;
+        fromPlace[sollu] = place;
+      }
+    }
+
+    Places best(int most, double gain) {
+      offered.sort((a, b) -> score[a] == score[b] ? a - b : Double.compare(score[b], score[a]));
+      List<Integer> kept = offered.subList(0, Math.min(most, offered.size()));
+      return new Places(
+          kept.stream().mapToInt(k -> k).toArray(),
+          kept.stream().mapToDouble(k -> score[k] + gain).toArray(),
+          kept.stream().mapToInt(k -> fromOnset[k]).toArray(),
+          kept.stream().mapToInt(k -> fromPlace[k]).toArray());
+    }
+  }
+}
