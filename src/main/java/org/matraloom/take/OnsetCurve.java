@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
 public final class OnsetCurve {
 
   /** The confidence from which an onset is reported where no score says what to expect. */
-  public static final double USUAL_CONFIDENCE = 0.40;
+  public static final double USUAL_CONFIDENCE = 0.35;
 
   /** Two onsets are at least this far apart. */
   static final double LEAST_INTERVAL_SECONDS = 0.050;
