@@ -121,11 +121,6 @@ final class BandEnergies implements AudioProcessor {
     return steps;
   }
 
-  /** How many windows end before the recording does; where it is cut off, nothing begins. */
-  int wholeSteps() {
-    return (int) Math.min(steps, lengthFrames / stepFrames);
-  }
-
   /** The largest sample, full scale at 1. */
   float peak() {
     return peak;
@@ -133,9 +128,15 @@ final class BandEnergies implements AudioProcessor {
 
   /**
    * The mean energy of a band's spectrum lines in one window; a full-scale sine gives about 0.1.
+   *
+   * <p>Windows that reach over an end of the recording repeat the nearest whole one: where a
+   * recording is cut, nothing begins.
    */
   float energy(int step, int band) {
-    return chunks.get(step / CHUNK_STEPS)[step % CHUNK_STEPS * BANDS + band];
+    int first = (windowFrames + stepFrames - 1) / stepFrames - 1;
+    int last = (int) (lengthFrames / stepFrames) - 1;
+    int whole = Math.max(0, Math.min(last, Math.max(first, step)));
+    return chunks.get(whole / CHUNK_STEPS)[whole % CHUNK_STEPS * BANDS + band];
   }
 
   /** The length of the recording. */

@@ -45,13 +45,6 @@ public final class OnsetCurve {
   /** Below this largest sample a recording is silent: -100 dB of full scale. */
   private static final float SILENT_PEAK = 1e-5f;
 
-  /**
-   * By how much the net is late, measured on material other than that it was trained on.
-   *
-   * <p>The calibration test holds it.
-   */
-  private static final double LATE_SECONDS = 0;
-
   private final BandEnergies energies;
   private final float[] likelihood;
   private final float[] levelDb;
@@ -80,7 +73,7 @@ public final class OnsetCurve {
     if (energies.peak() >= SILENT_PEAK) {
       OnsetFeatures features = OnsetFeatures.of(energies);
       OnsetNet net = OnsetNet.load();
-      for (int step = 0; step < energies.wholeSteps(); step++) {
+      for (int step = 0; step < likelihood.length; step++) {
         levelDb[step] = features.highestLevelDb(step);
         if (rises(features, step)) {
           likelihood[step] = net.judge(features, step);
@@ -218,8 +211,7 @@ public final class OnsetCurve {
       weight += at(likelihood, s);
       moment += at(likelihood, s) * s;
     }
-    double seconds = energies.secondsAt(moment / weight) - LATE_SECONDS;
-    return Math.max(0, Math.min(lengthSeconds, seconds));
+    return Math.max(0, Math.min(lengthSeconds, energies.secondsAt(moment / weight)));
   }
 
   private static float at(float[] curve, int step) {
