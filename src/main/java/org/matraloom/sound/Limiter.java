@@ -28,6 +28,7 @@ final class Limiter {
 
   private final float[] leftWaiting;
   private final float[] rightWaiting;
+  private float[] line = new float[0];
   private int position;
 
   private final long[] wanted;
@@ -56,6 +57,10 @@ final class Limiter {
 
   /** Replaces the frames of a block by those that went in {@link #delayFrames()} earlier. */
   void process(float[] left, float[] right, int frames) {
+    if (isOpen() && peak(left, right, frames) <= ceiling) {
+      delay(left, right, frames);
+      return;
+    }
     for (int i = 0; i < frames; i++) {
       leftWaiting[position] = left[i];
       rightWaiting[position] = right[i];
@@ -65,6 +70,48 @@ final class Limiter {
       left[i] = (float) (leftWaiting[position] * gain);
       right[i] = (float) (rightWaiting[position] * gain);
     }
+  }
+
+  /** Whether nothing is held back, now or by anything that waits. */
+  private boolean isOpen() {
+    return lowest == ONE && recovering == ONE && heldSum == ONE * window;
+  }
+
+  private static float peak(float[] left, float[] right, int frames) {
+    float highest = 0;
+    float lowest = 0;
+    for (int i = 0; i < frames; i++) {
+      float l = left[i];
+      float r = right[i];
+      highest = l > highest ? l : highest;
+      highest = r > highest ? r : highest;
+      lowest = l < lowest ? l : lowest;
+      lowest = r < lowest ? r : lowest;
+    }
+    return Math.max(highest, -lowest);
+  }
+
+  /** Most of a piece passes at a gain of exactly 1 and need only wait. */
+  private void delay(float[] left, float[] right, int frames) {
+    passThrough(left, leftWaiting, frames);
+    passThrough(right, rightWaiting, frames);
+    position = 0;
+    lowestAge = 0;
+  }
+
+  /** Sends a block through the frames that wait, the oldest of which is at the position. */
+  private void passThrough(float[] block, float[] waiting, int frames) {
+    int delay = window - 1;
+    if (line.length < delay + frames) {
+      line = new float[delay + frames];
+    }
+    int oldest = position + 1 == window ? 0 : position + 1;
+    int first = Math.min(delay, window - oldest);
+    System.arraycopy(waiting, oldest, line, 0, first);
+    System.arraycopy(waiting, 0, line, first, delay - first);
+    System.arraycopy(block, 0, line, delay, frames);
+    System.arraycopy(line, 0, block, 0, frames);
+    System.arraycopy(line, frames, waiting, 1, delay);
   }
 
   /** Keeps the lowest gain that any waiting frame needs. */

@@ -10,6 +10,8 @@ package org.matraloom.sound;
 public final class PcmCodec {
 
   private final int bits;
+  private final double fullScale;
+  private final long lowest;
 
   /**
    * The conversion of one sample size.
@@ -18,6 +20,8 @@ public final class PcmCodec {
    */
   public PcmCodec(int bits) {
     this.bits = bits;
+    this.fullScale = 1L << (bits - 1);
+    this.lowest = -(1L << (bits - 1));
   }
 
   /**
@@ -27,10 +31,12 @@ public final class PcmCodec {
    * @return from -2<sup>bits-1</sup> to 2<sup>bits-1</sup> - 1; 0 for a NaN
    */
   public int encode(float sample) {
-    double fullScale = 1L << (bits - 1);
     double scaled = sample * fullScale;
-    double rounded = (long) (scaled + StrictMath.copySign(0.5, scaled));
-    return (int) Math.max(-fullScale, Math.min(fullScale - 1, rounded));
+    long rounded = (long) (scaled < 0 ? scaled - 0.5 : scaled + 0.5);
+    if (rounded < lowest) {
+      return (int) lowest;
+    }
+    return (int) (rounded > -1 - lowest ? -1 - lowest : rounded);
   }
 
   /**
@@ -42,9 +48,16 @@ public final class PcmCodec {
    */
   public void encode(float[] samples, int count, byte[] bytes) {
     int at = 0;
+    float before = Float.NaN;
+    int value = 0;
     for (int i = 0; i < count; i++) {
-      int value = encode(samples[i]);
-      for (int shift = 0; shift < bits; shift += 8) {
+      float sample = samples[i];
+      if (sample != before) {
+        value = encode(sample);
+        before = sample;
+      }
+      bytes[at++] = (byte) value;
+      for (int shift = 8; shift < bits; shift += 8) {
         bytes[at++] = (byte) (value >> shift);
       }
     }

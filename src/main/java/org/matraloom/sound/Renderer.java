@@ -169,14 +169,21 @@ public final class Renderer {
   }
 
   private void copy(float[] block, int at, int count) {
-    for (int i = 0; i < count; i++) {
-      float l = left[readInChunk + i];
-      float r = right[readInChunk + i];
-      if (channels == 2) {
-        block[2 * (at + i)] = l;
-        block[2 * (at + i) + 1] = r;
-      } else {
-        block[at + i] = (l + r) * 0.5f;
+    float[] leftNow = left;
+    float[] rightNow = right;
+    int from = readInChunk;
+    int to = readInChunk + count;
+    if (channels == 2) {
+      int target = 2 * at;
+      for (int i = from; i < to; i++) {
+        block[target] = leftNow[i];
+        block[target + 1] = rightNow[i];
+        target += 2;
+      }
+    } else {
+      int target = at;
+      for (int i = from; i < to; i++) {
+        block[target++] = (leftNow[i] + rightNow[i]) * 0.5f;
       }
     }
   }

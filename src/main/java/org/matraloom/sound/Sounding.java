@@ -19,10 +19,23 @@ final class Sounding {
   void addTo(float[] left, float[] right, long blockFrame, int frames) {
     int from = (int) Math.max(0, startFrame - blockFrame);
     int to = (int) Math.min(frames, startFrame + samples.length - blockFrame);
-    for (int i = from; i < to; i++) {
-      float sample = samples[(int) (blockFrame + i - startFrame)];
-      left[i] += leftGain * sample;
-      right[i] += rightGain * sample;
+    if (from >= to) {
+      return;
+    }
+    float[] source = samples;
+    int at = (int) (blockFrame + from - startFrame);
+    if (leftGain == rightGain) {
+      for (int i = from; i < to; i++) {
+        float sample = leftGain * source[at++];
+        left[i] += sample;
+        right[i] += sample;
+      }
+    } else {
+      for (int i = from; i < to; i++) {
+        float sample = source[at++];
+        left[i] += leftGain * sample;
+        right[i] += rightGain * sample;
+      }
     }
   }
 

@@ -88,6 +88,25 @@ class LimiterTest {
     }
   }
 
+  /** Quiet blocks take a short cut; where it begins and ends must not be heard. */
+  @Test
+  void theSizeOfTheBlocksChangesNothing() {
+    float[] wave = noise(0.5, 40_000);
+    for (int loud : new int[] {3_000, 3_100, 20_001}) {
+      wave[loud] = 1.7f;
+    }
+    float[] whole = wave.clone();
+    new Limiter(RATE).process(whole, wave.clone(), whole.length);
+    for (int size : new int[] {1, 7, 144, 256}) {
+      Limiter limiter = new Limiter(RATE);
+      for (int from = 0; from + size <= wave.length; from += size) {
+        float[] block = Arrays.copyOfRange(wave, from, from + size);
+        limiter.process(block, block.clone(), size);
+        assertArrayEquals(Arrays.copyOfRange(whole, from, from + size), block, "blocks of " + size);
+      }
+    }
+  }
+
   private static float[] noise(double peak, int frames) {
     Noise noise = new Noise(7);
     float[] samples = new float[frames];
