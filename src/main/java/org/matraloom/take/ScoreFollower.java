@@ -74,7 +74,7 @@ final class ScoreFollower {
   }
 
   /** The best pairing; empty if there is nothing to pair. */
-  List<Said> follow() {
+  List<Alignment.Said> follow() {
     if (expected.length == 0 || onsets.isEmpty()) {
       return List.of();
     }
@@ -88,12 +88,12 @@ final class ScoreFollower {
         best = stretch;
       }
     }
-    List<Said> first = path(best, onsets.size()).said;
+    List<Alignment.Said> first = path(best, onsets.size()).said;
     return path(stretchOf(first, best), onsets.size()).said;
   }
 
   /** How much slower than the score the take is: the median over neighbouring pairs. */
-  private double stretchOf(List<Said> said, double guess) {
+  private double stretchOf(List<Alignment.Said> said, double guess) {
     double[] ratios = new double[said.size()];
     int count = 0;
     for (int i = 1; i < said.size(); i++) {
@@ -114,15 +114,7 @@ final class ScoreFollower {
     return onsets.get(onset).seconds();
   }
 
-  /**
-   * A pair.
-   *
-   * @param sollu its place among the expected sollus, from 0
-   * @param onset its place among the onsets, from 0
-   */
-  record Said(int sollu, int onset) {}
-
-  private record Path(List<Said> said, double score) {}
+  private record Path(List<Alignment.Said> said, double score) {}
 
   private Path path(double stretch, int count) {
     Places[] places = new Places[count];
@@ -187,9 +179,9 @@ final class ScoreFollower {
         }
       }
     }
-    List<Said> said = new ArrayList<>();
+    List<Alignment.Said> said = new ArrayList<>();
     while (j >= 0) {
-      said.add(new Said(places[j].sollu[p], j));
+      said.add(new Alignment.Said(places[j].sollu[p], j));
       int from = places[j].fromOnset[p];
       p = places[j].fromPlace[p];
       j = from;

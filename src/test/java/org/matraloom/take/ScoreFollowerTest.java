@@ -86,7 +86,7 @@ class ScoreFollowerTest {
     List<Onset> onsets = take.heard.stream().map(Heard::onset).toList();
     int right = 0;
     int wrong = 0;
-    for (ScoreFollower.Said said : new ScoreFollower(EXPECTED, ENTRIES, onsets).follow()) {
+    for (Alignment.Said said : new ScoreFollower(EXPECTED, ENTRIES, onsets).follow()) {
       if (take.heard.get(said.onset()).sollu == said.sollu()) {
         right++;
       } else {

@@ -33,12 +33,17 @@ record SpokenTake(float[] sound, double[] truth) {
    */
   static SpokenTake syllables(int rate, int count, long seed) {
     SplittableRandom random = new SplittableRandom(seed);
-    double[] truth = places(random, count);
+    return syllablesAt(rate, places(random, count), random);
+  }
+
+  /** Syllables at given times, at least 0.09 s apart, the first after 0.1 s. */
+  static SpokenTake syllablesAt(int rate, double[] truth, SplittableRandom random) {
+    int count = truth.length;
     float[] sound = floor(random, rate, truth);
     for (int k = 0; k < count; k++) {
       int from = (int) Math.round(truth[k] * rate);
       double room = k + 1 < count ? truth[k + 1] - truth[k] : 0.4;
-      double breath = random.nextDouble(0.008, 0.06);
+      double breath = random.nextDouble(0.008, Math.min(0.06, room / 3));
       double end = Math.min(0.3, room - 0.045);
       double pitch = random.nextDouble(95, 220);
       double first = random.nextDouble(350, 800);

@@ -1,0 +1,91 @@
+package org.matraloom.take;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/**
+ * A take held against its score: which sollu was said when, which were missed, what was added.
+ *
+ * @param expected the sollus of the score, in order
+ * @param onsets what was heard in the take, in order of time, unsure onsets too
+ * @param said the sollus that were heard, in order of time; one said again after a restart is there
+ *     twice
+ */
+public record Alignment(List<ExpectedSollu> expected, List<Onset> onsets, List<Said> said) {
+
+  /** With a score to go by, onsets are worth a look from this confidence. */
+  private static final double LEAST_CONFIDENCE = 0.10;
+
+  /**
+   * A sollu that was heard.
+   *
+   * @param sollu its place among the expected sollus, from 0
+   * @param onset its place among the onsets, from 0
+   */
+  public record Said(int sollu, int onset) {}
+
+  /** Copies the lists. */
+  public Alignment {
+    expected = List.copyOf(expected);
+    onsets = List.copyOf(onsets);
+    said = List.copyOf(said);
+  }
+
+  /**
+   * Aligns a take.
+   *
+   * <p>The take may begin late, be up to a quarter slower or faster than the score, drift, miss or
+   * double sollus, hold other sounds, and begin again at a round or a phrase.
+   *
+   * @param expected the sollus of the score, in order
+   * @param curve what was heard
+   * @return the best alignment
+   */
+  public static Alignment of(List<ExpectedSollu> expected, OnsetCurve curve) {
+    List<Onset> onsets = curve.onsets(LEAST_CONFIDENCE);
+    double[] seconds = expected.stream().mapToDouble(ExpectedSollu::seconds).toArray();
+    boolean[] entries = new boolean[seconds.length];
+    for (int k = 0; k < entries.length; k++) {
+      entries[k] = expected.get(k).entry();
+    }
+    return new Alignment(expected, onsets, new ScoreFollower(seconds, entries, onsets).follow());
+  }
+
+  /**
+   * When a sollu was said.
+   *
+   * @param heard one of {@link #said()}
+   * @return seconds from the beginning of the recording, of its onset, not of its felt beat
+   */
+  public double secondsOf(Said heard) {
+    return onsets.get(heard.onset()).seconds();
+  }
+
+  /**
+   * The sollus that were not heard.
+   *
+   * @return places among the expected sollus, ascending
+   */
+  public List<Integer> missed() {
+    Set<Integer> heard = new HashSet<>();
+    said.forEach(each -> heard.add(each.sollu()));
+    return IntStream.range(0, expected.size()).filter(k -> !heard.contains(k)).boxed().toList();
+  }
+
+  /**
+   * Sure onsets that are no sollu of the score: added or doubled sollus, claps, other sounds.
+   *
+   * @return places among the onsets, ascending
+   */
+  public List<Integer> added() {
+    Set<Integer> paired = new HashSet<>();
+    said.forEach(each -> paired.add(each.onset()));
+    return IntStream.range(0, onsets.size())
+        .filter(j -> !paired.contains(j))
+        .filter(j -> onsets.get(j).confidence() >= OnsetCurve.USUAL_CONFIDENCE)
+        .boxed()
+        .toList();
+  }
+}
