@@ -10,9 +10,12 @@ import org.matraloom.sound.AudioOut;
  * A Java Sound line to play on.
  *
  * <p>The line is opened with a long buffer that is kept only partly full, so that a key is soon
- * heard. Each time the device runs dry it is filled half as much again. It is started only when it
- * has been filled: a start of an empty line makes the ALSA plug-in for PulseAudio tell twice the
- * room it has, and a start with too little runs dry at once.
+ * heard. Each time the device runs dry it is filled half as much again.
+ *
+ * <p>Seen with the ALSA plug-in for PulseAudio: a line that is started empty, stopped or flushed
+ * tells twice the room it has from then on, so it is started once it has been filled and then left
+ * running; the last 20 ms of a queue may never be told as heard; and a line that has run dry tells
+ * for a moment that it is full, and may refuse one write.
  */
 final class LineOut implements AudioOut {
 
@@ -25,6 +28,11 @@ final class LineOut implements AudioOut {
   private static final int DRY_MS = 1;
 
   private static final long SHORTEST_WAIT_NANOS = TimeUnit.MILLISECONDS.toNanos(1);
+  private static final long LONGEST_WAIT_NANOS = TimeUnit.MILLISECONDS.toNanos(5);
+
+  /** So long after it must have run dry, a device has, whatever it tells. */
+  private static final long LATE_NANOS = TimeUnit.MILLISECONDS.toNanos(50);
+
   private static final long LONGEST_STALL_NANOS = TimeUnit.MILLISECONDS.toNanos(1500);
 
   private final SourceDataLine line;
@@ -36,8 +44,9 @@ final class LineOut implements AudioOut {
   private final long capacity;
   private long fill;
   private long writtenBytes;
-  private long startedBytes;
-  private boolean running;
+  private long dryAtNanos;
+  private boolean isStarted;
+  private boolean isExpectingMore;
   private volatile long playedFrames;
   private volatile int underruns;
 
@@ -54,52 +63,64 @@ final class LineOut implements AudioOut {
 
   @Override
   public void write(byte[] pcm, int offset, int length) throws IOException {
-    noteUnderrun();
-    waitUntilQueued(Math.max(0, fill - length));
-    int taken = line.write(pcm, offset, length);
-    writtenBytes += taken;
-    if (taken < length) {
-      throw gone();
+    if (isExpectingMore && isDry()) {
+      underruns++;
+      fill = Math.min(capacity, fill + fill / 2);
     }
-    if (!running && writtenBytes - startedBytes + length > fill) {
+    waitUntilQueued(Math.max(0, fill - length));
+    handOver(pcm, offset, length);
+    if (!isStarted && writtenBytes + length > fill) {
       start();
     }
-    queuedBytes();
+    isExpectingMore = isStarted;
+    dryAtNanos = System.nanoTime() + (long) (queuedBytes() * nanosPerByte);
+  }
+
+  /** A line that has just run dry may refuse once and take the same bytes a moment later. */
+  private void handOver(byte[] pcm, int offset, int length) throws IOException {
+    long since = System.nanoTime();
+    int done = 0;
+    while (true) {
+      int taken = Math.max(0, line.write(pcm, offset + done, length - done));
+      done += taken;
+      writtenBytes += taken;
+      if (done == length) {
+        return;
+      }
+      if (!line.isOpen() || System.nanoTime() - since > LONGEST_STALL_NANOS) {
+        throw gone();
+      }
+      LockSupport.parkNanos(SHORTEST_WAIT_NANOS);
+    }
   }
 
   private void start() {
     line.start();
-    running = true;
+    isStarted = true;
   }
 
-  /** Some systems keep a little of the queue to themselves, so the end is known by time as well. */
+  private boolean isDry() {
+    return queuedBytes() <= dryBytes || System.nanoTime() - dryAtNanos > LATE_NANOS;
+  }
+
   @Override
   public void drain() {
-    if (!running && writtenBytes > startedBytes) {
+    if (!isStarted) {
       start();
     }
-    long limit = System.nanoTime() + (long) (queuedBytes() * nanosPerByte);
-    while (running && queuedBytes() > dryBytes && System.nanoTime() < limit) {
+    dryAtNanos = System.nanoTime() + (long) (queuedBytes() * nanosPerByte);
+    while (!isDry()) {
       LockSupport.parkNanos(SHORTEST_WAIT_NANOS);
     }
-    line.stop();
-    running = false;
-    startedBytes = writtenBytes;
+    isExpectingMore = false;
     playedFrames = writtenBytes / bytesPerFrame;
-  }
-
-  private void noteUnderrun() {
-    if (running && queuedBytes() <= dryBytes) {
-      underruns++;
-      fill = Math.min(capacity, fill + fill / 2);
-    }
   }
 
   /** Waits as long as the device makes progress. */
   private void waitUntilQueued(long mostBytes) throws IOException {
     long before = Long.MAX_VALUE;
     long since = System.nanoTime();
-    while (running) {
+    while (isStarted) {
       long queued = queuedBytes();
       if (queued <= mostBytes) {
         return;
@@ -112,7 +133,7 @@ final class LineOut implements AudioOut {
         throw gone();
       }
       long ahead = (long) ((queued - mostBytes) * nanosPerByte / 2);
-      LockSupport.parkNanos(Math.max(SHORTEST_WAIT_NANOS, ahead));
+      LockSupport.parkNanos(Math.max(SHORTEST_WAIT_NANOS, Math.min(LONGEST_WAIT_NANOS, ahead)));
     }
   }
 

@@ -105,6 +105,9 @@ final class RenderAhead {
     nextFrame = pump.writtenFrames() + quiet;
     course = Optional.empty();
     take(stream(section, tempo, mix, nextFrame));
+    while (fill(underrunsMet)) {
+      // A device that is given too little at first runs dry at once.
+    }
     pump.play();
   }
 

@@ -26,6 +26,7 @@ final class FakeMixer {
 
   boolean busy;
   boolean dead;
+  int refusals;
   AudioFormat format;
   int bufferBytes;
   long written;
@@ -77,9 +78,6 @@ final class FakeMixer {
       case "start":
         running = true;
         return null;
-      case "stop":
-        running = false;
-        return null;
       case "close":
         open = false;
         return null;
@@ -117,7 +115,7 @@ final class FakeMixer {
   }
 
   private int write(int length) {
-    if (dead) {
+    if (dead || refusals-- > 0) {
       return 0;
     }
     written += length;

@@ -115,7 +115,7 @@ class SoundDevicesTest {
   }
 
   @Test
-  void theLineIsStartedOnceItIsFilledAndStoppedWhenAllIsHeard() throws Exception {
+  void theLineIsStartedWhenItIsFilledAndThenLeftRunning() throws Exception {
     AudioOut out = devices(speaker).openOut(Optional.empty(), PcmFormat.USUAL);
     write(out, 4);
     assertFalse(speaker.running);
@@ -123,11 +123,24 @@ class SoundDevicesTest {
     assertTrue(speaker.running);
     speaker.played = speaker.written;
     out.drain();
-    assertFalse(speaker.running);
+    assertTrue(speaker.running);
+  }
+
+  @Test
+  void whatIsTooShortToFillTheLineIsHeardAsWell() throws Exception {
+    AudioOut out = devices(speaker).openOut(Optional.empty(), PcmFormat.USUAL);
     write(out, 1);
-    assertFalse(speaker.running);
     out.drain();
-    assertEquals(13 * FRAMES, out.playedFrames(), "what is too short to fill it is heard as well");
+    assertTrue(speaker.running);
+    assertEquals(FRAMES, out.playedFrames());
+  }
+
+  @Test
+  void aWriteThatIsRefusedOnceIsTriedAgain() throws Exception {
+    AudioOut out = devices(speaker).openOut(Optional.empty(), PcmFormat.USUAL);
+    speaker.refusals = 3;
+    write(out, 2);
+    assertEquals(2 * FRAMES * 4, speaker.written);
   }
 
   @Test
