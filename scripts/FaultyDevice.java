@@ -15,19 +15,19 @@ public final class FaultyDevice extends MixerProvider {
     }
   }
 
-  private final Info info = new Info();
+  private static final Info INFO = new Info();
   private final long opened = System.nanoTime();
   private AudioFormat format;
   private int size;
 
   @Override
   public Mixer.Info[] getMixerInfo() {
-    return new Mixer.Info[] {info};
+    return new Mixer.Info[] {INFO};
   }
 
   @Override
   public Mixer getMixer(Mixer.Info wanted) {
-    if (!info.equals(wanted)) {
+    if (!INFO.equals(wanted)) {
       throw new IllegalArgumentException("not here");
     }
     return proxy(Mixer.class);
@@ -41,7 +41,7 @@ public final class FaultyDevice extends MixerProvider {
   private Object answer(Object self, Method method, Object[] given) {
     switch (method.getName()) {
       case "getMixerInfo":
-        return info;
+        return INFO;
       case "isLineSupported":
         return ((Line.Info) given[0]).getLineClass() == SourceDataLine.class;
       case "getLine":

@@ -1,12 +1,18 @@
 package org.matraloom.host;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOError;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.jline.terminal.Attributes;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
+import org.jline.utils.Curses;
 import org.jline.utils.InfoCmp.Capability;
 import org.jline.utils.NonBlockingReader;
 
@@ -23,6 +29,7 @@ final class Screen implements AutoCloseable, KeyDecoder.Source {
 
   private final Terminal terminal;
   private final Attributes before;
+  private final byte[] farewell;
   private final AtomicBoolean isOpen = new AtomicBoolean(true);
   private final Thread atExit = new Thread(this::restore, "matraloom-terminal");
   private List<String> shown = List.of();
@@ -31,6 +38,7 @@ final class Screen implements AutoCloseable, KeyDecoder.Source {
 
   private Screen(Terminal terminal) {
     this.terminal = terminal;
+    this.farewell = bytes(terminal, Capability.cursor_normal, Capability.exit_ca_mode);
     this.before = terminal.enterRawMode();
     Attributes keys = new Attributes(terminal.getAttributes());
     keys.setLocalFlag(Attributes.LocalFlag.ISIG, false);
@@ -40,6 +48,15 @@ final class Screen implements AutoCloseable, KeyDecoder.Source {
     terminal.puts(Capability.keypad_local);
     terminal.flush();
     Runtime.getRuntime().addShutdownHook(atExit);
+  }
+
+  private static byte[] bytes(Terminal terminal, Capability... capabilities) {
+    StringBuilder text = new StringBuilder();
+    for (Capability capability : capabilities) {
+      Optional.ofNullable(terminal.getStringCapability(capability))
+          .ifPresent(sequence -> text.append(Curses.tputs(sequence)));
+    }
+    return text.toString().getBytes(StandardCharsets.US_ASCII);
   }
 
   /** Takes the terminal; empty if the program does not run in one that can show a page. */
@@ -68,7 +85,10 @@ final class Screen implements AutoCloseable, KeyDecoder.Source {
   }
 
   /** Shows lines from the top; only those that differ are written. */
-  void show(List<String> lines) {
+  synchronized void show(List<String> lines) {
+    if (!isOpen.get()) {
+      return;
+    }
     if (shownColumns != columns() || shownRows != rows()) {
       shownColumns = columns();
       shownRows = rows();
@@ -95,12 +115,25 @@ final class Screen implements AutoCloseable, KeyDecoder.Source {
     return character == NonBlockingReader.READ_EXPIRED ? NONE : character;
   }
 
-  private void restore() {
-    if (isOpen.getAndSet(false)) {
-      terminal.puts(Capability.cursor_normal);
-      terminal.puts(Capability.exit_ca_mode);
-      terminal.flush();
+  /**
+   * Gives the terminal back. While the program is ending, the library may have closed its side
+   * already, so the last characters go to the output itself.
+   */
+  private synchronized void restore() {
+    if (!isOpen.getAndSet(false)) {
+      return;
+    }
+    try {
       terminal.setAttributes(before);
+    } catch (IllegalStateException | IOError closedAndRestored) {
+      // The library has given the settings back itself.
+    }
+    try {
+      OutputStream out = new FileOutputStream(FileDescriptor.out);
+      out.write(farewell);
+      out.flush();
+    } catch (IOException gone) {
+      // There is no terminal any more to be put right.
     }
   }
 
