@@ -25,6 +25,8 @@ final class Commands {
           RebarCommand.class,
           RenderCommand.class,
           PlayCommand.class,
+          RecordCommand.class,
+          CalibrateCommand.class,
           BreathsCommand.class,
           DrillCommand.class,
           PackCommand.class,

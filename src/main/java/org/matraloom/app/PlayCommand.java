@@ -83,7 +83,10 @@ final class PlayCommand implements Callable<Integer> {
     Optional<Fade> fade = fade();
     LiveSession session =
         new LiveSession(
-            piece, first, fade, SoundDevices.find().openOut(device.device(), piece.format()));
+            piece,
+            first,
+            fade,
+            SoundDevices.find().openOut(device.device(), piece.format(), SoundDevices.SOON_MS));
     if (plain || !session.onScreen()) {
       session.inLines(out, System.in);
     }

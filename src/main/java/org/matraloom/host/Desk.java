@@ -12,6 +12,8 @@ import org.matraloom.time.Tempo;
 /** Turns presses into wishes to the player and knows what is to be shown. */
 final class Desk {
 
+  private static final String HINT =
+      "space start, stop   enter again   arrows section, tempo   ? keys   q quit";
   private static final int SMALL_STEP = 1;
   private static final int LARGE_STEP = 5;
 
@@ -192,6 +194,8 @@ final class Desk {
         parts(),
         player.underruns(),
         showsKeys,
-        message);
+        message,
+        "",
+        HINT);
   }
 }

@@ -26,6 +26,8 @@ import org.matraloom.time.Tempo;
  * @param underruns how often the device ran dry
  * @param showsKeys whether the list of keys is asked for
  * @param message what was done last, in words
+ * @param meter the level of the input in words; empty where nothing is recorded
+ * @param hint the keys that matter most
  */
 record DeskState(
     Composition composition,
@@ -43,4 +45,30 @@ record DeskState(
     List<Switch> parts,
     int underruns,
     boolean showsKeys,
-    String message) {}
+    String message,
+    String meter,
+    String hint) {
+
+  /** The same moment while a take is recorded. */
+  DeskState recording(String words, String level, String keys) {
+    return new DeskState(
+        composition,
+        endBeat,
+        isPlaying,
+        spot,
+        sheet,
+        section,
+        sectionNumber,
+        sections,
+        rounds,
+        tempo,
+        mix,
+        loop,
+        parts,
+        underruns,
+        showsKeys,
+        words,
+        level,
+        keys);
+  }
+}

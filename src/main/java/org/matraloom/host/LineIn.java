@@ -18,15 +18,16 @@ final class LineIn implements AudioIn {
   private final TargetDataLine line;
   private final String name;
   private final int bytesPerFrame;
+  private final FrameCounter captured;
 
   private long readBytes;
-  private volatile long capturedFrames;
   private volatile int overruns;
 
   LineIn(TargetDataLine line, String name) {
     this.line = line;
     this.name = name;
     this.bytesPerFrame = line.getFormat().getFrameSize();
+    this.captured = new FrameCounter(line.getFormat().getFrameRate());
     line.start();
   }
 
@@ -35,14 +36,20 @@ final class LineIn implements AudioIn {
     int available = waitForFrames();
     if (available >= line.getBufferSize()) {
       overruns++;
+      captured.pause();
     }
     int taken = line.read(pcm, offset, Math.min(length, available));
     if (taken < bytesPerFrame) {
       throw gone();
     }
     readBytes += taken;
-    capturedFrames = Math.max(capturedFrames, (readBytes + line.available()) / bytesPerFrame);
+    report();
     return taken;
+  }
+
+  private void report() {
+    long frames = (readBytes + line.available()) / bytesPerFrame;
+    captured.report(frames, Long.MAX_VALUE, System.nanoTime());
   }
 
   private int waitForFrames() throws IOException {
@@ -68,7 +75,7 @@ final class LineIn implements AudioIn {
 
   @Override
   public long capturedFrames() {
-    return capturedFrames;
+    return captured.frames(System.nanoTime());
   }
 
   @Override

@@ -22,13 +22,11 @@ final class LineOut implements AudioOut {
   /** What the line is asked to hold at most, in milliseconds. */
   static final int BUFFER_MS = 500;
 
-  private static final int FIRST_FILL_MS = 120;
-
   /** A device with less than this left is taken to have run dry. */
   private static final int DRY_MS = 1;
 
   private static final long SHORTEST_WAIT_NANOS = TimeUnit.MILLISECONDS.toNanos(1);
-  private static final long LONGEST_WAIT_NANOS = TimeUnit.MILLISECONDS.toNanos(5);
+  private static final long LONGEST_WAIT_NANOS = TimeUnit.MILLISECONDS.toNanos(2);
 
   /** So long after it must have run dry, a device has, whatever it tells. */
   private static final long LATE_NANOS = TimeUnit.MILLISECONDS.toNanos(50);
@@ -40,6 +38,7 @@ final class LineOut implements AudioOut {
   private final int bytesPerFrame;
   private final double nanosPerByte;
   private final long dryBytes;
+  private final FrameCounter played;
 
   private final long capacity;
   private long fill;
@@ -47,17 +46,17 @@ final class LineOut implements AudioOut {
   private long dryAtNanos;
   private boolean isStarted;
   private boolean isExpectingMore;
-  private volatile long playedFrames;
   private volatile int underruns;
 
-  LineOut(SourceDataLine line, String name) {
+  LineOut(SourceDataLine line, String name, int heldMs) {
     this.line = line;
     this.name = name;
     this.bytesPerFrame = line.getFormat().getFrameSize();
     double bytesPerSecond = line.getFormat().getFrameRate() * bytesPerFrame;
+    this.played = new FrameCounter(line.getFormat().getFrameRate());
     this.nanosPerByte = TimeUnit.SECONDS.toNanos(1) / bytesPerSecond;
     this.capacity = line.getBufferSize();
-    this.fill = Math.min(capacity, (long) (bytesPerSecond * FIRST_FILL_MS / 1000));
+    this.fill = Math.min(capacity, (long) (bytesPerSecond * heldMs / 1000));
     this.dryBytes = (long) (bytesPerSecond * DRY_MS / 1000);
   }
 
@@ -66,6 +65,7 @@ final class LineOut implements AudioOut {
     if (isExpectingMore && isDry()) {
       underruns++;
       fill = Math.min(capacity, fill + fill / 2);
+      played.pause();
     }
     waitUntilQueued(Math.max(0, fill - length));
     handOver(pcm, offset, length);
@@ -113,7 +113,8 @@ final class LineOut implements AudioOut {
       LockSupport.parkNanos(SHORTEST_WAIT_NANOS);
     }
     isExpectingMore = false;
-    playedFrames = writtenBytes / bytesPerFrame;
+    played.report(writtenBytes / bytesPerFrame, writtenBytes / bytesPerFrame, System.nanoTime());
+    played.pause();
   }
 
   /** Waits as long as the device makes progress. */
@@ -139,7 +140,10 @@ final class LineOut implements AudioOut {
 
   private long queuedBytes() {
     long queued = Math.max(0, Math.min(writtenBytes, capacity - line.available()));
-    playedFrames = Math.max(playedFrames, (writtenBytes - queued) / bytesPerFrame);
+    if (isStarted && queued < capacity) {
+      long written = writtenBytes / bytesPerFrame;
+      played.report(written - queued / bytesPerFrame, written, System.nanoTime());
+    }
     return queued;
   }
 
@@ -152,7 +156,7 @@ final class LineOut implements AudioOut {
 
   @Override
   public long playedFrames() {
-    return playedFrames;
+    return played.frames(System.nanoTime());
   }
 
   @Override

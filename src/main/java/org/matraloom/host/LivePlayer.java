@@ -137,6 +137,11 @@ public final class LivePlayer implements AutoCloseable {
     return out.underruns();
   }
 
+  /** The frame of the device at which the last start began. */
+  long startFrame() {
+    return render.startFrame();
+  }
+
   /** How many wishes are not granted yet. */
   int pendingWishes() {
     return wishes.size();

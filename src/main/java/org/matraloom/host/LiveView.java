@@ -45,7 +45,8 @@ final class LiveView {
     lines.add(row("sound", parts(state, words)));
     lines.add(row("underruns", Integer.toString(state.underruns())));
     lines.add(row("", state.message()));
-    lines.add("space start, stop   enter again   arrows section, tempo   ? keys   q quit");
+    lines.add(state.meter().isEmpty() ? "" : row("level", state.meter()));
+    lines.add(state.hint());
     return lines;
   }
 

@@ -42,6 +42,7 @@ final class RenderAhead {
   private long nextFrame;
   private int underrunsMet;
 
+  private volatile long startFrame;
   private volatile int aheadBytes;
   private volatile Optional<Course> course = Optional.empty();
 
@@ -67,6 +68,11 @@ final class RenderAhead {
   /** Where the frames of the device lie in the piece; for any thread. */
   Optional<Course> course() {
     return course;
+  }
+
+  /** The frame of the device at which the last start began; for any thread. */
+  long startFrame() {
+    return startFrame;
   }
 
   /** How far ahead is rendered, in milliseconds; for any thread. */
@@ -103,6 +109,7 @@ final class RenderAhead {
     }
     int quiet = ring.write(silence, 0, silence.length) / piece.format().bytesPerFrame();
     nextFrame = pump.writtenFrames() + quiet;
+    startFrame = nextFrame;
     course = Optional.empty();
     take(stream(section, tempo, mix, nextFrame));
     while (fill(underrunsMet)) {

@@ -21,6 +21,12 @@ import org.matraloom.sound.PcmFormat;
 /** Finds and opens the sound devices of this machine. */
 public final class SoundDevices {
 
+  /** Enough in the device for a machine that is busy with other things, in milliseconds. */
+  public static final int SOON_MS = 140;
+
+  /** Enough for a machine that is very busy, where a key need not be heard at once. */
+  public static final int SAFE_MS = 350;
+
   private static final int[] RATES = {48_000, 44_100, 96_000};
 
   private final List<Mixer> mixers;
@@ -58,13 +64,16 @@ public final class SoundDevices {
    *
    * @param device its number in the list, from 1, or a part of its name; empty for the default
    * @param format how samples are handed over
+   * @param heldMs how much the device is kept filled as long as it does not run dry, in
+   *     milliseconds, up to 500; less is sooner heard, more is safer
    * @return the open device, silent until something is written
    * @throws DeviceException if there is none, it is busy, or it cannot take the format
    */
-  public AudioOut openOut(Optional<String> device, PcmFormat format) throws DeviceException {
+  public AudioOut openOut(Optional<String> device, PcmFormat format, int heldMs)
+      throws DeviceException {
     Mixer mixer = choose(device, SourceDataLine.class, "play");
     SourceDataLine line = open(mixer, SourceDataLine.class, format, LineOut.BUFFER_MS);
-    return new LineOut(line, name(mixer));
+    return new LineOut(line, name(mixer), heldMs);
   }
 
   /**

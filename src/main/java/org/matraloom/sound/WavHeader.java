@@ -33,9 +33,15 @@ final class WavHeader {
 
   /** The header of a file with so many bytes of samples and so many bytes of chunks after them. */
   static ByteBuffer of(PcmFormat format, long dataBytes, long trailingBytes) {
+    return of(format, new byte[0], dataBytes, trailingBytes);
+  }
+
+  /** The header of a file with whole chunks between the format and the samples. */
+  static ByteBuffer of(PcmFormat format, byte[] chunks, long dataBytes, long trailingBytes) {
     long padding = dataBytes & 1;
-    ByteBuffer bytes = ByteBuffer.allocate(length(format)).order(ByteOrder.LITTLE_ENDIAN);
-    bytes.put(id("RIFF")).putInt((int) (length(format) - 8 + dataBytes + padding + trailingBytes));
+    int length = length(format) + chunks.length;
+    ByteBuffer bytes = ByteBuffer.allocate(length).order(ByteOrder.LITTLE_ENDIAN);
+    bytes.put(id("RIFF")).putInt((int) (length - 8 + dataBytes + padding + trailingBytes));
     bytes.put(id("WAVE"));
     bytes.put(id("fmt ")).putInt(formatLength(format));
     bytes.putShort((short) (isPlain(format) ? PCM : EXTENSIBLE));
@@ -49,6 +55,7 @@ final class WavHeader {
       bytes.putInt(format.channels() == 1 ? MASK_MONO : MASK_STEREO);
       bytes.putShort((short) PCM).put(GUID_TAIL);
     }
+    bytes.put(chunks);
     bytes.put(id("data")).putInt((int) dataBytes);
     return bytes.flip();
   }

@@ -40,7 +40,9 @@ class LiveViewTest {
         List.of(Switch.CLAPS, Switch.TICKS, Switch.VOICE),
         2,
         showsKeys,
-        "to Delta, round 1");
+        "to Delta, round 1",
+        "",
+        "space starts");
   }
 
   private Spot spot(long beat, Section from) {
@@ -74,7 +76,8 @@ class LiveViewTest {
           sound     claps on  ticks off  voice on
           underruns 2
                     to Delta, round 1
-        space start, stop   enter again   arrows section, tempo   ? keys   q quit
+
+        space starts
         """
             .replaceAll(" +\n", "\n"),
         String.join("\n", LiveView.lines(state, 100, 24)).replaceAll(" +\n", "\n") + "\n");
