@@ -44,6 +44,8 @@ class DocstringsTest {
       Map.of(
           "PhraseParser.java",
           "recursive descent: a method for each mark of a phrase, each calling the others",
+          "ScoreFollower.java",
+          "one search over states and moves: each move reads and writes the same columns",
           "PageSetter.java",
           "fills pages from top to bottom: every part moves the same place on the same page");
 

@@ -23,7 +23,6 @@ import org.matraloom.sound.AudioOut;
 import org.matraloom.sound.Mix;
 import org.matraloom.sound.Part;
 import org.matraloom.sound.PcmFormat;
-import org.matraloom.sound.PulseVoice;
 import org.matraloom.sound.SrutiDrone;
 import org.matraloom.sound.TakeNote;
 import picocli.CommandLine.Command;
@@ -69,6 +68,8 @@ final class RecordCommand implements Callable<Integer> {
   @Mixin private TimelineOptions timeline;
 
   @Mixin private MixOptions mix;
+
+  @Mixin private VoiceOptions voice;
 
   @Mixin private DroneOptions drone;
 
@@ -122,7 +123,7 @@ final class RecordCommand implements Callable<Integer> {
         new LivePiece(
             List.of(laidOut),
             timeline.countInAvartanas(),
-            new PulseVoice(rate),
+            voice.voice(rate, score.lexicon()),
             drone.sruti().map(tonic -> new SrutiDrone(tonic, rate)),
             guide);
     try (AudioOut heard = devices.openOut(device.device(), guide, SoundDevices.SAFE_MS);
