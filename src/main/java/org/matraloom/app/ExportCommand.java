@@ -10,7 +10,6 @@ import java.util.concurrent.Callable;
 import org.matraloom.breath.BreathPlanner;
 import org.matraloom.breath.BreathSettings;
 import org.matraloom.schedule.Timeline;
-import org.matraloom.score.Lexicon;
 import org.matraloom.sheet.Captions;
 import org.matraloom.sheet.MidiFile;
 import org.matraloom.sheet.MusicXml;
@@ -84,7 +83,7 @@ final class ExportCommand implements Callable<Integer> {
               + Sheet.MOST_MATRAS
               + " matras and this piece has more; take some of it with --rounds");
     }
-    SolluWriting writing = new SolluWriting(script, Lexicon.standard());
+    SolluWriting writing = new SolluWriting(script, score.lexicon());
     switch (SheetOutput.endingOf(output)) {
       case "mid", "midi" ->
           WholeFile.write(output, file -> MidiFile.write(timeline, writing, file));

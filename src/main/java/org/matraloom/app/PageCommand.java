@@ -64,7 +64,7 @@ final class PageCommand implements Callable<Integer> {
       throw new UserError(output + ": a page is written as .html");
     }
     Performance performance = rounds.of(Performance.of(score.read()));
-    SheetOptions options = content.options(performance);
+    SheetOptions options = content.options(performance, score.lexicon());
     Sheet sheet = Sheet.of(performance, options);
     PageSound sound = sound(performance);
     WholeFile.writeText(output, file -> PhonePage.write(sheet, sound, file));

@@ -34,11 +34,12 @@ final class PageContentOptions {
   @Mixin private BreathOptions breathOptions;
 
   /** One row an avartana, without cues. */
-  SheetOptions options(Performance performance) {
-    return options(performance, SheetOptions.Lines.AVARTANA, false);
+  SheetOptions options(Performance performance, Lexicon lexicon) {
+    return options(performance, lexicon, SheetOptions.Lines.AVARTANA, false);
   }
 
-  SheetOptions options(Performance performance, SheetOptions.Lines lines, boolean cues) {
+  SheetOptions options(
+      Performance performance, Lexicon lexicon, SheetOptions.Lines lines, boolean cues) {
     if (!Sheet.canHold(performance)) {
       throw new UserError(
           "a sheet holds at most "
@@ -49,7 +50,7 @@ final class PageContentOptions {
         withoutBreaths
             ? List.of()
             : BreathPlanner.plan(performance, breathOptions.settings()).breaths();
-    SolluWriting writing = new SolluWriting(script, Lexicon.standard());
+    SolluWriting writing = new SolluWriting(script, lexicon);
     return new SheetOptions(lines, large, cues, writing, breaths);
   }
 }

@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.matraloom.score.Composition;
-import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
 import org.matraloom.sheet.ReadAloud;
@@ -63,7 +62,7 @@ final class SheetCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Composition composition = score.read();
     Performance performance = rounds.of(Performance.of(composition));
-    SheetOptions options = content.options(performance);
+    SheetOptions options = content.options(performance, score.lexicon());
     PrintWriter out = command.commandLine().getOut();
     if (rebar != null) {
       rebar(composition, performance, options, out);
@@ -77,9 +76,9 @@ final class SheetCommand implements Callable<Integer> {
     } else if (readAloud) {
       ReadAloud.write(sheet, out);
     } else if (output != null) {
-      SheetOutput.write(sheet, output, out);
+      SheetOutput.write(sheet, score.lexicon(), output, out);
     } else {
-      TextSheet.write(sheet, Lexicon.standard(), out);
+      TextSheet.write(sheet, score.lexicon(), out);
     }
     return ExitCode.DONE;
   }
@@ -99,7 +98,7 @@ final class SheetCommand implements Callable<Integer> {
       WholeFile.writeText(output, both::write);
       out.println(output);
     } else {
-      SheetOutput.write(both.together(), output, out);
+      SheetOutput.write(both.together(), score.lexicon(), output, out);
     }
   }
 

@@ -1,5 +1,6 @@
 package org.matraloom.app;
 
+import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import org.matraloom.sheet.SheetOptions;
 import picocli.CommandLine.Mixin;
@@ -20,7 +21,7 @@ final class SheetContentOptions {
 
   @Mixin private PageContentOptions content;
 
-  SheetOptions options(Performance performance) {
-    return content.options(performance, lines, cues);
+  SheetOptions options(Performance performance, Lexicon lexicon) {
+    return content.options(performance, lexicon, lines, cues);
   }
 }

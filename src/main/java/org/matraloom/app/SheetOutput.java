@@ -16,7 +16,7 @@ final class SheetOutput {
 
   private SheetOutput() {}
 
-  static void write(Sheet sheet, Path target, PrintWriter out) throws IOException {
+  static void write(Sheet sheet, Lexicon lexicon, Path target, PrintWriter out) throws IOException {
     switch (endingOf(target)) {
       case "pdf" -> WholeFile.write(target, file -> PdfPages.write(sheet, file));
       case "html", "htm" -> WholeFile.writeText(target, file -> HtmlSheet.write(sheet, file));
@@ -25,7 +25,7 @@ final class SheetOutput {
         return;
       }
       case "txt", "loom" ->
-          WholeFile.writeText(target, file -> TextSheet.write(sheet, Lexicon.standard(), file));
+          WholeFile.writeText(target, file -> TextSheet.write(sheet, lexicon, file));
       default -> throw unknown(target);
     }
     out.println(target);
