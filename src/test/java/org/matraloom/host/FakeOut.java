@@ -3,15 +3,20 @@ package org.matraloom.host;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.LongSupplier;
 import org.matraloom.sound.AudioOut;
 
 /** A device that takes only as many frames as the test allows, and keeps them. */
 final class FakeOut implements AudioOut {
 
+  private static final int MOST_AHEAD = 4_800;
+
   private final List<Short> samples = new ArrayList<>();
+  private LongSupplier listener = () -> Long.MAX_VALUE / 2;
   private long allowed;
   private boolean free;
   private boolean closed;
+  private boolean drained;
   private int underruns;
   private IOException trouble;
 
@@ -38,7 +43,8 @@ final class FakeOut implements AudioOut {
 
   @Override
   public synchronized void write(byte[] pcm, int offset, int length) throws IOException {
-    while (!free && !closed && trouble == null && samples.size() >= allowed) {
+    drained = false;
+    while (isFull()) {
       pause();
     }
     if (trouble != null) {
@@ -57,9 +63,20 @@ final class FakeOut implements AudioOut {
     }
   }
 
+  private boolean isFull() {
+    boolean isHeld = !free && samples.size() >= allowed;
+    boolean isAhead = samples.size() - listener.getAsLong() > MOST_AHEAD;
+    return (isHeld || isAhead) && !closed && trouble == null;
+  }
+
+  /** Goes on only as far as somebody has listened. */
+  synchronized void keepPaceWith(LongSupplier frames) {
+    listener = frames;
+  }
+
   private void pause() {
     try {
-      wait();
+      wait(1);
     } catch (InterruptedException stopped) {
       throw new IllegalStateException(stopped);
     }
@@ -78,7 +95,19 @@ final class FakeOut implements AudioOut {
   }
 
   @Override
-  public void drain() {}
+  public synchronized void drain() {
+    drained = true;
+  }
+
+  /** Whether no more is to come. */
+  synchronized boolean isDrained() {
+    return drained;
+  }
+
+  /** What was taken at a frame; silence where nothing was. */
+  synchronized short sampleAt(long frame) {
+    return frame >= 0 && frame < samples.size() ? samples.get((int) frame) : 0;
+  }
 
   @Override
   public synchronized long playedFrames() {
