@@ -21,6 +21,7 @@ public final class LivePlayer implements AutoCloseable {
   private static final long NAP_NANOS = TimeUnit.MILLISECONDS.toNanos(2);
   private static final long CLOSE_MS = 1000;
 
+  private final LivePiece piece;
   private final AudioOut out;
   private final AudioPump pump;
   private final RenderAhead render;
@@ -41,6 +42,7 @@ public final class LivePlayer implements AutoCloseable {
    */
   public LivePlayer(LivePiece piece, Optional<Fade> fade, AudioOut out) {
     PcmRing ring = new PcmRing(RenderAhead.bytes(piece.format(), RenderAhead.MOST_AHEAD_MS));
+    this.piece = piece;
     this.out = out;
     this.pump = new AudioPump(ring, out, piece.format());
     this.render = new RenderAhead(piece, fade, ring, pump);
@@ -68,6 +70,16 @@ public final class LivePlayer implements AutoCloseable {
           render.start(section, tempo, mix);
           playing = true;
         });
+  }
+
+  /**
+   * Begins at the beginning, at the tempo of the piece.
+   *
+   * @param mix how loud each part is
+   */
+  public void startFromTheBeginning(Mix mix) {
+    Section first = Sections.of(piece.passages()).first();
+    start(first, piece.composition(first).tempo(), mix);
   }
 
   /** Stops within a moment. */
