@@ -30,14 +30,10 @@ final class FakeIn implements AudioIn {
   @Override
   public int read(byte[] pcm, int offset, int length) throws IOException {
     pause();
+    refuse();
     while (capturedFrames() == read) {
       pause();
-      if (trouble != null) {
-        throw trouble;
-      }
-      if (closed) {
-        throw new IOException("closed");
-      }
+      refuse();
     }
     int frames = (int) Math.min(length / 2, capturedFrames() - read);
     for (int i = 0; i < frames; i++) {
@@ -47,6 +43,15 @@ final class FakeIn implements AudioIn {
     }
     read += frames;
     return 2 * frames;
+  }
+
+  private void refuse() throws IOException {
+    if (trouble != null) {
+      throw trouble;
+    }
+    if (closed) {
+      throw new IOException("closed");
+    }
   }
 
   private static void pause() {
