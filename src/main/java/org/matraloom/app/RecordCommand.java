@@ -95,9 +95,9 @@ final class RecordCommand implements Callable<Integer> {
     }
     Timeline laidOut = timeline.timeline(score.read());
     PcmFormat guide = format.format();
+    Path target = target();
     SoundDevices devices = SoundDevices.find();
     Optional<RoundTrip> roundTrip = roundTrip(devices, guide.ratePerSecond());
-    Path target = target();
     long frames = record(devices, laidOut, guide, roundTrip, target);
     if (frames > 0) {
       out.printf(Locale.ROOT, "%s: %.1f s%n", target, frames / (double) guide.ratePerSecond());
@@ -158,10 +158,17 @@ final class RecordCommand implements Callable<Integer> {
   }
 
   private Path target() {
-    if (output != null) {
-      return output;
-    }
     String name = score.file().getFileName().toString().replaceAll("\\.loom$", "");
-    return Path.of(name + "-" + LocalDateTime.now().format(STAMP) + ".wav");
+    Path target =
+        output == null ? Path.of(name + "-" + LocalDateTime.now().format(STAMP) + ".wav") : output;
+    if (Files.exists(target)) {
+      throw new UserError(
+          target + " exists already, and a take is never overwritten; give another name");
+    }
+    Path folder = target.toAbsolutePath().getParent();
+    if (folder == null || !Files.isDirectory(folder)) {
+      throw new UserError("the folder " + folder + " does not exist; make it first");
+    }
+    return target;
   }
 }

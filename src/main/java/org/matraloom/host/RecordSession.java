@@ -21,7 +21,7 @@ public final class RecordSession {
   private static final int LOOK_MS = 40;
   private static final long LISTEN_NANOS = TimeUnit.SECONDS.toNanos(2);
   private static final long RING_OUT_NANOS = TimeUnit.MILLISECONDS.toNanos(600);
-  private static final String BEFORE = "space start   q quit";
+  private static final String BEFORE = "say a line to try the level   space start   q quit";
   private static final String MEANWHILE = "space or q stop and keep the take";
 
   private final LivePiece piece;
@@ -105,7 +105,7 @@ public final class RecordSession {
                 "recording, %.0f s%s",
                 take.get().frames() / (double) format.ratePerSecond(),
                 lost)
-            : "say a line to try the level: " + level.advice();
+            : level.advice();
     return state.recording(words, level.bar(), take.isPresent() ? MEANWHILE : BEFORE);
   }
 

@@ -12,8 +12,8 @@ import org.matraloom.time.Ratio;
  * A timeline heard from a place on: the hand and the ticks from a whole beat before it, in their
  * places of the tala, and the mouth from the place itself.
  *
- * <p>What belongs to sollus said before the place is left out; kriyas and ticks before it belong to
- * no round.
+ * <p>What belongs to sollus said before the place is left out, but words that lead in to the
+ * beginning of the piece are kept; kriyas and ticks before the place belong to no round.
  */
 public final class Excerpt implements Timeline {
 
@@ -138,7 +138,8 @@ public final class Excerpt implements Timeline {
       return false;
     }
     boolean ofTheHand = event instanceof Event.HandBeat || event instanceof Event.Tick;
-    return event.beat().compareTo(ofTheHand ? originBeat : startBeat) >= 0;
+    boolean fromTheOrigin = ofTheHand || startBeat.equals(performance().startBeat());
+    return event.beat().compareTo(fromTheOrigin ? originBeat : startBeat) >= 0;
   }
 
   private Event placed(Event event) {

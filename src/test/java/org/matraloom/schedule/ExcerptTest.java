@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
+import org.matraloom.score.Sollu;
 import org.matraloom.score.Span;
 import org.matraloom.time.Ratio;
 
@@ -75,6 +77,48 @@ class ExcerptTest {
       Excerpt.countedIn(whole, performance.startBeat(), 2).forEach(excerpt::add);
       assertEquals(counted, excerpt);
     }
+  }
+
+  @Test
+  void wordsThatLeadInToThePieceAreKeptAndThoseBeforeALaterPlaceAreNot() {
+    Timeline score = ScoreTimeline.of(Performance.of(compositions.get(0)), 2);
+    Ratio start = score.performance().startBeat();
+    Event word =
+        new Event.SolluSaid(
+            start.minus(Ratio.ONE),
+            Ratio.ONE,
+            Ratio.ONE,
+            new Sollu("ta", "ta"),
+            Event.Stress.NONE,
+            0);
+    Timeline led =
+        new Timeline() {
+          @Override
+          public Performance performance() {
+            return score.performance();
+          }
+
+          @Override
+          public Ratio originBeat() {
+            return score.originBeat();
+          }
+
+          @Override
+          public Ratio endBeat() {
+            return score.endBeat();
+          }
+
+          @Override
+          public Iterator<Event> iterator() {
+            return new MergedEvents(List.of(score.iterator(), List.of(word).iterator()));
+          }
+        };
+    List<Event> fromTheStart = new ArrayList<>();
+    Excerpt.countedIn(led, start, 2).forEach(fromTheStart::add);
+    assertTrue(fromTheStart.contains(word));
+    List<Event> later = new ArrayList<>();
+    Excerpt.countedIn(led, start.plus(Ratio.ONE), 2).forEach(later::add);
+    assertTrue(!later.isEmpty() && !later.contains(word));
   }
 
   @Test
