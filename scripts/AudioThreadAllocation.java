@@ -13,9 +13,10 @@ import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import org.matraloom.sound.AudioOut;
+import org.matraloom.sound.FormantVoice;
 import org.matraloom.sound.Mix;
 import org.matraloom.sound.PcmFormat;
-import org.matraloom.sound.PulseVoice;
+import org.matraloom.sound.VoiceSettings;
 
 /** Plays on the default device and tells what the audio thread allocates in steady state. */
 final class AudioThreadAllocation {
@@ -33,7 +34,8 @@ final class AudioThreadAllocation {
         new LivePiece(
             List.of(ScoreTimeline.of(Performance.of(piece), 1)),
             1,
-            new PulseVoice(format.ratePerSecond()),
+            new FormantVoice(
+                format.ratePerSecond(), Lexicon.standard(), VoiceSettings.USUAL),
             Optional.empty(),
             format);
     AudioOut out = SoundDevices.find().openOut(Optional.empty(), format, SoundDevices.SAFE_MS);

@@ -88,7 +88,10 @@ final class RenderAhead {
   /** Renders a while for nobody, for the first run of the code is slow. */
   void warmUp() {
     Section first = sections.first();
-    LiveStream unheard = stream(first, tempoOf(first), Mix.lesson(), 0);
+    LivePiece atOnce =
+        new LivePiece(piece.passages(), 0, piece.voice(), piece.drone(), piece.format());
+    LiveStream unheard =
+        new LiveStream(atOnce, first, tempoOf(first), Mix.lesson(), Optional.empty(), 0);
     for (int done = 0; done < WARM_UP_SECONDS * piece.format().ratePerSecond(); ) {
       int frames = unheard.render(block, blockFrames);
       codec.encode(block, frames * piece.format().channels(), encoded);
