@@ -117,9 +117,9 @@ final class ScoreFollower {
   private record Path(List<Alignment.Said> said, double score) {}
 
   private Path path(double stretch, int count) {
-    Places[] places = new Places[count];
+    PlaceDraft.Places[] places = new PlaceDraft.Places[count];
     Entrance entrance = new Entrance();
-    Draft draft = new Draft(expected.length);
+    PlaceDraft draft = new PlaceDraft(expected.length);
     for (int j = 0; j < count; j++) {
       draft.clear();
       begin(draft, j);
@@ -134,7 +134,7 @@ final class ScoreFollower {
   }
 
   /** The take may begin with any entry, or with one of the first sollus. */
-  private void begin(Draft draft, int j) {
+  private void begin(PlaceDraft draft, int j) {
     for (int k = 0; k < expected.length; k++) {
       if (k <= MOST_MISSED) {
         draft.offer(k, -extraCost[j] - k * MISSED_COST, -1, -1);
@@ -144,11 +144,11 @@ final class ScoreFollower {
     }
   }
 
-  private void goOn(Draft draft, Places places, int from, int j, double stretch) {
+  private void goOn(PlaceDraft draft, PlaceDraft.Places places, int from, int j, double stretch) {
     double took = seconds(j) - seconds(from);
     double extra = extraCost[j] - extraCost[from + 1];
-    for (int p = 0; p < places.sollu.length; p++) {
-      int k = places.sollu[p];
+    for (int p = 0; p < places.sollu().length; p++) {
+      int k = places.sollu()[p];
       int last = Math.min(expected.length - 1, k + 1 + MOST_MISSED);
       for (int next = k + 1; next <= last; next++) {
         double asked = (expected[next] - expected[k]) * stretch;
@@ -157,21 +157,21 @@ final class ScoreFollower {
         double off = (took - asked) / tolerance;
         if (Math.abs(off) <= WORST) {
           double cost = off * off / 4 + (next - k - 1) * MISSED_COST + extra;
-          draft.offer(next, places.score[p] - cost, from, p);
+          draft.offer(next, places.score()[p] - cost, from, p);
         }
       }
     }
   }
 
-  private Path traced(Places[] places, int count) {
+  private Path traced(PlaceDraft.Places[] places, int count) {
     double best = Double.NEGATIVE_INFINITY;
     int j = -1;
     int p = -1;
     for (int at = 0; at < count; at++) {
-      for (int q = 0; q < places[at].sollu.length; q++) {
-        int unsaid = Math.min(MOST_MISSED, expected.length - 1 - places[at].sollu[q]);
+      for (int q = 0; q < places[at].sollu().length; q++) {
+        int unsaid = Math.min(MOST_MISSED, expected.length - 1 - places[at].sollu()[q]);
         double score =
-            places[at].score[q] - (extraCost[count] - extraCost[at + 1]) - unsaid * MISSED_COST;
+            places[at].score()[q] - (extraCost[count] - extraCost[at + 1]) - unsaid * MISSED_COST;
         if (score > best) {
           best = score;
           j = at;
@@ -181,9 +181,9 @@ final class ScoreFollower {
     }
     List<Alignment.Said> said = new ArrayList<>();
     while (j >= 0) {
-      said.add(new Alignment.Said(places[j].sollu[p], j));
-      int from = places[j].fromOnset[p];
-      p = places[j].fromPlace[p];
+      said.add(new Alignment.Said(places[j].sollu()[p], j));
+      int from = places[j].fromOnset()[p];
+      p = places[j].fromPlace()[p];
       j = from;
     }
     Collections.reverse(said);
@@ -197,10 +197,10 @@ final class ScoreFollower {
     private int place = -1;
     private int seen;
 
-    void advanceTo(Places[] places, int j) {
+    void advanceTo(PlaceDraft.Places[] places, int j) {
       while (seen < j && seconds(seen) <= seconds(j) - RESTART_SECONDS) {
-        for (int p = 0; p < places[seen].sollu.length; p++) {
-          double score = places[seen].score[p] + extraCost[seen + 1];
+        for (int p = 0; p < places[seen].sollu().length; p++) {
+          double score = places[seen].score()[p] + extraCost[seen + 1];
           if (score > best) {
             best = score;
             onset = seen;
@@ -211,7 +211,7 @@ final class ScoreFollower {
       }
     }
 
-    void offerTo(Draft draft, int j) {
+    void offerTo(PlaceDraft draft, int j) {
       if (onset < 0) {
         return;
       }
@@ -220,50 +220,6 @@ final class ScoreFollower {
           draft.offer(k, best - extraCost[j] - RESTART_COST, onset, place);
         }
       }
-    }
-  }
-
-  /** Where in the score the performer may be at one onset, and how they got there. */
-  private record Places(int[] sollu, double[] score, int[] fromOnset, int[] fromPlace) {}
-
-  /** Gathers the best way to each place of the score. */
-  private static final class Draft {
-    private final double[] score;
-    private final int[] fromOnset;
-    private final int[] fromPlace;
-    private final List<Integer> offered = new ArrayList<>();
-
-    Draft(int sollus) {
-      score = new double[sollus];
-      fromOnset = new int[sollus];
-      fromPlace = new int[sollus];
-      Arrays.fill(score, Double.NEGATIVE_INFINITY);
-    }
-
-    void clear() {
-      offered.forEach(k -> score[k] = Double.NEGATIVE_INFINITY);
-      offered.clear();
-    }
-
-    void offer(int sollu, double value, int onset, int place) {
-      if (value > score[sollu]) {
-        if (score[sollu] == Double.NEGATIVE_INFINITY) {
-          offered.add(sollu);
-        }
-        score[sollu] = value;
-        fromOnset[sollu] = onset;
-        fromPlace[sollu] = place;
-      }
-    }
-
-    Places best(int most, double gain) {
-      offered.sort((a, b) -> score[a] == score[b] ? a - b : Double.compare(score[b], score[a]));
-      List<Integer> kept = offered.subList(0, Math.min(most, offered.size()));
-      return new Places(
-          kept.stream().mapToInt(k -> k).toArray(),
-          kept.stream().mapToDouble(k -> score[k] + gain).toArray(),
-          kept.stream().mapToInt(k -> fromOnset[k]).toArray(),
-          kept.stream().mapToInt(k -> fromPlace[k]).toArray());
     }
   }
 }
