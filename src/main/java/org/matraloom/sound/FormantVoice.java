@@ -12,7 +12,8 @@ import org.matraloom.time.Ratio;
  *
  * <p>A consonant is said before the grid, so that the vowel onset falls on it; the sollu before
  * gives way. How a sollu is shaped follows from its phones, its time, and what stands before and
- * after it; where it lies follows from the grid alone.
+ * after it; where it lies follows from the grid alone. Sounds are kept, so one voice serves one
+ * rendering at a time.
  */
 public final class FormantVoice implements SolluVoice {
 

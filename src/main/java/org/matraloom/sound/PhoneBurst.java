@@ -16,8 +16,6 @@ package org.matraloom.sound;
  */
 record PhoneBurst(PhoneNoise spectrum, double level, double seconds) {
 
-  private static final double VOICED_SHARE = 0.7;
-
   /** No burst. */
   static final PhoneBurst NONE = new PhoneBurst(PhoneNoise.NONE, 0, 0);
 
@@ -29,9 +27,7 @@ record PhoneBurst(PhoneNoise spectrum, double level, double seconds) {
           case VOICELESS_AFFRICATE, VOICED_AFFRICATE -> hiss();
           case NASAL, TAP, APPROXIMANT, BREATH -> NONE;
         };
-    double share = consonant.isVoiceless() ? 1 : VOICED_SHARE;
-    return new PhoneBurst(
-        burst.spectrum.scaled(person.ratio3()), share * burst.level, burst.seconds);
+    return new PhoneBurst(burst.spectrum.scaled(person.ratio3()), burst.level, burst.seconds);
   }
 
   private static PhoneBurst stop(PhonePlace place, PhoneVowel vowel) {

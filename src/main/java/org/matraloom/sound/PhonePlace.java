@@ -20,7 +20,7 @@ enum PhonePlace {
   /** Tongue blade at the hard palate. */
   PALATAL(0.40, 1180, 0.5, 1380),
   /** Back of the tongue at the soft palate. */
-  VELAR(0.78, 600, 0.6, 960);
+  VELAR(0.78, 700, 0.6, 960);
 
   private static final double CLOSED_F1_HZ = 220;
   private static final double ROUNDED_VELAR_RISE_HZ = 80;

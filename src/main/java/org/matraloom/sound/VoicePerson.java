@@ -15,9 +15,9 @@ import java.util.Arrays;
  */
 public enum VoicePerson {
   /** A lower voice. */
-  LOW(132, 0.60, 4, 1, 1, 1),
+  LOW(118, 0.55, 4, 1, 1, 1),
   /** A higher voice. */
-  HIGH(212, 0.62, 4, 1.17, 1.18, 1.14);
+  HIGH(208, 0.60, 4, 1.17, 1.18, 1.14);
 
   private static final double[][] LOWER_HZ = {
     {738, 1350, 2440}, {340, 2046, 3010}, {349, 996, 2240}, {491, 1788, 2480}, {508, 1020, 2410}

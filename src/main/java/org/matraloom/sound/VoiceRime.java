@@ -22,6 +22,9 @@ final class VoiceRime {
   /** By then the tract has let go of the consonant. */
   private static final double SETTLING_SECONDS = 0.006;
 
+  /** The nose opens a little before the mouth closes. */
+  private static final double NASAL_LEAN = 0.020;
+
   private static final double BREATH = 0.02;
   private static final double LONGEST_FADE_CONSTANT = 0.9;
 
@@ -109,7 +112,8 @@ final class VoiceRime {
         .approach(F3, from - lean, closed.f3(), 0.4 * lean);
     switch (consonant.manner()) {
       case NASAL -> {
-        VoiceNasal.colour(score, person, syllable.vowel(), from - lean, 0.012);
+        VoiceNasal.colour(
+            score, person, syllable.vowel(), from - Math.min(lean, NASAL_LEAN), 0.012);
         VoiceNasal.close(score, person, consonant.place(), from - 0.006, 0.005);
         swell(from, seconds);
       }

@@ -11,9 +11,14 @@ final class VoiceSpeaker {
   private static final double MS = 1000;
   private static final double FADE_IN_SECONDS = 0.003;
   private static final double CLOSING_SECONDS = 0.008;
-  private static final double DYING_SECONDS = 0.400;
-  private static final double DYING_SHARE = 0.25;
-  private static final double PEAK = 0.97;
+
+  /** Before silence a sollu dies away, as of a drum; a karvai keeps sounding for longer. */
+  private static final double DYING_SHARE = 0.5;
+
+  private static final double RINGING_SHARE = 0.25;
+  private static final double LONGEST_DYING_SECONDS = 0.400;
+
+  private static final double PEAK = 0.99;
 
   private static final double LOWEST_HZ = 40;
   private static final double TAKE_PITCH = 0.012;
@@ -74,10 +79,11 @@ final class VoiceSpeaker {
 
   private void fade(double[] wave, VoiceRequest request) {
     double end = request.endMs() / MS;
+    double share = request.rings() ? RINGING_SHARE : DYING_SHARE;
     double closing =
         request.following().isPresent()
             ? CLOSING_SECONDS
-            : Math.min(DYING_SECONDS, DYING_SHARE * end);
+            : Math.min(LONGEST_DYING_SECONDS, share * end);
     int in = (int) (FADE_IN_SECONDS * ratePerSecond);
     int out = (int) (Math.min(closing, 0.5 * end) * ratePerSecond);
     for (int i = 0; i < Math.min(in, wave.length); i++) {
