@@ -21,13 +21,18 @@ final class SpectrogramPicture {
 
   private static final int HIGHEST_HZ = 8000;
   private static final int HEIGHT = 400;
-  private static final int PIXELS_A_SECOND = 1000;
+  private static final int PIXELS_A_SECOND = 600;
   private static final int MOST_WIDTH = 8000;
   private static final int MARGIN_LEFT = 56;
   private static final int MARGIN = 28;
   private static final int SPECTRUM = 2048;
   private static final double WINDOW_SECONDS = 0.006;
-  private static final double RANGE_DB = 60;
+  private static final double RANGE_DB = 54;
+
+  /** Few greys keep the file small. */
+  private static final int GREYS = 17;
+
+  private static final int GREY_STEP = 255 / GREYS;
   private static final double LIFT_DB_PER_OCTAVE = 6;
   private static final Color GRID = new Color(0xC0392B);
 
@@ -75,7 +80,7 @@ final class SpectrogramPicture {
     for (int x = 0; x < width; x++) {
       for (int y = 0; y < HEIGHT; y++) {
         double dark = (levels[x][y] - loudest + RANGE_DB) / RANGE_DB;
-        int grey = 255 - (int) (255 * Math.max(0, Math.min(1, dark)));
+        int grey = 255 - GREY_STEP * (int) Math.max(0, Math.min(GREYS, GREYS * dark));
         image.setRGB(MARGIN_LEFT + x, MARGIN + HEIGHT - 1 - y, grey << 16 | grey << 8 | grey);
       }
     }
