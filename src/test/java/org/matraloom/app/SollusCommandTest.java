@@ -63,7 +63,7 @@ class SollusCommandTest {
     CommandLineRun run =
         CommandLineRun.of("sollus", "--hear", "tom", "--picture", picture.toString());
     assertEquals(ExitCode.DONE, run.code(), run.err());
-    assertTrue(ImageIO.read(picture.toFile()).getWidth() > 250);
+    assertTrue(ImageIO.read(picture.toFile()).getWidth() > 200);
   }
 
   @Test
