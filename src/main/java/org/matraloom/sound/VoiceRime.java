@@ -114,7 +114,7 @@ final class VoiceRime {
       case NASAL -> {
         VoiceNasal.colour(
             score, person, syllable.vowel(), from - Math.min(lean, NASAL_LEAN), 0.012);
-        VoiceNasal.close(score, person, consonant.place(), from - 0.006, 0.005);
+        VoiceNasal.close(score, person, consonant.place(), from - 0.006, 0.008);
         swell(from, seconds);
       }
       case TAP, APPROXIMANT, BREATH ->
