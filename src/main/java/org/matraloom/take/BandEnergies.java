@@ -149,6 +149,12 @@ final class BandEnergies implements AudioProcessor {
     return ((step + 1) * stepFrames - windowFrames / 2.0) / ratePerSecond;
   }
 
+  /** The window whose middle is nearest to a moment; the first or the last outside. */
+  int stepAt(double seconds) {
+    double step = (seconds * ratePerSecond + windowFrames / 2.0) / stepFrames - 1;
+    return (int) Math.max(0, Math.min(steps - 1, Math.round(step)));
+  }
+
   private static float[] hann(int size) {
     float[] window = new float[size];
     double sum = 0;

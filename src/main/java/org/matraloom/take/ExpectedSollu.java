@@ -15,9 +15,20 @@ import org.matraloom.time.Ratio;
  * @param seconds the same in seconds from the first sollu, at the tempo of the score
  * @param sollu what is to be said
  * @param round the round it belongs to, from 1
+ * @param phrase the innermost phrase it belongs to
+ * @param matrasPerBeat matras a beat where it is said, kalam included
+ * @param matra which matra of its beat it falls on, from 1; 0 if it falls between matras
  * @param entry whether a round or a phrase begins with it, so that one may begin again here
  */
-public record ExpectedSollu(Ratio beat, double seconds, Sollu sollu, int round, boolean entry) {
+public record ExpectedSollu(
+    Ratio beat,
+    double seconds,
+    Sollu sollu,
+    int round,
+    String phrase,
+    int matrasPerBeat,
+    int matra,
+    boolean entry) {
 
   private static final int ANY_RATE = 48_000;
 
@@ -30,16 +41,59 @@ public record ExpectedSollu(Ratio beat, double seconds, Sollu sollu, int round, 
   public static List<ExpectedSollu> of(Timeline timeline) {
     FrameClock clock = timeline.clock(ANY_RATE);
     List<ExpectedSollu> sollus = new ArrayList<>();
+    Section section = new Section();
     double first = 0;
     for (Event event : timeline) {
+      section.pass(event);
       if (event instanceof Event.SolluSaid said) {
         double seconds = clock.secondsAt(said.beat());
         first = sollus.isEmpty() ? seconds : first;
         boolean entry = said.stress() == Event.Stress.ROUND || said.stress() == Event.Stress.PHRASE;
         sollus.add(
-            new ExpectedSollu(said.beat(), seconds - first, said.sollu(), said.round(), entry));
+            new ExpectedSollu(
+                said.beat(),
+                seconds - first,
+                said.sollu(),
+                said.round(),
+                section.phrase,
+                section.matrasPerBeat,
+                section.matraOf(said.beat()),
+                entry));
       }
     }
     return sollus;
+  }
+
+  /** Where in the score the reading has come. */
+  private static final class Section {
+    private String phrase = "";
+    private int matrasPerBeat = 1;
+    private Ratio gridMatras = Ratio.ZERO;
+
+    void pass(Event event) {
+      if (event instanceof Event.RoundStart start) {
+        phrase = start.phrase();
+        if (matrasPerBeat == 1) {
+          matrasPerBeat = start.nadai() << (start.kalam() - 1);
+          gridMatras = fractionOf(start.beat().times(matrasPerBeat));
+        }
+      } else if (event instanceof Event.SectionStart start) {
+        phrase = start.phrase();
+      } else if (event instanceof Event.NadaiChange change) {
+        matrasPerBeat = change.to();
+        gridMatras = fractionOf(change.beat().times(matrasPerBeat));
+      }
+    }
+
+    /** A passage that begins between two matras of the beat has its own grid from there. */
+    int matraOf(Ratio beat) {
+      Ratio matras = beat.minus(Ratio.of(beat.floor())).times(matrasPerBeat);
+      boolean onGrid = fractionOf(matras).equals(gridMatras);
+      return onGrid ? (int) matras.floor() + 1 : 0;
+    }
+
+    private static Ratio fractionOf(Ratio value) {
+      return value.minus(Ratio.of(value.floor()));
+    }
   }
 }

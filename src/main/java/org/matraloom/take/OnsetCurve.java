@@ -39,22 +39,19 @@ public final class OnsetCurve {
    */
   private static final double FAINT_DB = 28;
 
-  /** The level of an onset is looked for over so many steps: until the vowel after a breath. */
-  private static final int LEVEL_STEPS = 25;
-
   /** Below this largest sample a recording is silent: -100 dB of full scale. */
   private static final float SILENT_PEAK = 1e-5f;
 
   private final BandEnergies energies;
   private final float[] likelihood;
-  private final float[] levelDb;
+  private final SoundLevels levels;
   private final float[] confidence;
   private final double lengthSeconds;
 
   private OnsetCurve(BandEnergies energies, float[] likelihood, float[] levelDb) {
     this.energies = energies;
     this.likelihood = likelihood;
-    this.levelDb = levelDb;
+    this.levels = new SoundLevels(energies, levelDb);
     this.lengthSeconds = energies.lengthSeconds();
     this.confidence = summed(likelihood);
   }
@@ -173,13 +170,9 @@ public final class OnsetCurve {
   /** The highest level of any wide band that follows, at most until just before the next onset. */
   private double levelAfter(List<Integer> steps, int index) {
     int from = steps.get(index);
-    int next = index + 1 < steps.size() ? steps.get(index + 1) - 3 : levelDb.length;
-    int to = Math.min(levelDb.length, Math.max(from + 3, Math.min(from + LEVEL_STEPS, next)));
-    float highest = 0;
-    for (int step = from; step < to; step++) {
-      highest = Math.max(highest, levelDb[step]);
-    }
-    return highest;
+    int next = index + 1 < steps.size() ? steps.get(index + 1) - 3 : confidence.length;
+    return levels.highestDb(
+        from, Math.max(from + 3, Math.min(from + SoundLevels.ATTACK_STEPS, next)));
   }
 
   private boolean isPeak(int step) {
@@ -216,5 +209,10 @@ public final class OnsetCurve {
 
   private static float at(float[] curve, int step) {
     return step < 0 || step >= curve.length ? 0 : curve[step];
+  }
+
+  /** How loud it is at every moment. */
+  SoundLevels levels() {
+    return levels;
   }
 }

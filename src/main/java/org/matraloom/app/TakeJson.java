@@ -1,0 +1,193 @@
+package org.matraloom.app;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.PrintWriter;
+import org.matraloom.take.Alignment;
+import org.matraloom.take.Breathing;
+import org.matraloom.take.Evenness;
+import org.matraloom.take.ExpectedSollu;
+import org.matraloom.take.HabitFound;
+import org.matraloom.take.Landing;
+import org.matraloom.take.Pulse;
+import org.matraloom.take.Quickening;
+import org.matraloom.take.RoundFindings;
+import org.matraloom.take.SaidSollu;
+import org.matraloom.take.TakeFindings;
+
+/** The findings of a take as JSON; the keys are the names of the records. */
+final class TakeJson {
+
+  private final JsonGenerator json;
+
+  private TakeJson(JsonGenerator json) {
+    this.json = json;
+  }
+
+  static void write(TakeFindings findings, PrintWriter out) throws IOException {
+    try (Json json = Json.to(out)) {
+      new TakeJson(json.generator()).write(findings);
+    }
+  }
+
+  private void write(TakeFindings findings) throws IOException {
+    json.writeStartObject();
+    if (findings.doubt().isPresent()) {
+      json.writeStringField("doubt", findings.doubt().get().reason());
+    } else {
+      json.writeNullField("doubt");
+    }
+    if (findings.pulse().isPresent()) {
+      write(findings.pulse().get());
+    } else {
+      json.writeNullField("pulse");
+    }
+    if (findings.landing().isPresent()) {
+      write(findings.landing().get());
+    } else {
+      json.writeNullField("landing");
+    }
+    json.writeArrayFieldStart("rounds");
+    for (RoundFindings round : findings.rounds()) {
+      write(round);
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("changes");
+    for (Quickening change : findings.changes()) {
+      write(change);
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("habits");
+    for (HabitFound habit : findings.habits()) {
+      write(habit);
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("evenness");
+    for (Evenness place : findings.evenness()) {
+      write(place);
+    }
+    json.writeEndArray();
+    write(findings.breathing());
+    write(findings.alignment(), findings);
+    json.writeEndObject();
+  }
+
+  private void write(Pulse pulse) throws IOException {
+    json.writeObjectFieldStart("pulse");
+    json.writeNumberField("beatsPerMinute", pulse.beatsPerMinute());
+    json.writeNumberField("driftPercent", pulse.driftPercent());
+    json.writeNumberField("spreadSeconds", pulse.spreadSeconds());
+    if (pulse.leadSeconds().isPresent()) {
+      json.writeNumberField("leadSeconds", pulse.leadSeconds().getAsDouble());
+    } else {
+      json.writeNullField("leadSeconds");
+    }
+    json.writeNumberField("runs", pulse.line().runs());
+    json.writeEndObject();
+  }
+
+  private void write(Landing landing) throws IOException {
+    json.writeObjectFieldStart("landing");
+    json.writeNumberField("place", landing.place());
+    json.writeNumberField("errorSeconds", landing.errorSeconds());
+    json.writeNumberField("errorMatras", landing.errorMatras());
+    json.writeBooleanField("lands", landing.lands());
+    json.writeEndObject();
+  }
+
+  private void write(RoundFindings round) throws IOException {
+    json.writeStartObject();
+    json.writeNumberField("round", round.round());
+    json.writeStringField("phrase", round.phrase());
+    json.writeNumberField("matrasPerBeat", round.matrasPerBeat());
+    json.writeNumberField("sollus", round.sollus());
+    json.writeNumberField("missed", round.missed());
+    json.writeNumberField("added", round.added());
+    json.writeNumberField("beatsPerMinute", round.beatsPerMinute());
+    json.writeNumberField("spreadSeconds", round.spreadSeconds());
+    json.writeEndObject();
+  }
+
+  private void write(Quickening change) throws IOException {
+    json.writeStartObject();
+    json.writeNumberField("place", change.place());
+    json.writeNumberField("round", change.round());
+    json.writeNumberField("from", change.from());
+    json.writeNumberField("to", change.to());
+    json.writeNumberField("ratio", change.ratio());
+    json.writeNumberField("asked", change.asked());
+    if (change.beatsUntilSteady().isPresent()) {
+      json.writeNumberField("beatsUntilSteady", change.beatsUntilSteady().getAsInt());
+    } else {
+      json.writeNullField("beatsUntilSteady");
+    }
+    json.writeEndObject();
+  }
+
+  private void write(HabitFound found) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("habit", found.habit().name());
+    json.writeNumberField("round", found.round());
+    json.writeNumberField("amount", found.amount());
+    json.writeNumberField("sure", found.sure());
+    json.writeNumberField("beats", found.beats());
+    json.writeEndObject();
+  }
+
+  private void write(Evenness place) throws IOException {
+    json.writeStartObject();
+    json.writeNumberField("matrasPerBeat", place.matrasPerBeat());
+    json.writeNumberField("matra", place.matra());
+    json.writeNumberField("meanSeconds", place.meanSeconds());
+    json.writeNumberField("spreadSeconds", place.spreadSeconds());
+    json.writeNumberField("count", place.count());
+    json.writeEndObject();
+  }
+
+  private void write(Breathing breathing) throws IOException {
+    json.writeObjectFieldStart("breathing");
+    json.writeNumberField("longestSeconds", breathing.longestSeconds());
+    json.writeNumberField("longestFromPlace", breathing.longestFromPlace());
+    json.writeNumberField("planned", breathing.planned());
+    json.writeNumberField("kept", breathing.kept());
+    json.writeArrayFieldStart("taken");
+    for (Breathing.Pause pause : breathing.taken()) {
+      json.writeStartObject();
+      json.writeNumberField("afterPlace", pause.afterPlace());
+      json.writeNumberField("atSeconds", pause.atSeconds());
+      json.writeNumberField("seconds", pause.seconds());
+      json.writeBooleanField("planned", pause.planned());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void write(Alignment alignment, TakeFindings findings) throws IOException {
+    json.writeArrayFieldStart("sollus");
+    for (SaidSollu said : findings.sollus()) {
+      ExpectedSollu asked = alignment.expected().get(said.place());
+      json.writeStartObject();
+      json.writeNumberField("place", said.place());
+      json.writeStringField("sollu", asked.sollu().spelling());
+      json.writeStringField("beat", asked.beat().toString());
+      json.writeNumberField("round", asked.round());
+      json.writeNumberField("run", said.run());
+      json.writeNumberField("onsetSeconds", said.onsetSeconds());
+      json.writeNumberField("feltSeconds", said.feltSeconds());
+      json.writeNumberField("deviationSeconds", said.deviationSeconds());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("missed");
+    for (int place : alignment.missed()) {
+      json.writeNumber(place);
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("addedSeconds");
+    for (int onset : alignment.added()) {
+      json.writeNumber(alignment.onsets().get(onset).seconds());
+    }
+    json.writeEndArray();
+  }
+}

@@ -1,0 +1,79 @@
+package org.matraloom.take;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Tells whether a take can be judged: {@link Doubt}. */
+final class DoubtMeasure {
+
+  /** Of the sollus between the first and the last that were heard, at least this share. */
+  private static final double LEAST_MATCHED = 0.6;
+
+  /** A pulse this loose is none: a quarter of a matra. */
+  private static final double LOOSEST_MATRAS = 0.25;
+
+  private static final int LEAST_SOLLUS = 8;
+
+  private DoubtMeasure() {}
+
+  /**
+   * What can be said before a pulse is looked for.
+   *
+   * @param alignment what was heard
+   * @param curve the recording
+   * @return a reason not to go on
+   */
+  static Optional<Doubt> before(Alignment alignment, OnsetCurve curve) {
+    if (alignment.expected().size() < SaidSollus.LEAST) {
+      return Optional.of(new Doubt("the score asks for fewer than 4 sollus"));
+    }
+    if (curve.isSilent()) {
+      return Optional.of(new Doubt("the recording is silent"));
+    }
+    if (alignment.onsets().isEmpty()) {
+      return Optional.of(new Doubt("nothing begins in the recording"));
+    }
+    int need = Math.min(LEAST_SOLLUS, alignment.expected().size());
+    if (alignment.said().size() < need) {
+      return Optional.of(
+          new Doubt(
+              "only " + alignment.said().size() + " sollus of the score were recognised in it"));
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * What can be said once the pulse is known.
+   *
+   * @param alignment what was heard
+   * @param said the same against the pulse
+   * @return a reason not to trust the findings
+   */
+  static Optional<Doubt> after(Alignment alignment, SaidSollus said) {
+    List<ExpectedSollu> expected = alignment.expected();
+    int first = said.sollus().stream().mapToInt(SaidSollu::place).min().orElse(0);
+    int last = said.sollus().stream().mapToInt(SaidSollu::place).max().orElse(0);
+    long heard = said.sollus().stream().mapToInt(SaidSollu::place).distinct().count();
+    double share = heard / (last - first + 1.0);
+    if (share < LEAST_MATCHED) {
+      return Optional.of(
+          new Doubt(
+              "only "
+                  + Math.round(100 * share)
+                  + " of 100 sollus could be matched; it may be another piece"));
+    }
+    double[] matras =
+        said.sollus().stream()
+            .mapToDouble(
+                each -> {
+                  ExpectedSollu asked = expected.get(each.place());
+                  double beat = said.line().beatSeconds(asked.beat().toDouble());
+                  return each.deviationSeconds() / beat * asked.matrasPerBeat();
+                })
+            .toArray();
+    return Robust.spreadAroundZero(matras) > LOOSEST_MATRAS
+        ? Optional.of(
+            new Doubt("the sounds keep no common pulse with the score; it may be another piece"))
+        : Optional.empty();
+  }
+}

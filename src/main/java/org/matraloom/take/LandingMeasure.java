@@ -1,0 +1,33 @@
+package org.matraloom.take;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Measures how a take lands: {@link Landing}. */
+final class LandingMeasure {
+
+  private LandingMeasure() {}
+
+  /**
+   * The landing: how far the last sollu of the score is from where the pulse of the take puts it.
+   *
+   * @param expected the sollus of the score
+   * @param sollus what was said, in order of time
+   * @param line the pulse
+   * @return nothing if the last sollu was not heard
+   */
+  static Optional<Landing> of(
+      List<ExpectedSollu> expected, List<SaidSollu> sollus, PulseLine line) {
+    int last = expected.size() - 1;
+    Optional<SaidSollu> heard =
+        sollus.stream().filter(said -> said.place() == last).reduce((a, b) -> b);
+    return heard.map(
+        said -> {
+          ExpectedSollu asked = expected.get(last);
+          double matra = line.beatSeconds(asked.beat().toDouble()) / asked.matrasPerBeat();
+          double error = said.deviationSeconds();
+          boolean lands = Math.abs(error) <= Tolerance.landingSeconds(matra);
+          return new Landing(last, error, error / matra, lands);
+        });
+  }
+}

@@ -1,0 +1,34 @@
+package org.matraloom.take;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** Sums up the pulse of a take: {@link Pulse}. */
+final class PulseMeasure {
+
+  private PulseMeasure() {}
+
+  /**
+   * The pulse.
+   *
+   * @param expected the sollus of the score
+   * @param said what was said, at least one
+   * @param leadSeconds how far after the beat that was heard, if that is known
+   * @return the pulse
+   */
+  static Pulse of(List<ExpectedSollu> expected, SaidSollus said, OptionalDouble leadSeconds) {
+    double[] beats =
+        said.sollus().stream()
+            .mapToDouble(each -> expected.get(each.place()).beat().toDouble())
+            .sorted()
+            .toArray();
+    PulseLine line = said.line();
+    double first = line.beatSeconds(beats[0]);
+    double last = line.beatSeconds(beats[beats.length - 1]);
+    double middle = line.beatSeconds((beats[0] + beats[beats.length - 1]) / 2);
+    double spread =
+        Robust.spreadAroundZero(
+            said.sollus().stream().mapToDouble(SaidSollu::deviationSeconds).toArray());
+    return new Pulse(60 / middle, 100 * (first / last - 1), spread, leadSeconds, line);
+  }
+}

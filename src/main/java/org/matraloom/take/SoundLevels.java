@@ -1,0 +1,68 @@
+package org.matraloom.take;
+
+import java.util.Optional;
+
+/** How loud a recording is at every moment: the loudest wide band, in decibels above its floor. */
+final class SoundLevels {
+
+  /** The level of an onset is looked for over so many steps: until the vowel after a breath. */
+  static final int ATTACK_STEPS = 25;
+
+  private final BandEnergies energies;
+  private final float[] levelDb;
+
+  /**
+   * Keeps the levels.
+   *
+   * @param energies knows when each step is
+   * @param levelDb one for each step
+   */
+  SoundLevels(BandEnergies energies, float[] levelDb) {
+    this.energies = energies;
+    this.levelDb = levelDb;
+  }
+
+  /**
+   * A stretch that stays quiet.
+   *
+   * @param fromSeconds where it begins, from the beginning of the recording
+   * @param seconds how long it is
+   */
+  record Quiet(double fromSeconds, double seconds) {}
+
+  /** The longest stretch between two moments that stays under a level. */
+  Optional<Quiet> longestQuiet(double fromSeconds, double toSeconds, double underDb) {
+    int to = energies.stepAt(toSeconds);
+    int begin = energies.stepAt(fromSeconds);
+    int longest = 0;
+    int longestFrom = begin;
+    for (int step = begin; step <= to; step++) {
+      if (step == to || levelDb[step] >= underDb) {
+        if (step - begin > longest) {
+          longest = step - begin;
+          longestFrom = begin;
+        }
+        begin = step + 1;
+      }
+    }
+    double from = energies.secondsAt(longestFrom);
+    return longest == 0
+        ? Optional.empty()
+        : Optional.of(new Quiet(from, energies.secondsAt(longestFrom + longest) - from));
+  }
+
+  /** The level of what begins at a moment. */
+  double attackDb(double seconds) {
+    int from = energies.stepAt(seconds);
+    return highestDb(from, from + ATTACK_STEPS);
+  }
+
+  /** The highest level from one step up to another, which is left out. */
+  double highestDb(int fromStep, int toStep) {
+    float highest = 0;
+    for (int step = fromStep; step < Math.min(levelDb.length, toStep); step++) {
+      highest = Math.max(highest, levelDb[step]);
+    }
+    return highest;
+  }
+}

@@ -1,0 +1,103 @@
+package org.matraloom.take;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.matraloom.breath.BreathPlanner;
+import org.matraloom.breath.BreathSettings;
+import org.matraloom.schedule.Timeline;
+import org.matraloom.score.Lexicon;
+import org.matraloom.score.Span;
+
+/**
+ * All that was measured in a take.
+ *
+ * @param alignment which sound is which sollu
+ * @param sollus the sollus that were heard, in order of time
+ * @param pulse the pulse of the take; empty if it has none
+ * @param rounds every round of the score
+ * @param evenness every place in the beat of every nadai
+ * @param changes every change of nadai
+ * @param habits what the data bear out
+ * @param landing empty if the last sollu was not heard
+ * @param breathing where breaths were taken
+ * @param doubt why the take cannot be judged; empty if it can
+ */
+public record TakeFindings(
+    Alignment alignment,
+    List<SaidSollu> sollus,
+    Optional<Pulse> pulse,
+    List<RoundFindings> rounds,
+    List<Evenness> evenness,
+    List<Quickening> changes,
+    List<HabitFound> habits,
+    Optional<Landing> landing,
+    Breathing breathing,
+    Optional<Doubt> doubt) {
+
+  /** Copies the lists. */
+  public TakeFindings {
+    sollus = List.copyOf(sollus);
+    rounds = List.copyOf(rounds);
+    evenness = List.copyOf(evenness);
+    changes = List.copyOf(changes);
+    habits = List.copyOf(habits);
+  }
+
+  /**
+   * Measures a take of a score that was read with the built-in lexicon.
+   *
+   * @param timeline what was to be said
+   * @param curve what was heard
+   * @return the findings
+   */
+  public static TakeFindings of(Timeline timeline, OnsetCurve curve) {
+    return of(timeline, curve, Lexicon.standard());
+  }
+
+  /**
+   * Measures a take.
+   *
+   * @param timeline what was to be said
+   * @param curve what was heard
+   * @param lexicon what the score was read with
+   * @return the findings
+   */
+  public static TakeFindings of(Timeline timeline, OnsetCurve curve, Lexicon lexicon) {
+    Alignment alignment = Alignment.of(ExpectedSollu.of(timeline), curve);
+    List<ExpectedSollu> expected = alignment.expected();
+    List<Span.Round> rounds = timeline.performance().rounds();
+    Breathing breathing =
+        BreathMeasure.of(
+            alignment,
+            curve.levels(),
+            BreathPlanner.plan(timeline.performance(), BreathSettings.study()));
+    Optional<Doubt> doubt = DoubtMeasure.before(alignment, curve);
+    if (doubt.isPresent()) {
+      return new TakeFindings(
+          alignment,
+          List.of(),
+          Optional.empty(),
+          RoundMeasure.of(rounds, alignment, List.of()),
+          List.of(),
+          List.of(),
+          List.of(),
+          Optional.empty(),
+          breathing,
+          doubt);
+    }
+    SaidSollus said = SaidSollus.of(alignment, lexicon);
+    List<SaidSollu> sollus = said.sollus();
+    return new TakeFindings(
+        alignment,
+        sollus,
+        Optional.of(PulseMeasure.of(expected, said, OptionalDouble.empty())),
+        RoundMeasure.of(rounds, alignment, sollus),
+        EvennessMeasure.of(expected, sollus, said.line()),
+        QuickeningMeasure.of(expected, sollus, said.line()),
+        HabitMeasure.of(expected, sollus, said.line()),
+        LandingMeasure.of(expected, sollus, said.line()),
+        breathing,
+        DoubtMeasure.after(alignment, said));
+  }
+}
