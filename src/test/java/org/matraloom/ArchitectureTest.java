@@ -32,6 +32,7 @@ class ArchitectureTest {
           Map.entry("take", 5),
           Map.entry("pack", 5),
           Map.entry("host", 5),
+          Map.entry("log", 5),
           Map.entry("app", 6));
 
   private static final String ROOT = "org.matraloom.";

@@ -78,4 +78,17 @@ class RoundTripsTest {
         Path.of(set, "matraloom"),
         UserFolders.state(Map.of("LOCALAPPDATA", set), "Windows 11", home));
   }
+
+  @Test
+  void whatTheUserMadeGoesIntoTheDataFolder() {
+    String home = folder.resolve("home").toString();
+    assertEquals(
+        Path.of(home, ".local", "share", "matraloom"), UserFolders.data(Map.of(), "Linux", home));
+    String set = folder.resolve("set").toString();
+    assertEquals(
+        Path.of(set, "matraloom"), UserFolders.data(Map.of("XDG_DATA_HOME", set), "Linux", home));
+    assertEquals(
+        Path.of(home, "Library", "Application Support", "matraloom"),
+        UserFolders.data(Map.of("XDG_DATA_HOME", set), "Mac OS X", home));
+  }
 }

@@ -1,0 +1,146 @@
+package org.matraloom.log;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonFactoryBuilder;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import java.io.IOException;
+import java.time.DateTimeException;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Reads a line of the log back.
+ *
+ * <p>Keys that are not known are passed over, so that an older program reads what a newer one
+ * wrote. The same key twice, a value of another kind or something after the record is damage.
+ */
+final class EntryReader {
+
+  private static final JsonFactory JSON =
+      new JsonFactoryBuilder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
+
+  private Optional<OffsetDateTime> when = Optional.empty();
+  private Optional<Entry.Kind> kind = Optional.empty();
+  private Optional<String> piece = Optional.empty();
+  private OptionalDouble tempo = OptionalDouble.empty();
+  private Optional<Boolean> clean = Optional.empty();
+  private OptionalDouble landingErrorMs = OptionalDouble.empty();
+  private OptionalDouble voicedSeconds = OptionalDouble.empty();
+  private final List<Entry.RoundEntry> rounds = new ArrayList<>();
+  private Optional<String> recording = Optional.empty();
+  private String remark = "";
+
+  private EntryReader() {}
+
+  /**
+   * Reads a line.
+   *
+   * @param line its bytes, without the line end
+   * @param length how many of them
+   * @throws IllegalArgumentException if it is no record; the message says why, in a few words
+   */
+  static Entry read(byte[] line, int length) {
+    try (JsonParser json = JSON.createParser(line, 0, length)) {
+      return new EntryReader().record(json);
+    } catch (JsonProcessingException broken) {
+      throw new IllegalArgumentException("it breaks off or is not JSON", broken);
+    } catch (DateTimeException wrong) {
+      throw new IllegalArgumentException("its time cannot be read", wrong);
+    } catch (IOException wrong) {
+      throw new IllegalArgumentException("it is not UTF-8 text", wrong);
+    }
+  }
+
+  private Entry record(JsonParser json) throws IOException {
+    require(json.nextToken() == JsonToken.START_OBJECT, "it is not a record");
+    while (json.nextToken() != JsonToken.END_OBJECT) {
+      String key = json.currentName();
+      json.nextToken();
+      value(key, json);
+    }
+    require(json.nextToken() == null, "something follows the record");
+    require(when.isPresent() && kind.isPresent() && piece.isPresent(), "a value is missing");
+    return new Entry(
+        when.get(),
+        kind.get(),
+        piece.get(),
+        tempo,
+        clean,
+        landingErrorMs,
+        voicedSeconds.orElse(0),
+        rounds,
+        recording,
+        remark);
+  }
+
+  private void value(String key, JsonParser json) throws IOException {
+    switch (key) {
+      case "when" -> when = Optional.of(OffsetDateTime.parse(text(json)));
+      case "kind" -> kind = Optional.of(Entry.Kind.valueOf(text(json).toUpperCase(Locale.ROOT)));
+      case "piece" -> piece = Optional.of(text(json));
+      case "tempo" -> tempo = OptionalDouble.of(number(json));
+      case "clean" -> clean = Optional.of(truth(json));
+      case "landingErrorMs" -> landingErrorMs = OptionalDouble.of(number(json));
+      case "voicedSeconds" -> voicedSeconds = OptionalDouble.of(number(json));
+      case "rounds" -> rounds(json);
+      case "recording" -> recording = Optional.of(text(json));
+      case "remark" -> remark = text(json);
+      default -> json.skipChildren();
+    }
+  }
+
+  private void rounds(JsonParser json) throws IOException {
+    require(json.currentToken() == JsonToken.START_ARRAY, "rounds is not a list");
+    while (json.nextToken() != JsonToken.END_ARRAY) {
+      rounds.add(round(json));
+    }
+  }
+
+  private static Entry.RoundEntry round(JsonParser json) throws IOException {
+    require(json.currentToken() == JsonToken.START_OBJECT, "a round is not a record");
+    int round = 0;
+    int nadai = 0;
+    double tempo = 0;
+    boolean clean = false;
+    while (json.nextToken() != JsonToken.END_OBJECT) {
+      String key = json.currentName();
+      json.nextToken();
+      switch (key) {
+        case "round" -> round = (int) number(json);
+        case "nadai" -> nadai = (int) number(json);
+        case "tempo" -> tempo = number(json);
+        case "clean" -> clean = truth(json);
+        default -> json.skipChildren();
+      }
+    }
+    return new Entry.RoundEntry(round, nadai, tempo, clean);
+  }
+
+  private static String text(JsonParser json) throws IOException {
+    require(json.currentToken() == JsonToken.VALUE_STRING, "a value is not a text");
+    return json.getText();
+  }
+
+  private static double number(JsonParser json) throws IOException {
+    require(json.currentToken().isNumeric(), "a value is not a number");
+    return json.getDoubleValue();
+  }
+
+  private static boolean truth(JsonParser json) throws IOException {
+    require(json.currentToken().isBoolean(), "a value is neither true nor false");
+    return json.getBooleanValue();
+  }
+
+  private static void require(boolean holds, String reason) {
+    if (!holds) {
+      throw new IllegalArgumentException(reason);
+    }
+  }
+}

@@ -1,0 +1,55 @@
+package org.matraloom.log;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * All that the log holds.
+ *
+ * @param entries the records, oldest first
+ * @param damaged the lines that could not be read, in the order of the file
+ */
+public record History(List<Entry> entries, List<DamagedLine> damaged) {
+
+  /** Puts the records in order of time; those of one moment stay as they are in the file. */
+  public History {
+    List<Entry> sorted = new ArrayList<>(entries);
+    sorted.sort(Comparator.comparing(entry -> entry.when().toInstant()));
+    entries = List.copyOf(sorted);
+    damaged = List.copyOf(damaged);
+  }
+
+  /**
+   * The pieces that were practised.
+   *
+   * @return their names, in alphabetical order
+   */
+  public List<String> pieces() {
+    TreeSet<String> names = new TreeSet<>();
+    entries.forEach(entry -> names.add(entry.piece()));
+    return List.copyOf(names);
+  }
+
+  /**
+   * What was practised of one piece.
+   *
+   * @param piece its name
+   * @return the records, oldest first; empty if it was never practised
+   */
+  public List<Entry> of(String piece) {
+    return entries.stream().filter(entry -> entry.piece().equals(piece)).toList();
+  }
+
+  /**
+   * Whether a recording was measured before.
+   *
+   * @param recording what its sound is known by
+   * @return true if a record of it is kept
+   */
+  public boolean holds(String recording) {
+    return entries.stream()
+        .anyMatch(entry -> entry.recording().filter(recording::equals).isPresent());
+  }
+}

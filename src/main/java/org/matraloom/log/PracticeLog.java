@@ -1,0 +1,175 @@
+package org.matraloom.log;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The practice log: a text file to which one line of JSON is added for every record.
+ *
+ * <p>A record is on the disk when {@link #append} returns. A program that is killed while it writes
+ * leaves the beginning of one line; the next writer begins a new line first, so no record is ever
+ * joined to it. A line that cannot be read is skipped and told, and stays in the file.
+ */
+public final class PracticeLog {
+
+  private static final int LINE_END = '\n';
+
+  private final Path file;
+
+  /**
+   * Names a log.
+   *
+   * @param file the file; it need not exist, nor its folder
+   */
+  public PracticeLog(Path file) {
+    this.file = file.toAbsolutePath();
+  }
+
+  /**
+   * Where the log is kept.
+   *
+   * @return the file
+   */
+  public Path file() {
+    return file;
+  }
+
+  /**
+   * Adds a record; several programs may do so at once.
+   *
+   * @param entry the record
+   * @throws IOException if it cannot be written; what was there before is untouched
+   */
+  public void append(Entry entry) throws IOException {
+    Files.createDirectories(file.getParent());
+    LogLock.whileHeld(file, () -> addLine(EntryLine.of(entry) + "\n"));
+  }
+
+  private long addLine(String line) throws IOException {
+    try (FileChannel log =
+        FileChannel.open(
+            file, StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.APPEND)) {
+      write(log, endsInsideALine() ? "\n" + line : line);
+      return log.size();
+    }
+  }
+
+  private static void write(FileChannel log, String text) throws IOException {
+    long before = log.size();
+    ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
+    try {
+      while (bytes.hasRemaining()) {
+        log.write(bytes);
+      }
+      log.force(false);
+    } catch (IOException full) {
+      log.truncate(before);
+      throw full;
+    }
+  }
+
+  private boolean endsInsideALine() throws IOException {
+    try (FileChannel log = FileChannel.open(file, StandardOpenOption.READ)) {
+      ByteBuffer last = ByteBuffer.allocate(1);
+      return log.size() > 0 && log.read(last, log.size() - 1) == 1 && last.get(0) != LINE_END;
+    }
+  }
+
+  /**
+   * Reads all that is there; the file is not changed.
+   *
+   * @return the records and the lines that are damaged; nothing if there is no log yet
+   * @throws IOException if the file cannot be read
+   */
+  public History read() throws IOException {
+    try {
+      Pass pass = new Pass();
+      if (pass.over(file) && pass.isDamaged() && Files.isWritable(file.getParent())) {
+        return readWhenNobodyWrites();
+      }
+      return pass.history();
+    } catch (NoSuchFileException none) {
+      return new History(List.of(), List.of());
+    }
+  }
+
+  /** An unfinished line may be one that is being written at this moment. */
+  private History readWhenNobodyWrites() throws IOException {
+    return LogLock.whileHeld(
+        file,
+        () -> {
+          Pass pass = new Pass();
+          pass.over(file);
+          return pass.history();
+        });
+  }
+
+  /**
+   * Moves the lines that cannot be read into a file beside the log, to be looked at by hand.
+   *
+   * <p>They are on the disk there before they leave the log.
+   *
+   * @return how many lines were moved
+   * @throws IOException if a file cannot be written; no line is lost then
+   */
+  public int mend() throws IOException {
+    if (read().damaged().isEmpty()) {
+      return 0;
+    }
+    return LogLock.whileHeld(file, () -> new LogMend(file, damagedFile()).run());
+  }
+
+  /**
+   * Where {@link #mend} puts the lines that cannot be read.
+   *
+   * @return the file, which need not exist
+   */
+  public Path damagedFile() {
+    return file.resolveSibling(file.getFileName() + ".damaged");
+  }
+
+  /** One reading of the file from its beginning to its end. */
+  private static final class Pass {
+    private final List<Entry> entries = new ArrayList<>();
+    private final List<DamagedLine> damaged = new ArrayList<>();
+
+    /** Reads a file; true if it ends inside a line. */
+    private boolean over(Path file) throws IOException {
+      try (InputStream in = Files.newInputStream(file)) {
+        LogLines lines = new LogLines(in);
+        for (long number = 1; lines.next(); number++) {
+          read(lines, number);
+        }
+        return lines.endsInside();
+      }
+    }
+
+    private void read(LogLines lines, long number) {
+      if (lines.isBlank()) {
+        return;
+      }
+      try {
+        entries.add(lines.entry());
+      } catch (IllegalArgumentException problem) {
+        damaged.add(new DamagedLine(number, lines.bytes(), problem.getMessage()));
+      }
+    }
+
+    private boolean isDamaged() {
+      return !damaged.isEmpty();
+    }
+
+    private History history() {
+      return new History(entries, damaged);
+    }
+  }
+}
