@@ -34,6 +34,7 @@ final class Commands {
           ExportCommand.class,
           PageCommand.class,
           TakeCommand.class,
+          LogCommand.class,
           TalasCommand.class,
           SollusCommand.class,
           DemoCommand.class,

@@ -24,7 +24,7 @@ public record CleanTempo(String piece, int round, List<Point> points) {
    * One take.
    *
    * @param when when it ended
-   * @param nadai matras a beat; 0 for a whole piece
+   * @param nadai matras a beat; 0 for a whole piece or if nobody knows
    * @param tempo beats a minute
    * @param clean whether it passed
    */

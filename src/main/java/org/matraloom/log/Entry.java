@@ -59,7 +59,7 @@ public record Entry(
    * How one round of a take went.
    *
    * @param round which round, from 1
-   * @param nadai matras a beat, 1 to 99
+   * @param nadai matras a beat, 1 to 99; 0 if nobody knows
    * @param tempo beats a minute as they were said, 1 to 1000
    * @param clean whether the round passed
    */
@@ -71,7 +71,7 @@ public record Entry(
      */
     public RoundEntry {
       require(round >= 1 && round <= 1_000_000, "round", round);
-      require(nadai >= 1 && nadai <= 99, "nadai", nadai);
+      require(nadai >= 0 && nadai <= 99, "nadai", nadai);
       require(tempo >= SLOWEST && tempo <= FASTEST, "tempo", tempo);
     }
   }

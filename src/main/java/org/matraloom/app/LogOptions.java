@@ -1,0 +1,79 @@
+package org.matraloom.app;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import org.matraloom.host.UserFolders;
+import org.matraloom.log.DamagedLine;
+import org.matraloom.log.History;
+import org.matraloom.log.PracticeLog;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Which practice log a command works on. */
+final class LogOptions {
+
+  /** The environment variable that names another log. */
+  static final String VARIABLE = "MATRALOOM_LOG";
+
+  /** Where the usual log is, for the end of a help text. */
+  static final String WHERE =
+      "The log is practice.jsonl in $XDG_DATA_HOME/matraloom, usually%n"
+          + "~/.local/share/matraloom, on macOS ~/Library/Application Support/matraloom,%n"
+          + "on Windows %%LOCALAPPDATA%%\\matraloom. MATRALOOM_LOG or --log-file names%n"
+          + "another file. Nothing leaves this machine.";
+
+  private static final String USUAL_NAME = "practice.jsonl";
+  private static final int MOST_TOLD = 5;
+
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec command;
+
+  @Option(
+      names = "--log-file",
+      paramLabel = "FILE",
+      description = "Another practice log than the usual one.")
+  private Path file;
+
+  PracticeLog log() {
+    return new PracticeLog(file == null ? usualFile() : file);
+  }
+
+  private static Path usualFile() {
+    String named = System.getenv().getOrDefault(VARIABLE, "");
+    try {
+      return named.isBlank() ? UserFolders.data().resolve(USUAL_NAME) : Path.of(named);
+    } catch (InvalidPathException noPath) {
+      throw new UserError(VARIABLE + " is " + named + ", which cannot be the name of a file");
+    }
+  }
+
+  /** Reads the log and tells of lines that are damaged. */
+  History read() throws IOException {
+    PracticeLog log = log();
+    History history = log.read();
+    PrintWriter err = command.commandLine().getErr();
+    history.damaged().stream().limit(MOST_TOLD).forEach(line -> tell(log, line, err));
+    if (history.damaged().size() > MOST_TOLD) {
+      err.println("matraloom: and " + (history.damaged().size() - MOST_TOLD) + " lines more");
+    }
+    if (!history.damaged().isEmpty()) {
+      err.println("To set such lines aside in a file of their own: matraloom log --mend");
+    }
+    return history;
+  }
+
+  private static void tell(PracticeLog log, DamagedLine line, PrintWriter err) {
+    err.println(
+        "matraloom: "
+            + log.file()
+            + ", line "
+            + line.number()
+            + " ("
+            + line.bytes()
+            + " bytes) is skipped: "
+            + line.reason());
+  }
+}

@@ -1,0 +1,174 @@
+package org.matraloom.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class LogCommandTest {
+
+  @TempDir private Path folder;
+
+  @Test
+  void theTestsKeepOutOfTheUsersFolder() {
+    String named = System.getenv(LogOptions.VARIABLE);
+    assertTrue(named != null && named.contains("target"), "the log of the tests: " + named);
+  }
+
+  @Test
+  void anEmptyLogSaysHowToBegin() {
+    CommandLineRun run = log();
+    assertEquals(ExitCode.DONE, run.code());
+    assertTrue(run.out().contains("Nothing is noted yet"), run.out());
+    assertFalse(Files.exists(file()), "looking makes no file");
+  }
+
+  @Test
+  void cleanTempoStandsByDayAndRound() {
+    add("--tempo", "60", "--clean", "--date", "2026-03-01");
+    add("--tempo", "65", "--clean", "--date", "2026-03-02");
+    add("--tempo", "65.5", "--clean", "--date", "2026-03-02");
+    add("--tempo", "70", "--missed", "--date", "2026-03-03");
+    add("--tempo", "62", "--clean", "--round", "3", "--nadai", "5", "--date", "2026-03-03");
+    assertEquals(
+        """
+        Practice log: %s
+        5 records; nothing leaves this machine.
+
+        Gutter Song: 4 takes judged, 3 clean, 0 minutes of voice
+          fastest clean take of each day, beats a minute (-: none clean)
+          day              whole   round 3
+                                   nadai 5
+          2026-03-01          60
+          2026-03-02        65.5
+          2026-03-03           -        62
+          next, whole: once more at 70 beats a minute (one miss at 70)
+
+        Voice today: 0 minutes; since the last rest of 5 minutes: 0 minutes.
+        """
+            .formatted(file()),
+        log().out());
+    assertTrue(log("--clean-in-a-row", "1", "--up", "3").out().contains("next, round 3: up to 65"));
+    assertTrue(log("--misses-in-a-row", "1").out().contains("whole: down to 60"));
+  }
+
+  @Test
+  void aLongUseOfTheVoiceIsAnsweredWithARest() {
+    add("--voiced", "16");
+    String out = log().out();
+    assertTrue(out.contains("Voice today: 16 minutes"), out);
+    assertTrue(out.contains("two minutes of silent tala") && out.contains("not medical"), out);
+  }
+
+  @Test
+  void theTableHasARowForEveryRecordAndRound() throws IOException {
+    add("--tempo", "60", "--clean", "--remark", "wet, \"loud\"", "--date", "2026-03-01");
+    add("--tempo", "62", "--missed", "--round", "3", "--nadai", "5", "--date", "2026-03-02");
+    Path csv = folder.resolve("log.csv");
+    assertEquals(csv + "\n", log("--csv", csv.toString()).out());
+    List<String> rows = List.of(Files.readString(csv).split("\r\n"));
+    assertEquals(4, rows.size());
+    assertTrue(rows.get(1).contains(",note,Gutter Song,,,60.0,true,,0.0,,\"wet, \"\"loud\"\"\""));
+    assertTrue(rows.get(3).contains(",note,Gutter Song,3,5,62.0,false,,,,"), rows.get(3));
+    assertEquals(Files.readString(csv), log("--csv", "-").out());
+  }
+
+  @Test
+  void damagedLinesAreToldSkippedAndSetAside() throws IOException {
+    add("--voiced", "1");
+    Files.writeString(file(), "{\"when\":\"2026-03", StandardOpenOption.APPEND);
+    CommandLineRun run = log();
+    assertEquals(ExitCode.DONE, run.code());
+    assertTrue(run.err().contains(file() + ", line 2 (16 bytes) is skipped"), run.err());
+    assertTrue(run.out().contains("1 record;"), run.out());
+    assertEquals("1 line moved to " + file() + ".damaged\n", log("--mend").out());
+    assertEquals("", log().err());
+  }
+
+  @Test
+  void jsonHoldsTheRecordsAndTheAdvice() throws IOException {
+    add("--tempo", "60", "--clean", "--landing", "-4.5");
+    add("--tempo", "60", "--clean");
+    List<String> fields = new ArrayList<>();
+    try (JsonParser json = new JsonFactory().createParser(log("--json").out())) {
+      while (json.nextToken() != null) {
+        if (json.currentToken().isScalarValue()) {
+          fields.add(json.currentName() + "=" + json.getText());
+        }
+      }
+    }
+    assertTrue(
+        fields.containsAll(List.of("tempo=65", "move=up", "landingErrorMs=-4.5")), fields + "");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "--clean --missed",
+        "--round 3",
+        "--nadai 5 --tempo 60 --clean",
+        "--tempo 0 --clean",
+        "--tempo NaN --clean",
+        "--voiced -1",
+        "--voiced 3000",
+        "--date 2026-02-30 --voiced 1",
+        "--date soon --voiced 1"
+      })
+  void whatMakesNoSenseIsNotNoted(String options) {
+    CommandLineRun run = add(options.isEmpty() ? new String[0] : options.split(" "));
+    assertEquals(ExitCode.BAD_INPUT, run.code());
+    assertEquals(1, run.err().lines().count(), run.err());
+    assertFalse(Files.exists(file()));
+  }
+
+  @Test
+  void aPieceThatIsNotThereIsExplained() {
+    add("--voiced", "1");
+    CommandLineRun run = log("--piece", "Puddle");
+    assertEquals(ExitCode.BAD_INPUT, run.code());
+    assertTrue(run.err().contains("it knows Gutter Song"), run.err());
+    assertEquals(ExitCode.DONE, log("--piece", "Gutter Song").code());
+  }
+
+  @Test
+  void aFolderThatCannotBeWrittenIsTheMachinesFault() throws IOException {
+    Path blocked = Files.writeString(folder.resolve("file"), "");
+    CommandLineRun run =
+        CommandLineRun.of(
+            "log", "add", "Rain", "--voiced", "1", "--log-file", blocked + "/practice.jsonl");
+    assertEquals(ExitCode.MACHINE, run.code());
+    assertEquals(1, run.err().lines().count(), run.err());
+  }
+
+  private Path file() {
+    return folder.resolve("practice.jsonl");
+  }
+
+  private CommandLineRun log(String... options) {
+    return run(List.of("log"), options);
+  }
+
+  private CommandLineRun add(String... options) {
+    return run(List.of("log", "add", "Gutter Song"), options);
+  }
+
+  private CommandLineRun run(List<String> command, String... options) {
+    List<String> words = new ArrayList<>(command);
+    words.addAll(List.of("--log-file", file().toString()));
+    words.addAll(List.of(options));
+    return CommandLineRun.of(words.toArray(String[]::new));
+  }
+}
