@@ -25,7 +25,11 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     sortOptions = false,
     description = "Note practice by hand.",
-    footer = {"", "Example: matraloom log add \"Gutter Song\" --tempo 66 --clean --voiced 5"})
+    footer = {
+      "",
+      LogOptions.WHERE,
+      "Example: matraloom log add \"Gutter Song\" --tempo 66 --clean --voiced 5"
+    })
 final class LogAddCommand implements Callable<Integer> {
 
   private static final int NOON = 12;
