@@ -77,6 +77,9 @@ final class ScoreAlignment {
                 seconds - first,
                 new Sollu(words[1], words[1]),
                 1,
+                "",
+                4,
+                0,
                 score.isEmpty()));
       }
     }
