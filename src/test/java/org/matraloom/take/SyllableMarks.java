@@ -24,7 +24,7 @@ record SyllableMarks(int releaseFrame, int vowelFrame) {
       sharp[i] = sound[i] - sound[i - 1];
     }
     double[] released = energies(sharp, step);
-    int release = first(released, 0, RELEASE_DB, 15, 6);
+    int release = first(released, 0, RELEASE_DB, 15, 3);
     double[] open = smoothed(energies(formantBand(sound, rate), step));
     int vowel = first(open, release, VOWEL_DB, 12, 12);
     return new SyllableMarks(release * step, (vowel + MEAN_STEPS - 1) * step);

@@ -23,8 +23,14 @@ record TakePulse(
     return startSeconds + periodSeconds * beats * part * (1 + growth * part / 2);
   }
 
+  /** The tempo in the middle. */
   double beatsPerMinute() {
     return 60 / (periodSeconds * (1 + growth / 2));
+  }
+
+  /** Tempo of the last beat against the first. */
+  double driftPercent() {
+    return 100 * (1 / (1 + growth) - 1);
   }
 
   /** The same by another clock, with the recording begun at another time. */
