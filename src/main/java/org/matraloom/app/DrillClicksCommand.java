@@ -46,6 +46,7 @@ final class DrillClicksCommand implements Callable<Integer> {
 
   @Option(
       names = "--seed",
+      paramLabel = "N",
       defaultValue = "1",
       description = "Another number gives other random silences (default ${DEFAULT-VALUE}).")
   private long seed;

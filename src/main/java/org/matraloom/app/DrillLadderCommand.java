@@ -53,8 +53,9 @@ final class DrillLadderCommand implements Callable<Integer> {
 
   @Option(
       names = "--way",
+      paramLabel = "WAY",
       defaultValue = "up",
-      description = "${COMPLETION-CANDIDATES}; down works backwards from the fastest line.")
+      description = "up, down or both; down works backwards from the fastest line.")
   private TempoLadder.Way way;
 
   @Option(

@@ -105,7 +105,7 @@ final class DrillOutput {
       command.commandLine().getOut().print(ScorePrinter.print(written));
     }
     if (score != null) {
-      TextOutput.write(score, ScorePrinter.print(written));
+      WholeFile.writeText(score, text -> text.append(ScorePrinter.print(written)));
     }
     if (output != null) {
       new TrackOutput(

@@ -11,6 +11,7 @@ final class DrillSetting {
 
   @Option(
       names = "--tala",
+      paramLabel = "TALA",
       defaultValue = "adi",
       description = "Tala by name, formula or grouping (default ${DEFAULT-VALUE}).")
   private String tala;

@@ -40,9 +40,10 @@ final class DrillSwitchCommand implements Callable<Integer> {
 
   @Option(
       names = "--every",
+      paramLabel = "LENGTH",
       defaultValue = "halving",
       description = {
-        "How long each is kept: ${COMPLETION-CANDIDATES}",
+        "How long each is kept: avartana, half, two, beat, halving or random",
         "(two = two beats; halving = all of these in turn; default ${DEFAULT-VALUE})."
       })
   private Every every;
@@ -57,6 +58,7 @@ final class DrillSwitchCommand implements Callable<Integer> {
 
   @Option(
       names = "--seed",
+      paramLabel = "N",
       defaultValue = "1",
       description = "Another number gives other random switches (default ${DEFAULT-VALUE}).")
   private long seed;

@@ -15,6 +15,7 @@ final class FormatOptions {
 
   @Option(
       names = "--bits",
+      paramLabel = "N",
       defaultValue = "16",
       description = "Bits a sample: 16 or 24 (default ${DEFAULT-VALUE}).")
   private int bits;

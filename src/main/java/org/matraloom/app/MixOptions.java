@@ -19,6 +19,7 @@ final class MixOptions {
 
   @Option(
       names = "--mix",
+      paramLabel = "BALANCE",
       defaultValue = "lesson",
       description = "lesson: the voice leads; practice: it steps back (default ${DEFAULT-VALUE}).")
   private Balance balance;

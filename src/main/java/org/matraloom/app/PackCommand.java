@@ -24,8 +24,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     sortOptions = false,
     description = {
-      "Make a set of practice tracks for students: several tempi and mixes, sections and joins,",
-      "all equally loud, as WAV and as MP3 for phones, with a page and a list.",
+      "Make a set of practice tracks for students, at several tempi and in several mixes.",
+      "With sections and joins, all equally loud, as WAV and as MP3 for phones, a page and a list.",
       "Started again after an interruption it makes only what is missing."
     },
     footer = {

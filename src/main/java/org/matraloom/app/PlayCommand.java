@@ -24,8 +24,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     sortOptions = false,
     description = {
-      "Play a score live: what is said now and next is shown, and keys or a foot pedal start,",
-      "stop, repeat, loop, mute and change the tempo. Press ? for the list of keys."
+      "Play a score live, with keys or a foot pedal; what is said now and next is shown.",
+      "Keys start, stop, repeat, loop, mute and change the tempo. Press ? for their list."
     },
     footer = {
       "",

@@ -3,12 +3,10 @@ package org.matraloom.app;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import org.matraloom.kanakku.BeatRow;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Nadai;
 import org.matraloom.score.Performance;
-import org.matraloom.score.Sollu;
 import org.matraloom.score.Span;
 import org.matraloom.score.Step;
 import picocli.CommandLine.Command;
@@ -24,7 +22,9 @@ import picocli.CommandLine.Spec;
     sortOptions = false,
     description = {
       "Cut a round by the beat: what is said on and after every kriya.",
-      "With --nadai, the same round in another nadai beside it."
+      "With --nadai, the same round in another nadai beside it.",
+      "A mark a matra: a sollu, [several in one], a comma that rings, a dot of silence, - outside the",
+      "round."
     },
     footer = {"", "Example: matraloom rebar samples-synth/gutter-song.loom --nadai 5"})
 final class RebarCommand implements Callable<Integer> {
@@ -99,7 +99,7 @@ final class RebarCommand implements Callable<Integer> {
               row.samam() ? "||" : "  ",
               beat,
               row.kriya().words(),
-              row.sollus().stream().map(Sollu::spelling).collect(Collectors.joining(" ")),
+              String.join(" ", row.marks()),
               onTheBeat(row));
       out.println(line.stripTrailing());
     }

@@ -72,7 +72,7 @@ record RepairList(List<Repair> repairs, RepairOptions options) {
       throw new UserError(
           "this change goes beyond what a score may be: " + reading.problems().get(0).message());
     }
-    TextOutput.write(target, text);
+    WholeFile.writeText(target, file -> file.append(text));
     out.println(target + ": " + words + ".");
   }
 }

@@ -39,6 +39,21 @@ final class ScoreOptions {
 
   @Mixin private LexiconOptions lexicon;
 
+  /** 0.75 is nearly always meant as 75 %, and would be a tempo that nobody can say. */
+  private static void refuseShare(ExactNumber slow) {
+    if (!slow.isPercent()
+        && slow.value().compareTo(Ratio.of(2)) <= 0
+        && slow.value().signum() > 0) {
+      String meant = slow.value().times(100).toMixed();
+      throw new UserError(
+          "--slow is a percentage; for "
+              + slow.value().toMixed()
+              + " of the tempo write "
+              + meant
+              + "%");
+    }
+  }
+
   /** The lexicon that the score is read with. */
   Lexicon lexicon() {
     return lexicon.lexicon();
@@ -83,6 +98,7 @@ final class ScoreOptions {
   private Tempo tempoOf(Composition composition) {
     Ratio bpm = tempo == null ? composition.tempo().beatsPerMinute() : tempo.value();
     if (slow != null) {
+      refuseShare(slow);
       bpm = bpm.times(slow.isPercent() ? slow.value() : slow.value().dividedBy(100));
     }
     if (!Tempo.inRange(bpm)) {

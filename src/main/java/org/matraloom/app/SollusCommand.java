@@ -28,8 +28,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     sortOptions = false,
     description = {
-      "List the sollus with their spellings and phones, and the words for groups;",
-      "or say some of them, alone."
+      "List the sollus with their spellings and the words for groups, or let some be heard."
     },
     footer = {
       "",

@@ -35,12 +35,14 @@ final class TalasCommand implements Callable<Integer> {
 
   @Option(
       names = "--kalai",
+      paramLabel = "N",
       defaultValue = "1",
       description = "Counted beats an akshara: 1, 2 or 4 (default ${DEFAULT-VALUE}).")
   private int kalai;
 
   @Option(
       names = "--fingers",
+      paramLabel = "CUSTOM",
       defaultValue = "restart",
       description =
           "After the thumb: restart at the little finger, or return (default ${DEFAULT-VALUE}).")

@@ -22,6 +22,8 @@ import org.matraloom.time.Ratio;
  * @param onTheBeat the sollu that sounds when the kriya falls, if one does
  * @param begins whether that sollu begins on the beat, rather than ringing on from before
  * @param sollus the sollus that begin in this beat, in order
+ * @param marks the beat in writing, a mark a matra: a sollu, several of them in square brackets, a
+ *     comma where a sound rings on, a dot where it is silent, a hyphen outside the round
  */
 public record BeatRow(
     long beat,
@@ -29,16 +31,18 @@ public record BeatRow(
     boolean samam,
     Optional<Sollu> onTheBeat,
     boolean begins,
-    List<Sollu> sollus) {
+    List<Sollu> sollus,
+    List<String> marks) {
 
   /** The most beats that are listed. */
   public static final int MOST = 10_000;
 
-  private record Said(Ratio from, Ratio to, Sollu sollu) {}
+  record Said(Ratio from, Ratio to, Sollu sollu) {}
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public BeatRow {
     sollus = List.copyOf(sollus);
+    marks = List.copyOf(marks);
   }
 
   /**
@@ -63,7 +67,8 @@ public record BeatRow(
       while (ended < said.size() && said.get(ended).to().compareTo(Ratio.of(beat)) <= 0) {
         ended++;
       }
-      rows.add(row(beat, composition.avartana(), said.subList(ended, said.size())));
+      List<Said> sounding = said.subList(ended, said.size());
+      rows.add(row(beat, composition.avartana(), sounding, BeatMarks.of(beat, round, sounding)));
     }
     return List.copyOf(rows);
   }
@@ -84,7 +89,7 @@ public record BeatRow(
     }
   }
 
-  private static BeatRow row(long beat, Avartana avartana, List<Said> said) {
+  private static BeatRow row(long beat, Avartana avartana, List<Said> said, List<String> marks) {
     Ratio from = Ratio.of(beat);
     Ratio to = Ratio.of(beat + 1);
     List<Sollu> inside = new ArrayList<>();
@@ -106,6 +111,7 @@ public record BeatRow(
         avartana.isSamam(beat),
         on.map(Said::sollu),
         on.isPresent() && on.get().from().equals(from),
-        inside);
+        inside,
+        marks);
   }
 }

@@ -38,9 +38,11 @@ public final class HtmlSheet {
     titleBlock(sheet, words, out);
     rows(sheet, out);
     closing(sheet, out);
+    out.append("<p>" + HtmlRows.figure(Figure.LANDING));
+    out.append(" " + SheetWords.ENDS_HERE + "</p>\n");
     if (!sheet.options().breaths().isEmpty()) {
       out.append("<p>" + HtmlRows.figure(Figure.BREATH));
-      out.append(" breathe here, if it suits you; stop if it strains</p>\n");
+      out.append(" " + SheetWords.BREATHE_HERE + "</p>\n");
     }
     if (sheet.options().cues()) {
       out.append("<h2 class=\"part\">What falls on each kriya</h2>\n");

@@ -41,7 +41,7 @@ final class PageSetter {
   private List<List<Drawn>> set() {
     titleBlock();
     rows(sheet.rows(), true);
-    landing();
+    new PageClosing(sheet, style, flow).set();
     if (sheet.options().cues()) {
       cues();
     }
@@ -194,33 +194,6 @@ final class PageSetter {
   private void putRight(String text, double base) {
     double x = PageStyle.WIDTH - PageStyle.RIGHT - flow.widthOf(text, style.label(), false);
     flow.put(text, x, base, style.label(), false, Tone.QUIET);
-  }
-
-  private void landing() {
-    double height = style.label() * LEADING * 5;
-    flow.need(height);
-    flow.skip(style.label() * 0.6);
-    flow.page()
-        .add(
-            new Drawn.Rule(
-                PageStyle.LEFT,
-                flow.y(),
-                PageStyle.WIDTH - PageStyle.RIGHT,
-                flow.y(),
-                0.6,
-                Tone.INK));
-    flow.skip(style.label() * 0.5);
-    for (int index = 0; index < sheet.closing().size(); index++) {
-      boolean verdict = index == sheet.closing().size() - 1;
-      flow.paragraph(sheet.closing().get(index), style.label(), verdict);
-    }
-    if (!sheet.options().breaths().isEmpty()) {
-      flow.page().add(new Drawn.Sign(PageStyle.LEFT, flow.y() + 1, style.label(), Figure.BREATH));
-      String note = "breathe here, if it suits you; stop if it strains";
-      double left = PageStyle.LEFT + style.label() * 1.4;
-      flow.put(note, left, flow.y() + style.label(), style.label(), false, Tone.INK);
-      flow.skip(style.label() * LEADING);
-    }
   }
 
   private void cues() {

@@ -82,6 +82,14 @@ public record Sheet(
     return written;
   }
 
+  /** Whether a sound rings on for a matra of its own somewhere. */
+  boolean rings() {
+    return rows.stream()
+        .flatMap(row -> row.cells().stream())
+        .flatMap(cell -> cell.marks().stream())
+        .anyMatch(Mark.Karvai.class::isInstance);
+  }
+
   private static Optional<Sollu> sollu(Mark mark) {
     return mark instanceof Mark.Said said ? Optional.of(said.sollu()) : Optional.empty();
   }

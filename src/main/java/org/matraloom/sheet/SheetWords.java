@@ -18,6 +18,10 @@ import org.matraloom.time.Ratio;
 /** The sentences of a sheet: title block, headings, sums and the landing line. */
 final class SheetWords {
 
+  static final String ENDS_HERE = "here the last matra ends";
+  static final String RINGS_ON = "grey: the sound before rings on";
+  static final String BREATHE_HERE = "breathe here, if it suits you; stop if it strains";
+
   private static final int MOST_SUMMANDS = 8;
   private static final int MOST_HEADINGS = 4;
 

@@ -99,7 +99,7 @@ public final class FormantVoice implements SolluVoice {
    * @throws IllegalArgumentException if the lexicon does not know the sollu
    */
   @Override
-  public SolluSound say(Optional<SolluCue> before, SolluCue cue, Optional<SolluCue> after) {
+  public SolluWave say(Optional<SolluCue> before, SolluCue cue, Optional<SolluCue> after) {
     PhoneSyllable syllable = syllable(cue);
     double end = seconds(cue.lengthFrames());
     Optional<PhoneConsonant> following = Optional.empty();
@@ -125,14 +125,14 @@ public final class FormantVoice implements SolluVoice {
   }
 
   /** The lead of a sound counts from the felt beat, not from the vowel. */
-  private SolluSound placed(SolluSound sound, int delayFrames) {
+  private SolluWave placed(SolluWave sound, int delayFrames) {
     int lead = sound.leadFrames() - delayFrames;
     if (lead < 0) {
       float[] later = new float[sound.samples().length - lead];
       System.arraycopy(sound.samples(), 0, later, -lead, sound.samples().length);
-      return new SolluSound(later, 0);
+      return new SolluWave(later, 0);
     }
-    return new SolluSound(sound.samples(), Math.min(lead, longestLeadFrames()));
+    return new SolluWave(sound.samples(), Math.min(lead, longestLeadFrames()));
   }
 
   private double lead(Optional<SolluCue> before, SolluCue cue) {

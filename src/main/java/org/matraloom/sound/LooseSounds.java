@@ -75,7 +75,7 @@ public final class LooseSounds {
     }
     List<Loose> sounds = new ArrayList<>();
     for (int index = 0; index < cues.size(); index++) {
-      SolluSound sound = voice.say(at(cues, index - 1), cues.get(index), at(cues, index + 1));
+      SolluWave sound = voice.say(at(cues, index - 1), cues.get(index), at(cues, index + 1));
       sounds.add(loose(sound.samples(), sound.leadFrames(), Part.VOICE, 0));
     }
     return List.copyOf(sounds);

@@ -42,5 +42,5 @@ public interface SolluVoice {
    * @param after the sollu said next, if there is one, however far off
    * @return its sound
    */
-  SolluSound say(Optional<SolluCue> before, SolluCue cue, Optional<SolluCue> after);
+  SolluWave say(Optional<SolluCue> before, SolluCue cue, Optional<SolluCue> after);
 }

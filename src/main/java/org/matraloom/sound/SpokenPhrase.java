@@ -43,14 +43,14 @@ public record SpokenPhrase(float[] samples, List<Integer> gridFrames) {
     if (cues.isEmpty()) {
       throw new IllegalArgumentException("nothing is said");
     }
-    List<SolluSound> sounds = new ArrayList<>();
+    List<SolluWave> sounds = new ArrayList<>();
     for (int i = 0; i < cues.size(); i++) {
       sounds.add(voice.say(cue(cues, i - 1), cues.get(i), cue(cues, i + 1)));
     }
     return joined(cues, sounds);
   }
 
-  private static SpokenPhrase joined(List<SolluCue> cues, List<SolluSound> sounds) {
+  private static SpokenPhrase joined(List<SolluCue> cues, List<SolluWave> sounds) {
     long first = begin(cues.get(0), sounds.get(0));
     int last = cues.size() - 1;
     long end = begin(cues.get(last), sounds.get(last)) + sounds.get(last).samples().length;
@@ -67,7 +67,7 @@ public record SpokenPhrase(float[] samples, List<Integer> gridFrames) {
     return new SpokenPhrase(samples, grid);
   }
 
-  private static long begin(SolluCue cue, SolluSound sound) {
+  private static long begin(SolluCue cue, SolluWave sound) {
     return cue.startFrame() - sound.leadFrames();
   }
 

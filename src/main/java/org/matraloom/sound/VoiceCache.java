@@ -13,7 +13,7 @@ final class VoiceCache {
 
   private final VoiceSpeaker speaker;
   private final long mostSamples;
-  private final Map<VoiceRequest, SolluSound> kept = new LinkedHashMap<>(64, 0.75f, true);
+  private final Map<VoiceRequest, SolluWave> kept = new LinkedHashMap<>(64, 0.75f, true);
   private long samples;
 
   /** A cache that is empty. */
@@ -23,8 +23,8 @@ final class VoiceCache {
   }
 
   /** The sound of a request. */
-  SolluSound get(VoiceRequest request) {
-    SolluSound sound = kept.get(request);
+  SolluWave get(VoiceRequest request) {
+    SolluWave sound = kept.get(request);
     if (sound == null) {
       sound = speaker.say(request);
       kept.put(request, sound);
@@ -40,7 +40,7 @@ final class VoiceCache {
   }
 
   private void dropOldest() {
-    Iterator<SolluSound> oldest = kept.values().iterator();
+    Iterator<SolluWave> oldest = kept.values().iterator();
     while (samples > mostSamples && oldest.hasNext()) {
       samples -= oldest.next().samples().length;
       oldest.remove();

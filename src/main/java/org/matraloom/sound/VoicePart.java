@@ -65,7 +65,7 @@ final class VoicePart {
         return;
       }
       Optional<SolluCue> after = pull();
-      SolluSound sound = voice.say(before, cue, after);
+      SolluWave sound = voice.say(before, cue, after);
       sounding.add(
           new Sounding(
               sound.samples(), cue.startFrame() - sound.leadFrames(), level.of(cue.said())));

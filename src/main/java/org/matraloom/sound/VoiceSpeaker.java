@@ -36,7 +36,7 @@ final class VoiceSpeaker {
   }
 
   /** Says one sollu; the frames before its vowel onset are the lead. */
-  SolluSound say(VoiceRequest request) {
+  SolluWave say(VoiceRequest request) {
     int leadFrames = frames(request.heardLeadMs());
     int frames = leadFrames + frames(request.endMs());
     KlattScore score = new KlattScore();
@@ -45,7 +45,7 @@ final class VoiceSpeaker {
     holdOffset(wave);
     fade(wave, request);
     balance(wave);
-    return new SolluSound(levelled(wave, levelDb(request)), leadFrames);
+    return new SolluWave(levelled(wave, levelDb(request)), leadFrames);
   }
 
   private double write(KlattScore score, VoiceRequest request) {

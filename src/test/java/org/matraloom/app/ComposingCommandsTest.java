@@ -132,9 +132,9 @@ class ComposingCommandsTest {
     List<String> lines = lines("rebar", "samples-synth/gutter-song.loom", "--nadai", "5");
     assertEquals("Song in chatusra nadai (4): 60 matras, 15 beats", lines.get(0));
     assertEquals("|| 1 clap ta ki ta tom", lines.get(1));
-    assertEquals("2 wave ta ka tom rings over the beat", lines.get(2));
+    assertEquals("2 wave , , ta ka tom rings over the beat", lines.get(2));
     assertEquals("Song in khanda nadai (5): 60 matras, 12 beats", lines.get(17));
-    assertEquals("2 wave ta ka di mi tom rings over the beat", lines.get(19));
+    assertEquals("2 wave , ta ka di mi tom rings over the beat", lines.get(19));
     assertFalse(
         CommandLineRun.of("rebar", "samples-synth/gutter-song.loom", "--round", "9")
             .err()

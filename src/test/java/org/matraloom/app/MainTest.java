@@ -1,6 +1,7 @@
 package org.matraloom.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -29,6 +30,9 @@ class MainTest {
       assertTrue(
           run.out().contains("Example: matraloom " + command.getCommandName()),
           command.getCommandName() + " shows an example");
+      assertFalse(run.out().contains("=<"), command.getCommandName() + " names every value");
+      String first = command.getCommandSpec().usageMessage().description()[0];
+      assertTrue(first.matches(".*[.;]"), "it stands alone in the list of commands: " + first);
     }
   }
 

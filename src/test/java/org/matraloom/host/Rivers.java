@@ -22,8 +22,8 @@ import org.matraloom.score.Step;
 import org.matraloom.score.TalaFamily;
 import org.matraloom.sound.PcmFormat;
 import org.matraloom.sound.SolluCue;
-import org.matraloom.sound.SolluSound;
 import org.matraloom.sound.SolluVoice;
+import org.matraloom.sound.SolluWave;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 
@@ -92,10 +92,10 @@ final class Rivers {
     }
 
     @Override
-    public SolluSound say(Optional<SolluCue> before, SolluCue cue, Optional<SolluCue> after) {
+    public SolluWave say(Optional<SolluCue> before, SolluCue cue, Optional<SolluCue> after) {
       float[] samples = new float[100];
       Arrays.fill(samples, 0.5f);
-      return new SolluSound(samples, 0);
+      return new SolluWave(samples, 0);
     }
   }
 

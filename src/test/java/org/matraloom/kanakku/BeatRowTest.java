@@ -46,6 +46,10 @@ class BeatRowTest {
     assertFalse(rows.get(1).begins(), "the karvai of the third sollu rings on");
     assertEquals(2, rows.get(1).sollus().size());
     assertTrue(rows.get(2).begins());
+    assertEquals(",", rows.get(1).marks().get(0), "one matra of the karvai lies in this beat");
+    assertEquals(".", rows.get(1).marks().get(1));
+    rows.subList(0, 2).forEach(row -> assertEquals(4, row.marks().size()));
+    assertEquals(List.of("-", "-", "-"), rows.get(2).marks().subList(1, 4));
     List<BeatRow> silent =
         rows(Sequence.of(Pieces.word(4), new Element.Silence(), Pieces.word(3)), 4);
     assertTrue(silent.get(1).onTheBeat().isEmpty());
@@ -59,6 +63,7 @@ class BeatRowTest {
     assertEquals(4, rows.get(0).beat());
     assertTrue(rows.get(0).onTheBeat().isEmpty(), "the second round begins half a beat later");
     assertEquals(3, rows.get(0).sollus().size());
+    assertEquals("-", rows.get(0).marks().get(0), "half a beat before the round");
     assertEquals(Ratio.of(9, 2), second.startBeat());
     assertEquals(18, said(rows).size());
   }

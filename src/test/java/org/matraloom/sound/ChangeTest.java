@@ -134,10 +134,10 @@ class ChangeTest {
           }
 
           @Override
-          public SolluSound say(Optional<SolluCue> before, SolluCue cue, Optional<SolluCue> after) {
+          public SolluWave say(Optional<SolluCue> before, SolluCue cue, Optional<SolluCue> after) {
             float[] samples = new float[2 * lead];
             Arrays.fill(samples, 0.1f);
-            return new SolluSound(samples, lead);
+            return new SolluWave(samples, lead);
           }
         };
     Timeline timeline = Pieces.adi80(Tempo.of(60), 0);

@@ -97,7 +97,7 @@ class FormantVoiceTest {
       assertEquals(ms - lead, msAfterGrid(line.sound(voice, i)), 1, sollus.get(i));
       assertTrue(ms - lead >= 0.59 * ms, "the vowel keeps the larger part");
     }
-    SolluSound last = line.sound(voice, sollus.size() - 1);
+    SolluWave last = line.sound(voice, sollus.size() - 1);
     assertEquals(ms, msAfterGrid(last), 1, "the last fills its matra");
   }
 
@@ -167,8 +167,8 @@ class FormantVoiceTest {
   @ParameterizedTest
   @EnumSource(Stress.class)
   void stressMovesLevelAndNeverTime(Stress stress) {
-    SolluSound plain = stressed(Stress.NONE, 1);
-    SolluSound said = stressed(stress, 1);
+    SolluWave plain = stressed(Stress.NONE, 1);
+    SolluWave said = stressed(stress, 1);
     assertEquals(plain.leadFrames(), said.leadFrames());
     assertEquals(plain.samples().length, said.samples().length);
     double gain = 20 * Math.log10(peak(said) / peak(plain));
@@ -176,7 +176,7 @@ class FormantVoiceTest {
     assertEquals(peak(stressed(Stress.NONE, 0)), peak(stressed(stress, 0)), 1e-3, "set to nothing");
   }
 
-  private static SolluSound stressed(Stress stress, double accents) {
+  private static SolluWave stressed(Stress stress, double accents) {
     SpokenLine line = new SpokenLine().stressed(stress).say("ta", 200);
     return line.sound(SpokenLine.voice(settings(VoicePerson.LOW, VoiceEffort.FULL, accents)), 0);
   }
@@ -184,16 +184,16 @@ class FormantVoiceTest {
   @Test
   void halfVoiceIsSofterAndBreathier() {
     SpokenLine line = new SpokenLine().say("ta", 400);
-    SolluSound full =
+    SolluWave full =
         line.sound(SpokenLine.voice(settings(VoicePerson.LOW, VoiceEffort.FULL, 1)), 0);
-    SolluSound half =
+    SolluWave half =
         line.sound(SpokenLine.voice(settings(VoicePerson.LOW, VoiceEffort.HALF, 1)), 0);
     assertEquals(-6, 20 * Math.log10(peak(half) / peak(full)), 0.1);
     assertTrue(noisiness(half) > 1.5 * noisiness(full), noisiness(half) + ", " + noisiness(full));
   }
 
   /** How unlike one period is to the next: what is left of a vowel after a comb at its pitch. */
-  private static double noisiness(SolluSound sound) {
+  private static double noisiness(SolluWave sound) {
     float[] samples = sound.samples();
     int from = sound.leadFrames() + 150 * MS;
     double least = 1;
@@ -237,11 +237,11 @@ class FormantVoiceTest {
     return PhoneSyllable.of(SpokenLine.LEXICON.sound(spelling).orElseThrow().phones());
   }
 
-  private static double msAfterGrid(SolluSound sound) {
+  private static double msAfterGrid(SolluWave sound) {
     return (double) (sound.samples().length - sound.leadFrames()) / MS;
   }
 
-  private static double peak(SolluSound sound) {
+  private static double peak(SolluWave sound) {
     double peak = 0;
     for (float sample : sound.samples()) {
       peak = Math.max(peak, Math.abs(sample));

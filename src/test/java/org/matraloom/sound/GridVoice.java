@@ -37,7 +37,7 @@ final class GridVoice implements SolluVoice {
   }
 
   @Override
-  public SolluSound say(Optional<SolluCue> before, SolluCue cue, Optional<SolluCue> after) {
+  public SolluWave say(Optional<SolluCue> before, SolluCue cue, Optional<SolluCue> after) {
     int frames = (int) Math.min(cue.lengthFrames(), (long) (LONGEST_SECONDS * ratePerSecond));
     double fade = Math.min(frames, 0.6 * ratePerSecond) / 4.0;
     float[] samples = new float[frames];
@@ -46,7 +46,7 @@ final class GridVoice implements SolluVoice {
       double release = Math.min(1, (frames - 1 - i) / (RELEASE_SECONDS * ratePerSecond));
       samples[i] = (float) (attack * release * StrictMath.exp(-i / fade) * wave(i));
     }
-    return new SolluSound(samples, 0);
+    return new SolluWave(samples, 0);
   }
 
   private double wave(int frame) {

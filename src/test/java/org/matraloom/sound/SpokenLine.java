@@ -66,7 +66,7 @@ final class SpokenLine {
     return endFrame;
   }
 
-  SolluSound sound(SolluVoice voice, int sollu) {
+  SolluWave sound(SolluVoice voice, int sollu) {
     return voice.say(cue(sollu - 1), cues.get(sollu), cue(sollu + 1));
   }
 
@@ -74,7 +74,7 @@ final class SpokenLine {
   float[] render(SolluVoice voice) {
     float[] wave = new float[(int) endFrame + RATE / 4];
     for (int i = 0; i < cues.size(); i++) {
-      SolluSound sound = sound(voice, i);
+      SolluWave sound = sound(voice, i);
       int start = (int) (gridFrame(i) - sound.leadFrames());
       for (int j = 0; j < sound.samples().length && start + j < wave.length; j++) {
         wave[start + j] += sound.samples()[j];

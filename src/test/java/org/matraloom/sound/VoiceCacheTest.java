@@ -15,7 +15,7 @@ class VoiceCacheTest {
   @Test
   void keepsWhatWasAskedForLast() {
     VoiceCache cache = cache(60_000);
-    SolluSound first = cache.get(request(100));
+    SolluWave first = cache.get(request(100));
     assertSame(first, cache.get(request(100)));
     for (int ms = 101; ms < 120; ms++) {
       cache.get(request(ms));

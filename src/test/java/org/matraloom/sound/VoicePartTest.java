@@ -35,14 +35,14 @@ class VoicePartTest {
         }
 
         @Override
-        public SolluSound say(Optional<SolluCue> before, SolluCue cue, Optional<SolluCue> after) {
+        public SolluWave say(Optional<SolluCue> before, SolluCue cue, Optional<SolluCue> after) {
           asked.add(cue);
           seenBefore.add(before);
           seenAfter.add(after);
           float[] samples = new float[LEAD + 300];
           java.util.Arrays.fill(samples, 0, LEAD, 0.25f);
           java.util.Arrays.fill(samples, LEAD, samples.length, 0.5f);
-          return new SolluSound(samples, LEAD);
+          return new SolluWave(samples, LEAD);
         }
       };
 

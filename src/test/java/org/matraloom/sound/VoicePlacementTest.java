@@ -52,7 +52,7 @@ class VoicePlacementTest {
     SpokenLine line = new SpokenLine();
     List.of("jham", "ta", "na", "ri", "ka", "dhin").forEach(sollu -> line.say(sollu, 300));
     for (int i = 0; i < line.cues().size(); i++) {
-      SolluSound sound = line.sound(voice, i);
+      SolluWave sound = line.sound(voice, i);
       assertTrue(sound.leadFrames() >= 0 && sound.leadFrames() <= voice.longestLeadFrames());
     }
   }
@@ -60,12 +60,12 @@ class VoicePlacementTest {
   @Test
   void placementMovesTheWaveAndNothingElse() {
     SpokenLine line = new SpokenLine().say("na", 300);
-    SolluSound vowel = sound(line, VoicePlacement.VOWEL);
-    SolluSound consonant = sound(line, VoicePlacement.CONSONANT);
+    SolluWave vowel = sound(line, VoicePlacement.VOWEL);
+    SolluWave consonant = sound(line, VoicePlacement.CONSONANT);
     assertEquals(60 * SpokenLine.MS, vowel.leadFrames() - consonant.leadFrames());
   }
 
-  private static SolluSound sound(SpokenLine line, VoicePlacement placement) {
+  private static SolluWave sound(SpokenLine line, VoicePlacement placement) {
     VoiceSettings settings = new VoiceSettings(VoicePerson.LOW, VoiceEffort.FULL, placement, 1, 3);
     return SpokenLine.voice(settings).say(Optional.empty(), line.cues().get(0), Optional.empty());
   }

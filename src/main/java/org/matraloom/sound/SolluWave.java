@@ -8,4 +8,4 @@ package org.matraloom.sound;
  * @param leadFrames how many of them lie before the felt beat, from 0 to the voice's {@link
  *     SolluVoice#longestLeadFrames()}
  */
-public record SolluSound(float[] samples, int leadFrames) {}
+public record SolluWave(float[] samples, int leadFrames) {}
