@@ -22,8 +22,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     sortOptions = false,
     description = {
-      "Show what was practised: the fastest clean tempo of each day, the next tempo",
-      "to try, and how long the voice was in use today.",
+      "Show what was practised, and suggest the next tempo.",
+      "The fastest clean tempo of each day, and how long the voice was in use today.",
       "The take command adds a record for every take that it measures."
     },
     subcommands = LogAddCommand.class,
