@@ -47,12 +47,13 @@ record TakeCase(Group group, String sample, String voice, Flaws flaws, RoomKind 
   private static final double BEHIND_SECONDS = 0.015;
 
   Timeline timeline() {
+    return timeline(Path.of("samples-synth", sample + ".loom"));
+  }
+
+  /** A score without a count-in. */
+  static Timeline timeline(Path score) {
     return ScoreTimeline.of(
-        Performance.of(
-            ScoreReader.read(Path.of("samples-synth", sample + ".loom"), Lexicon.standard())
-                .composition()
-                .orElseThrow()),
-        0);
+        Performance.of(ScoreReader.read(score, Lexicon.standard()).composition().orElseThrow()), 0);
   }
 
   /** Makes the take. */

@@ -4,17 +4,22 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.matraloom.schedule.Event;
 import org.matraloom.score.Lexicon;
+import org.matraloom.sound.PcmFormat;
+import org.matraloom.sound.WavWriter;
 
 /**
  * Makes takes, measures them and says how far the findings can be trusted; for {@code
  * scripts/crosscheck-takes}.
  */
 final class TakeKit {
+
+  private static final int BLOCK = 1 << 16;
 
   private TakeKit() {}
 
@@ -23,12 +28,17 @@ final class TakeKit {
    *
    * @param arguments {@code sounds} prints what the samples have said, each with its phones; {@code
    *     judge FOLDER} measures takes in our voices and in those of the folder, each a folder of
-   *     words; more arguments are seeds or groups, of which alone takes are made
-   * @throws IOException if the folder cannot be read
+   *     words; more arguments are seeds or groups, of which alone takes are made; {@code write
+   *     SCORE SEED OUT.wav} makes a take of a score in our lower voice
+   * @throws IOException if a file cannot be read or written
    */
   public static void main(String[] arguments) throws IOException {
     if (arguments[0].equals("sounds")) {
       sounds().forEach(System.out::println);
+      return;
+    }
+    if (arguments[0].equals("write")) {
+      write(Path.of(arguments[1]), Long.parseLong(arguments[2]), Path.of(arguments[3]));
       return;
     }
     Path folder = Path.of(arguments[1]);
@@ -60,6 +70,24 @@ final class TakeKit {
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }
+  }
+
+  /** The take has breaths, errors of some milliseconds, and drifts by a percent. */
+  private static void write(Path score, long seed, Path out) throws IOException {
+    Flaws flaws = new Flaws(seed);
+    flaws.driftPercent = 1;
+    flaws.breathes = true;
+    SolluSpeaker speaker = new Speakers(out).named(Speakers.LOW);
+    MadeTake take = MadeTake.of(TakeCase.timeline(score), flaws, speaker);
+    PcmFormat format = new PcmFormat(take.rate(), 16, 1);
+    try (WavWriter writer = new WavWriter(out, format, take.sound().length, List.of())) {
+      for (int from = 0; from < take.sound().length; from += BLOCK) {
+        int to = Math.min(take.sound().length, from + BLOCK);
+        writer.write(Arrays.copyOfRange(take.sound(), from, to), to - from);
+      }
+      writer.finish();
+    }
+    System.out.println(take.plan().sollus().size());
   }
 
   private static List<String> folders(Path folder) throws IOException {
