@@ -45,12 +45,12 @@ public record Alignment(List<ExpectedSollu> expected, List<Onset> onsets, List<S
    */
   public static Alignment of(List<ExpectedSollu> expected, OnsetCurve curve) {
     List<Onset> onsets = curve.onsets(LEAST_CONFIDENCE);
-    double[] seconds = expected.stream().mapToDouble(ExpectedSollu::seconds).toArray();
-    boolean[] entries = new boolean[seconds.length];
+    boolean[] entries = new boolean[expected.size()];
     for (int k = 0; k < entries.length; k++) {
       entries[k] = expected.get(k).entry();
     }
-    return new Alignment(expected, onsets, new ScoreFollower(seconds, entries, onsets).follow());
+    return new Alignment(
+        expected, onsets, new ScoreFollower(Ways.of(expected), entries, onsets).follow());
   }
 
   /**

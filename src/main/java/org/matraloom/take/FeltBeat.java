@@ -16,21 +16,23 @@ import org.matraloom.score.SolluSound;
  * after a retroflex release, 8 to 20 ms after a dental and 18 to 35 ms after a velar one (from L.
  * Lisker and A. S. Abramson, Word 20 (1964) 384-422, and V. W. Zue, thesis, MIT, 1976); more than
  * 50 ms make a stop aspirated (the same). The hiss of an affricate lasts about 50 ms (from memory).
- * Nasals, taps and glides are found where the mouth opens, which is the vowel.
+ * Nasals, taps and glides are found where the mouth opens if they follow a vowel without a gap, and
+ * where their murmur begins if they do not, up to 70 ms before (J. Allen, M. S. Hunnicutt and D. H.
+ * Klatt, From Text to Speech, 1987, table 9-1), so there the take itself has most to say.
  */
 enum FeltBeat {
-  VOWEL(0),
-  RETROFLEX(9),
-  DENTAL(13),
-  VOICED(10),
-  VOICED_VELAR(16),
-  VELAR(27),
-  LABIAL(10),
-  ASPIRATED(50),
-  AFFRICATE(46),
-  NASAL(0),
-  GLIDE(0),
-  BREATH(40);
+  VOWEL(0, 12, 15),
+  RETROFLEX(9, 12, 20),
+  DENTAL(13, 12, 25),
+  VOICED(10, 12, 25),
+  VOICED_VELAR(16, 12, 25),
+  VELAR(27, 12, 25),
+  LABIAL(10, 12, 25),
+  ASPIRATED(50, 4, 40),
+  AFFRICATE(46, 4, 30),
+  NASAL(8, 2, 70),
+  GLIDE(8, 2, 70),
+  BREATH(40, 2, 50);
 
   private static final Map<String, FeltBeat> BY_CONSONANT =
       Map.ofEntries(
@@ -58,9 +60,33 @@ enum FeltBeat {
           Map.entry("h", BREATH));
 
   private final double usualLagSeconds;
+  private final int weightSollus;
+  private final double reachSeconds;
 
-  FeltBeat(int lagMs) {
+  /**
+   * A class.
+   *
+   * @param lagMs the usual lag, in ms
+   * @param weightSollus for how many measured sollus the usual lag counts
+   * @param reachMs how far from the usual a performer's lag may be, in ms
+   */
+  FeltBeat(int lagMs, int weightSollus, int reachMs) {
     usualLagSeconds = lagMs / 1000.0;
+    this.weightSollus = weightSollus;
+    reachSeconds = reachMs / 1000.0;
+  }
+
+  /**
+   * The lag of a performer.
+   *
+   * @param laterSeconds how much later than usual the beats of their sollus seem to be felt after
+   *     the release
+   * @param sollus on how many sollus that was measured
+   * @return seconds; between the usual lag and what was measured, and near the former if little was
+   */
+  double lagSeconds(double laterSeconds, long sollus) {
+    double change = laterSeconds * sollus / (sollus + weightSollus);
+    return usualLagSeconds + Math.max(-reachSeconds, Math.min(reachSeconds, change));
   }
 
   /** The usual lag, in seconds. */

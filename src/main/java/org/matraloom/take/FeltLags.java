@@ -10,16 +10,12 @@ import java.util.TreeMap;
  *
  * <p>Deviations are taken apart into what comes of the consonant and what comes of the place in the
  * beat by median polish (J. W. Tukey, Exploratory Data Analysis, 1977, chapter 11), so that a late
- * matra does not count as a slow consonant where both are heard apart. The usual lags count as much
- * as {@value #PRIOR_SOLLUS} sollus.
+ * matra does not count as a slow consonant where both are heard apart. How much the usual lags
+ * count beside that is a matter of {@link FeltBeat}.
  */
 final class FeltLags {
 
-  private static final int PRIOR_SOLLUS = 12;
   private static final int SWEEPS = 6;
-
-  /** A lag is at most this far from the usual one. */
-  private static final double MOST_SECONDS = 0.030;
 
   /** What is farther from the pulse says nothing about a consonant. */
   private static final double FARTHEST_SECONDS = 0.080;
@@ -84,13 +80,12 @@ final class FeltLags {
   }
 
   private static double[] shrunk(double[] ofKind, int[] kind) {
-    double[] lags = FeltBeat.usualLags();
     double middle = Robust.median(Arrays.stream(kind).mapToDouble(k -> ofKind[k]).toArray());
-    for (int k = 0; k < lags.length; k++) {
-      int which = k;
-      long count = Arrays.stream(kind).filter(each -> each == which).count();
-      double change = (ofKind[k] - middle) * count / (count + PRIOR_SOLLUS);
-      lags[k] -= Math.max(-MOST_SECONDS, Math.min(MOST_SECONDS, change));
+    double[] lags = FeltBeat.usualLags();
+    for (FeltBeat felt : FeltBeat.values()) {
+      int k = felt.ordinal();
+      long count = Arrays.stream(kind).filter(each -> each == k).count();
+      lags[k] = felt.lagSeconds(middle - ofKind[k], count);
     }
     return lags;
   }

@@ -99,11 +99,13 @@ final class HabitMeasure {
           trial(Habit.OLD_SPEED_KEPT, beats, matra -> matra / (double) old - even(matra, nadai)));
     }
     if (nadai == 5) {
-      trials.add(trial(Habit.LIMPING, beats, matra -> limp(matra) - even(matra, nadai)));
+      trials.add(trial(Habit.LIMPING, beats, matra -> Ways.limping(matra) - even(matra, nadai)));
     }
     trials.add(
         trial(
-            Habit.RUSHED_THEN_WAITING, beats, matra -> matra / (nadai + 1.0) - even(matra, nadai)));
+            Habit.RUSHED_THEN_WAITING,
+            beats,
+            matra -> Ways.rushed(matra, nadai) - even(matra, nadai)));
     return trials.stream()
         .filter(t -> t.beats >= LEAST_BEATS)
         .filter(t -> t.amount >= LEAST_AMOUNT && t.amount <= MOST_AMOUNT)
@@ -113,10 +115,6 @@ final class HabitMeasure {
 
   private static double even(int matra, int nadai) {
     return matra / (double) nadai;
-  }
-
-  private static double limp(int matra) {
-    return matra <= 2 ? matra / 4.0 : 0.5 + (matra - 2) / 6.0;
   }
 
   @FunctionalInterface

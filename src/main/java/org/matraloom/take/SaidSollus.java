@@ -2,6 +2,8 @@ package org.matraloom.take;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.matraloom.score.Lexicon;
 
 /**
@@ -30,29 +32,63 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
     return with(FeltLags.of(expected, kinds, first.sollus), kinds, alignment);
   }
 
+  /**
+   * The same with the pulse found again without what is said in a bad habit: of the rounds that
+   * have one, only the sollus on the beat count.
+   *
+   * @param expected the sollus of the score
+   * @param habits what was found
+   * @return the same sollus, their deviations measured again
+   */
+  SaidSollus without(List<ExpectedSollu> expected, List<HabitFound> habits) {
+    Set<Integer> rounds = habits.stream().map(HabitFound::round).collect(Collectors.toSet());
+    List<SaidSollu> trusted =
+        sollus.stream()
+            .filter(
+                said -> {
+                  ExpectedSollu asked = expected.get(said.place());
+                  return asked.matra() == 1 || !rounds.contains(asked.round());
+                })
+            .toList();
+    long runs = trusted.stream().mapToInt(SaidSollu::run).distinct().count();
+    return habits.isEmpty() || trusted.size() < LEAST || runs < line.runs()
+        ? this
+        : against(expected, sollus, fit(expected, trusted));
+  }
+
   private static SaidSollus with(double[] lags, List<FeltBeat> kinds, Alignment alignment) {
     List<Alignment.Said> said = alignment.said();
-    double[] beat = new double[said.size()];
-    double[] felt = new double[said.size()];
-    int[] run = new int[said.size()];
-    for (int i = 0; i < beat.length; i++) {
-      int place = said.get(i).sollu();
-      beat[i] = alignment.expected().get(place).beat().toDouble();
-      felt[i] = alignment.secondsOf(said.get(i)) + lags[kinds.get(place).ordinal()];
-      boolean again = i > 0 && place <= said.get(i - 1).sollu();
-      run[i] = i == 0 ? 1 : run[i - 1] + (again ? 1 : 0);
-    }
-    PulseLine line = new PulseFit(beat, felt, run).line();
+    int[] run = PlacePulse.runs(said);
     List<SaidSollu> sollus = new ArrayList<>();
-    for (int i = 0; i < beat.length; i++) {
-      sollus.add(
-          new SaidSollu(
-              said.get(i).sollu(),
-              run[i],
-              alignment.secondsOf(said.get(i)),
-              felt[i],
-              felt[i] - line.secondsAt(beat[i], run[i])));
+    for (int i = 0; i < run.length; i++) {
+      int place = said.get(i).sollu();
+      double onset = alignment.secondsOf(said.get(i));
+      double felt = onset + lags[kinds.get(place).ordinal()];
+      sollus.add(new SaidSollu(place, run[i], onset, felt, 0));
     }
-    return new SaidSollus(List.copyOf(sollus), line);
+    List<ExpectedSollu> expected = alignment.expected();
+    return against(expected, sollus, fit(expected, sollus));
+  }
+
+  private static PulseLine fit(List<ExpectedSollu> expected, List<SaidSollu> sollus) {
+    return new PulseFit(
+            sollus.stream().mapToDouble(s -> expected.get(s.place()).beat().toDouble()).toArray(),
+            sollus.stream().mapToDouble(SaidSollu::feltSeconds).toArray(),
+            sollus.stream().mapToInt(SaidSollu::run).toArray())
+        .line();
+  }
+
+  private static SaidSollus against(
+      List<ExpectedSollu> expected, List<SaidSollu> sollus, PulseLine line) {
+    return new SaidSollus(
+        sollus.stream()
+            .map(
+                s -> {
+                  double beat = expected.get(s.place()).beat().toDouble();
+                  double late = s.feltSeconds() - line.secondsAt(beat, s.run());
+                  return new SaidSollu(s.place(), s.run(), s.onsetSeconds(), s.feltSeconds(), late);
+                })
+            .toList(),
+        line);
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Finds which onset of a take is which sollu of the score.
@@ -21,7 +22,7 @@ final class ScoreFollower {
 
   static final double FASTEST = 1.40;
 
-  private static final double TEMPO_STEP = 1.02;
+  private static final double TEMPO_STEP = 1.03;
 
   /** The tempo is guessed on so many onsets. */
   private static final int GUESS_ONSETS = 160;
@@ -39,7 +40,7 @@ final class ScoreFollower {
   private static final double SURE_GAIN = 0.5;
   private static final double MISSED_COST = 0.8;
   private static final double EXTRA_COST = 0.4;
-  private static final double RESTART_COST = 4;
+  private static final double RESTART_COST = 7;
   private static final double RESTART_SECONDS = 0.2;
 
   /** An interval may be off by this share of its length before it counts against a pair. */
@@ -51,10 +52,15 @@ final class ScoreFollower {
   /** An interval that is off by more than so many tolerances is not one interval. */
   private static final double WORST = 4;
 
+  /** Another way than the written one counts as being off by this much. */
+  private static final double OTHER_WAY = 0.6;
+
   private final double[] expected;
-  private final boolean[] entries;
+  private final double[][] otherWays;
   private final List<Onset> onsets;
   private final double[] extraCost;
+  private final int[] entryPlaces;
+  private PlacePulse pulse = PlacePulse.NONE;
 
   /**
    * Prepares to follow.
@@ -64,8 +70,21 @@ final class ScoreFollower {
    * @param onsets what was heard, in order of time
    */
   ScoreFollower(double[] expected, boolean[] entries, List<Onset> onsets) {
-    this.expected = expected.clone();
-    this.entries = entries.clone();
+    this(new double[][] {expected}, entries, onsets);
+  }
+
+  /**
+   * Prepares to follow a performer who may time the score in other ways than it is written.
+   *
+   * @param ways when each sollu falls, in seconds at the tempo of the score, ascending; the first
+   *     way is the written one
+   * @param entries whether a performer may begin again at that sollu
+   * @param onsets what was heard, in order of time
+   */
+  ScoreFollower(double[][] ways, boolean[] entries, List<Onset> onsets) {
+    this.expected = ways[0].clone();
+    this.otherWays = Arrays.copyOfRange(ways, 1, ways.length);
+    entryPlaces = IntStream.range(0, entries.length).filter(k -> entries[k]).toArray();
     this.onsets = List.copyOf(onsets);
     extraCost = new double[onsets.size() + 1];
     for (int j = 0; j < onsets.size(); j++) {
@@ -89,6 +108,7 @@ final class ScoreFollower {
       }
     }
     List<Alignment.Said> first = path(best, onsets.size()).said;
+    pulse = PlacePulse.of(first, expected, onsets);
     return path(stretchOf(first, best), onsets.size()).said;
   }
 
@@ -135,12 +155,11 @@ final class ScoreFollower {
 
   /** The take may begin with any entry, or with one of the first sollus. */
   private void begin(PlaceDraft draft, int j) {
-    for (int k = 0; k < expected.length; k++) {
-      if (k <= MOST_MISSED) {
-        draft.offer(k, -extraCost[j] - k * MISSED_COST, -1, -1);
-      } else if (entries[k]) {
-        draft.offer(k, -extraCost[j] - RESTART_COST, -1, -1);
-      }
+    for (int k = 0; k <= Math.min(MOST_MISSED, expected.length - 1); k++) {
+      draft.offer(k, -extraCost[j] - k * MISSED_COST, -1, -1);
+    }
+    for (int k : entryPlaces) {
+      draft.offer(k, -extraCost[j] - RESTART_COST, -1, -1);
     }
   }
 
@@ -151,16 +170,33 @@ final class ScoreFollower {
       int k = places.sollu()[p];
       int last = Math.min(expected.length - 1, k + 1 + MOST_MISSED);
       for (int next = k + 1; next <= last; next++) {
-        double asked = (expected[next] - expected[k]) * stretch;
-        double tolerance =
-            Math.min(MOST_TOLERANCE_SECONDS, Math.max(LEAST_TOLERANCE_SECONDS, TOLERANCE * asked));
-        double off = (took - asked) / tolerance;
-        if (Math.abs(off) <= WORST) {
-          double cost = off * off / 4 + (next - k - 1) * MISSED_COST + extra;
+        double off = off(k, next, took, stretch);
+        if (off <= WORST) {
+          double cost =
+              off * off / 4 + (next - k - 1) * MISSED_COST + extra + pulse.cost(next, seconds(j));
           draft.offer(next, places.score()[p] - cost, from, p);
         }
       }
     }
+  }
+
+  /** By how many tolerances an interval is off, in the way that fits it best. */
+  private double off(int from, int to, double took, double stretch) {
+    double written = expected[to] - expected[from];
+    double least = off(written * stretch, took);
+    for (double[] way : otherWays) {
+      double other = way[to] - way[from];
+      if (other != written && least > OTHER_WAY) {
+        least = Math.min(least, Math.hypot(OTHER_WAY, off(other * stretch, took)));
+      }
+    }
+    return least;
+  }
+
+  private static double off(double asked, double took) {
+    double tolerance =
+        Math.min(MOST_TOLERANCE_SECONDS, Math.max(LEAST_TOLERANCE_SECONDS, TOLERANCE * asked));
+    return Math.abs(took - asked) / tolerance;
   }
 
   private Path traced(PlaceDraft.Places[] places, int count) {
@@ -215,10 +251,8 @@ final class ScoreFollower {
       if (onset < 0) {
         return;
       }
-      for (int k = 0; k < expected.length; k++) {
-        if (entries[k]) {
-          draft.offer(k, best - extraCost[j] - RESTART_COST, onset, place);
-        }
+      for (int k : entryPlaces) {
+        draft.offer(k, best - extraCost[j] - RESTART_COST, onset, place);
       }
     }
   }

@@ -86,7 +86,9 @@ public record TakeFindings(
           breathing,
           doubt);
     }
-    SaidSollus said = SaidSollus.of(alignment, lexicon);
+    SaidSollus first = SaidSollus.of(alignment, lexicon);
+    List<HabitFound> habits = HabitMeasure.of(expected, first.sollus(), first.line());
+    SaidSollus said = first.without(expected, habits);
     List<SaidSollu> sollus = said.sollus();
     return new TakeFindings(
         alignment,
@@ -95,7 +97,7 @@ public record TakeFindings(
         RoundMeasure.of(rounds, alignment, sollus),
         EvennessMeasure.of(expected, sollus, said.line()),
         QuickeningMeasure.of(expected, sollus, said.line()),
-        HabitMeasure.of(expected, sollus, said.line()),
+        habits,
         LandingMeasure.of(expected, sollus, said.line()),
         breathing,
         DoubtMeasure.after(alignment, said));
