@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.matraloom.score.Lexicon;
 
 /**
  * A take held against its score: which sollu was said when, which were missed, what was added.
@@ -16,7 +17,7 @@ import java.util.stream.IntStream;
 public record Alignment(List<ExpectedSollu> expected, List<Onset> onsets, List<Said> said) {
 
   /** With a score to go by, onsets are worth a look from this confidence. */
-  private static final double LEAST_CONFIDENCE = 0.10;
+  static final double LEAST_CONFIDENCE = 0.10;
 
   /**
    * A sollu that was heard.
@@ -44,13 +45,27 @@ public record Alignment(List<ExpectedSollu> expected, List<Onset> onsets, List<S
    * @return the best alignment
    */
   public static Alignment of(List<ExpectedSollu> expected, OnsetCurve curve) {
-    List<Onset> onsets = curve.onsets(LEAST_CONFIDENCE);
+    return of(expected, curve.onsets(LEAST_CONFIDENCE), Lexicon.standard());
+  }
+
+  /**
+   * Aligns onsets.
+   *
+   * @param expected the sollus of the score, in order
+   * @param onsets what was heard, in order of time
+   * @param lexicon what the score was read with
+   * @return the best alignment
+   */
+  static Alignment of(List<ExpectedSollu> expected, List<Onset> onsets, Lexicon lexicon) {
+    double[] seconds = expected.stream().mapToDouble(ExpectedSollu::seconds).toArray();
     boolean[] entries = new boolean[expected.size()];
     for (int k = 0; k < entries.length; k++) {
       entries[k] = expected.get(k).entry();
     }
     return new Alignment(
-        expected, onsets, new ScoreFollower(Ways.of(expected), entries, onsets).follow());
+        expected,
+        onsets,
+        new ScoreFollower(seconds, Intervals.of(expected, lexicon), entries, onsets).follow());
   }
 
   /**

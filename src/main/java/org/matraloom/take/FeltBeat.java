@@ -94,6 +94,16 @@ enum FeltBeat {
     return usualLagSeconds;
   }
 
+  /** By how much the lag is uncertain before anything is known of the performer, in seconds. */
+  double slackSeconds() {
+    return Math.max(0, 0.75 * (reachSeconds - 0.030));
+  }
+
+  /** The middle of the lags that are likely before anything is known, in seconds. */
+  double middleLagSeconds() {
+    return usualLagSeconds + 0.75 * slackSeconds();
+  }
+
   /** The usual lags of all classes, in order. */
   static double[] usualLags() {
     return Arrays.stream(values()).mapToDouble(FeltBeat::usualLagSeconds).toArray();

@@ -43,20 +43,11 @@ final class ScoreFollower {
   private static final double RESTART_COST = 7;
   private static final double RESTART_SECONDS = 0.2;
 
-  /** An interval may be off by this share of its length before it counts against a pair. */
-  private static final double TOLERANCE = 0.10;
-
-  private static final double LEAST_TOLERANCE_SECONDS = 0.018;
-  private static final double MOST_TOLERANCE_SECONDS = 0.12;
-
   /** An interval that is off by more than so many tolerances is not one interval. */
   private static final double WORST = 4;
 
-  /** Another way than the written one counts as being off by this much. */
-  private static final double OTHER_WAY = 0.6;
-
   private final double[] expected;
-  private final double[][] otherWays;
+  private final Intervals intervals;
   private final List<Onset> onsets;
   private final double[] extraCost;
   private final int[] entryPlaces;
@@ -70,20 +61,20 @@ final class ScoreFollower {
    * @param onsets what was heard, in order of time
    */
   ScoreFollower(double[] expected, boolean[] entries, List<Onset> onsets) {
-    this(new double[][] {expected}, entries, onsets);
+    this(expected, Intervals.plain(expected), entries, onsets);
   }
 
   /**
    * Prepares to follow a performer who may time the score in other ways than it is written.
    *
-   * @param ways when each sollu falls, in seconds at the tempo of the score, ascending; the first
-   *     way is the written one
+   * @param expected when each sollu falls in the score, in seconds at its tempo, ascending
+   * @param intervals tells how well two onsets fit two sollus
    * @param entries whether a performer may begin again at that sollu
    * @param onsets what was heard, in order of time
    */
-  ScoreFollower(double[][] ways, boolean[] entries, List<Onset> onsets) {
-    this.expected = ways[0].clone();
-    this.otherWays = Arrays.copyOfRange(ways, 1, ways.length);
+  ScoreFollower(double[] expected, Intervals intervals, boolean[] entries, List<Onset> onsets) {
+    this.expected = expected.clone();
+    this.intervals = intervals;
     entryPlaces = IntStream.range(0, entries.length).filter(k -> entries[k]).toArray();
     this.onsets = List.copyOf(onsets);
     extraCost = new double[onsets.size() + 1];
@@ -170,7 +161,7 @@ final class ScoreFollower {
       int k = places.sollu()[p];
       int last = Math.min(expected.length - 1, k + 1 + MOST_MISSED);
       for (int next = k + 1; next <= last; next++) {
-        double off = off(k, next, took, stretch);
+        double off = intervals.off(k, next, took, stretch);
         if (off <= WORST) {
           double cost =
               off * off / 4 + (next - k - 1) * MISSED_COST + extra + pulse.cost(next, seconds(j));
@@ -178,25 +169,6 @@ final class ScoreFollower {
         }
       }
     }
-  }
-
-  /** By how many tolerances an interval is off, in the way that fits it best. */
-  private double off(int from, int to, double took, double stretch) {
-    double written = expected[to] - expected[from];
-    double least = off(written * stretch, took);
-    for (double[] way : otherWays) {
-      double other = way[to] - way[from];
-      if (other != written && least > OTHER_WAY) {
-        least = Math.min(least, Math.hypot(OTHER_WAY, off(other * stretch, took)));
-      }
-    }
-    return least;
-  }
-
-  private static double off(double asked, double took) {
-    double tolerance =
-        Math.min(MOST_TOLERANCE_SECONDS, Math.max(LEAST_TOLERANCE_SECONDS, TOLERANCE * asked));
-    return Math.abs(took - asked) / tolerance;
   }
 
   private Path traced(PlaceDraft.Places[] places, int count) {

@@ -64,7 +64,8 @@ public record TakeFindings(
    * @return the findings
    */
   public static TakeFindings of(Timeline timeline, OnsetCurve curve, Lexicon lexicon) {
-    Alignment alignment = Alignment.of(ExpectedSollu.of(timeline), curve);
+    Alignment alignment =
+        Alignment.of(ExpectedSollu.of(timeline), curve.onsets(Alignment.LEAST_CONFIDENCE), lexicon);
     List<ExpectedSollu> expected = alignment.expected();
     List<Span.Round> rounds = timeline.performance().rounds();
     Breathing breathing =

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.matraloom.score.Lexicon;
 import org.matraloom.sound.FormantVoice;
 import org.matraloom.sound.SolluCue;
-import org.matraloom.sound.SolluSound;
+import org.matraloom.sound.SolluWave;
 import org.matraloom.sound.VoicePerson;
 import org.matraloom.sound.VoiceSettings;
 
@@ -22,7 +22,7 @@ final class OwnSpeaker implements SolluSpeaker {
 
   @Override
   public Spoken say(Optional<SolluCue> before, SolluCue cue, Optional<SolluCue> after) {
-    SolluSound sound = voice.say(before, cue, after);
+    SolluWave sound = voice.say(before, cue, after);
     int onset =
         onsets.computeIfAbsent(
             sound.samples(), samples -> SyllableMarks.of(samples, RATE).releaseFrame());

@@ -1,0 +1,77 @@
+package org.matraloom.take;
+
+import java.util.Arrays;
+import java.util.List;
+import org.matraloom.score.Lexicon;
+
+/** How well the time between two onsets fits two sollus of the score. */
+final class Intervals {
+
+  /** An interval may be off by this share of its length before it counts. */
+  private static final double TOLERANCE = 0.10;
+
+  private static final double LEAST_TOLERANCE_SECONDS = 0.018;
+  private static final double MOST_TOLERANCE_SECONDS = 0.12;
+
+  /** Another way than the written one counts as being off by this much. */
+  private static final double OTHER_WAY = 0.6;
+
+  private final double[][] ways;
+  private final double[] lagSeconds;
+  private final double[] slackSeconds;
+
+  private Intervals(double[][] ways, double[] lagSeconds, double[] slackSeconds) {
+    this.ways = ways;
+    this.lagSeconds = lagSeconds;
+    this.slackSeconds = slackSeconds;
+  }
+
+  /** Sounds without lags, said as written, in seconds. */
+  static Intervals plain(double[] written) {
+    return new Intervals(
+        new double[][] {written}, new double[written.length], new double[written.length]);
+  }
+
+  /**
+   * The sollus of a score, each heard as long before its beat as its consonant makes likely.
+   *
+   * @param expected in order
+   * @param lexicon tells the consonants
+   */
+  static Intervals of(List<ExpectedSollu> expected, Lexicon lexicon) {
+    FeltBeat[] kinds =
+        expected.stream().map(each -> FeltBeat.of(each.sollu(), lexicon)).toArray(FeltBeat[]::new);
+    return new Intervals(
+        Ways.of(expected),
+        Arrays.stream(kinds).mapToDouble(FeltBeat::middleLagSeconds).toArray(),
+        Arrays.stream(kinds).mapToDouble(FeltBeat::slackSeconds).toArray());
+  }
+
+  /**
+   * By how many tolerances an interval is off, in the way that fits it best.
+   *
+   * @param from a place in the score
+   * @param to a later one
+   * @param took the time between their onsets, in seconds
+   * @param stretch how many times as slow as the score the take is
+   */
+  double off(int from, int to, double took, double stretch) {
+    double slack = slackSeconds[from] + slackSeconds[to];
+    double felt = took + lagSeconds[to] - lagSeconds[from];
+    double written = ways[0][to] - ways[0][from];
+    double least = off(written * stretch, felt, slack);
+    for (int w = 1; w < ways.length && least > OTHER_WAY; w++) {
+      double other = ways[w][to] - ways[w][from];
+      if (other != written) {
+        least = Math.min(least, Math.hypot(OTHER_WAY, off(other * stretch, felt, slack)));
+      }
+    }
+    return least;
+  }
+
+  private static double off(double asked, double took, double slack) {
+    double tolerance =
+        Math.min(MOST_TOLERANCE_SECONDS, Math.max(LEAST_TOLERANCE_SECONDS, TOLERANCE * asked));
+    return Math.max(0, Math.abs(took - asked) - slack) / tolerance;
+  }
+}
