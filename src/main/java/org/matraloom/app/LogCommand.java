@@ -48,6 +48,12 @@ final class LogCommand implements Callable<Integer> {
       description = "Write every record, and every round of it, as a table; - prints it.")
   private Path csv;
 
+  @Option(
+      names = "--picture",
+      paramLabel = "FILE",
+      description = "Draw tempo over time, as FILE.svg or FILE.png.")
+  private Path picture;
+
   @Option(names = "--json", description = "Print everything as JSON.")
   private boolean json;
 
@@ -72,7 +78,11 @@ final class LogCommand implements Callable<Integer> {
     History all = place.read();
     History history = chosen(all);
     VoicedTime voice = VoicedTime.of(all, OffsetDateTime.now());
-    boolean isWritten = csv != null;
+    boolean isWritten = csv != null || picture != null;
+    if (picture != null) {
+      PictureFile.write(LogPicture.of(history), picture);
+      out.println(picture);
+    }
     if (csv != null) {
       writeCsv(history, out);
     }

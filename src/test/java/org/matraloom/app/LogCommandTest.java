@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -83,6 +84,32 @@ class LogCommandTest {
     assertTrue(rows.get(1).contains(",note,Gutter Song,,,60.0,true,,0.0,,\"wet, \"\"loud\"\"\""));
     assertTrue(rows.get(3).contains(",note,Gutter Song,3,5,62.0,false,,,,"), rows.get(3));
     assertEquals(Files.readString(csv), log("--csv", "-").out());
+  }
+
+  @Test
+  void thePictureShowsThePieceAndItsRounds() throws IOException {
+    add("--tempo", "60", "--clean", "--date", "2026-03-01");
+    add("--tempo", "65", "--missed", "--round", "3", "--nadai", "5", "--date", "2026-03-08");
+    Path svg = folder.resolve("tempo.svg");
+    assertEquals(svg + "\n", log("--picture", svg.toString()).out());
+    String drawn = Files.readString(svg);
+    for (String words :
+        List.of("Gutter Song", "Whole piece", "Round 3, nadai 5", "1 Mar 26", "60")) {
+      assertTrue(drawn.contains("<title>" + words + "</title>"), words);
+    }
+    Path png = folder.resolve("tempo.png");
+    assertEquals(ExitCode.DONE, log("--picture", png.toString()).code());
+    assertTrue(ImageIO.read(png.toFile()).getWidth() > 1000);
+    CommandLineRun wrong = log("--picture", folder.resolve("tempo.gif").toString());
+    assertEquals(ExitCode.BAD_INPUT, wrong.code());
+    assertTrue(wrong.err().contains(".svg or .png"), wrong.err());
+  }
+
+  @Test
+  void anEmptyLogCanBeDrawn() throws IOException {
+    Path svg = folder.resolve("tempo.svg");
+    assertEquals(ExitCode.DONE, log("--picture", svg.toString()).code());
+    assertTrue(Files.readString(svg).contains("No take was judged yet."));
   }
 
   @Test
