@@ -45,7 +45,7 @@ public record Alignment(List<ExpectedSollu> expected, List<Onset> onsets, List<S
    * @return the best alignment
    */
   public static Alignment of(List<ExpectedSollu> expected, OnsetCurve curve) {
-    return of(expected, curve.onsets(LEAST_CONFIDENCE), Lexicon.standard());
+    return of(expected, curve.heard(LEAST_CONFIDENCE), Lexicon.standard());
   }
 
   /**

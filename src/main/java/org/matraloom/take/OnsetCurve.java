@@ -14,6 +14,9 @@ public final class OnsetCurve {
   /** The confidence from which an onset is reported where no score says what to expect. */
   public static final double USUAL_CONFIDENCE = 0.35;
 
+  /** Judged by the sound alone, what is less sure than this is no onset whatever the pulse. */
+  private static final double WORTH_WEIGHING = 0.10;
+
   /** Two onsets are at least this far apart. */
   static final double LEAST_INTERVAL_SECONDS = 0.050;
 
@@ -121,12 +124,30 @@ public final class OnsetCurve {
   }
 
   /**
-   * The onsets of at least some confidence.
+   * The onsets of at least some confidence, judged by the sound and by the pulse of those around.
    *
    * @param leastConfidence above 0, to 1; {@link #USUAL_CONFIDENCE} where no score helps
    * @return in order of time, at least 50 ms apart
    */
   public List<Onset> onsets(double leastConfidence) {
+    List<Onset> heard = heard(Math.min(leastConfidence, WORTH_WEIGHING));
+    PulseSupport pulse =
+        new PulseSupport(
+            heard.stream().filter(onset -> onset.confidence() >= USUAL_CONFIDENCE).toList());
+    return heard.stream()
+        .map(pulse::weighed)
+        .filter(onset -> onset.confidence() >= leastConfidence)
+        .toList();
+  }
+
+  /**
+   * The onsets of at least some confidence, judged by the sound alone: for one who has a score to
+   * go by and wants to know what is off its pulse.
+   *
+   * @param leastConfidence above 0, to 1
+   * @return in order of time, at least 50 ms apart
+   */
+  List<Onset> heard(double leastConfidence) {
     List<Integer> peaks = new ArrayList<>();
     for (int step = 0; step < confidence.length; step++) {
       if (confidence[step] >= leastConfidence && isPeak(step)) {
