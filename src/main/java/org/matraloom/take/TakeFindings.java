@@ -65,7 +65,7 @@ public record TakeFindings(
    */
   public static TakeFindings of(Timeline timeline, OnsetCurve curve, Lexicon lexicon) {
     Alignment alignment =
-        Alignment.of(ExpectedSollu.of(timeline), curve.onsets(Alignment.LEAST_CONFIDENCE), lexicon);
+        Alignment.of(ExpectedSollu.of(timeline), curve.heard(Alignment.LEAST_CONFIDENCE), lexicon);
     List<ExpectedSollu> expected = alignment.expected();
     List<Span.Round> rounds = timeline.performance().rounds();
     Breathing breathing =
