@@ -3,6 +3,7 @@ package org.matraloom.app;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.LexiconException;
 import picocli.CommandLine.Option;
@@ -15,6 +16,11 @@ final class LexiconOptions {
       paramLabel = "FILE",
       description = "A list of your own sollus and spellings, added to the built-in ones.")
   private Path file;
+
+  /** The user's list as it was given. */
+  Optional<Path> file() {
+    return Optional.ofNullable(file);
+  }
 
   Lexicon lexicon() {
     if (file == null) {

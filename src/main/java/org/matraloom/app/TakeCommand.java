@@ -3,8 +3,9 @@ package org.matraloom.app;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.matraloom.notation.Reading;
 import org.matraloom.notation.ScoreReader;
@@ -12,11 +13,7 @@ import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
-import org.matraloom.take.Onset;
-import org.matraloom.take.OnsetCurve;
-import org.matraloom.take.Recording;
-import org.matraloom.take.RecordingException;
-import org.matraloom.take.Recordings;
+import org.matraloom.take.Landing;
 import org.matraloom.take.TakeFindings;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -38,6 +35,7 @@ import picocli.CommandLine.Spec;
       "",
       "Exit code 1 if the take does not land, or if it cannot be judged; the reason is said.",
       "Example: matraloom take samples-synth/gutter-song.loom monday.wav",
+      "Two takes: matraloom take --compare samples-synth/gutter-song.loom monday.wav friday.wav",
       "Where sounds begin, without a score: matraloom take --onsets lesson.m4a"
     })
 final class TakeCommand implements Callable<Integer> {
@@ -45,45 +43,66 @@ final class TakeCommand implements Callable<Integer> {
   @Spec private CommandSpec command;
 
   @Parameters(
-      arity = "0..2",
+      arity = "0..3",
       paramLabel = "SCORE RECORDING",
       description = "The score, a .loom file, and the recording of it.")
   private List<Path> files = List.of();
 
   @Mixin private LexiconOptions lexicon;
 
+  @Option(names = "--compare", description = "Set two recordings of the score side by side.")
+  private boolean compare;
+
   @Option(names = "--json", description = "Write JSON.")
   private boolean json;
 
-  @Option(
-      names = "--onsets",
-      paramLabel = "RECORDING",
-      description = "Only list where sounds begin in a recording, in seconds.")
-  private Path recording;
-
-  @Option(
-      names = "--confidence",
-      paramLabel = "SHARE",
-      description =
-          "With --onsets: only what is at least this sure, 0.01 to 1 (default: ${DEFAULT-VALUE}).")
-  private double confidence = OnsetCurve.USUAL_CONFIDENCE;
+  @Mixin private OnsetOptions onsets;
 
   @Override
   public Integer call() throws IOException {
-    if (recording != null) {
-      return listOnsets();
+    if (onsets.isAsked()) {
+      return onsets.list();
     }
-    if (files.size() != 2) {
+    if (files.size() != (compare ? 3 : 2)) {
       throw new UserError(
-          "take wants a score and a recording, such as: matraloom take piece.loom monday.wav");
+          compare
+              ? "take --compare wants a score and two recordings of it"
+              : "take wants a score and a recording, such as: take piece.loom monday.wav");
     }
-    Timeline timeline = ScoreTimeline.of(Performance.of(score()), 0);
-    TakeFindings findings = TakeFindings.of(timeline, listen(files.get(1)), lexicon.lexicon());
+    Composition score = score();
+    Performance performance = Performance.of(score);
+    Timeline timeline = ScoreTimeline.of(performance, 0);
+    List<TakeFindings> takes = new ArrayList<>();
+    for (Path file : files.subList(1, files.size())) {
+      takes.add(TakeFindings.of(timeline, OnsetOptions.listen(file), lexicon.lexicon()));
+    }
     PrintWriter out = command.commandLine().getOut();
-    TakeJson.write(findings, out);
-    boolean good =
-        findings.doubt().isEmpty() && findings.landing().filter(l -> l.lands()).isPresent();
-    return good ? ExitCode.DONE : ExitCode.CHECK_FAILED;
+    if (compare) {
+      return compare(takes, performance, out);
+    }
+    TakeFindings findings = takes.get(0);
+    if (json) {
+      TakeJson.write(findings, performance, out);
+    } else {
+      String tala = score.avartana().tala().name();
+      Optional<String> list = lexicon.file().map(Path::toString);
+      TypedDrill typed = new TypedDrill(files.get(0).toString(), list, tala);
+      TakeReport.print(findings, performance, typed, out);
+    }
+    boolean lands = findings.landing().filter(Landing::lands).isPresent();
+    return lands && findings.doubt().isEmpty() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
+  }
+
+  private int compare(List<TakeFindings> takes, Performance performance, PrintWriter out)
+      throws IOException {
+    if (json) {
+      TakeJson.write(takes, performance, out);
+    } else {
+      List<String> names = files.stream().skip(1).map(Path::toString).toList();
+      TakeComparison.print(takes, names, performance, out);
+    }
+    boolean known = takes.stream().allMatch(take -> take.doubt().isEmpty());
+    return known ? ExitCode.DONE : ExitCode.CHECK_FAILED;
   }
 
   private Composition score() {
@@ -91,28 +110,5 @@ final class TakeCommand implements Callable<Integer> {
     PrintWriter err = command.commandLine().getErr();
     reading.problems().forEach(problem -> err.println(problem.format()));
     return reading.composition().orElseThrow(UserError::alreadyTold);
-  }
-
-  private int listOnsets() throws IOException {
-    if (!(confidence >= 0.01 && confidence <= 1)) {
-      throw new UserError("--confidence is " + confidence + "; it must be from 0.01 to 1");
-    }
-    PrintWriter out = command.commandLine().getOut();
-    OnsetCurve curve = listen(recording);
-    for (Onset onset : curve.onsets(confidence)) {
-      out.println(String.format(Locale.ROOT, "%.4f", onset.seconds()));
-    }
-    if (curve.isSilent()) {
-      command.commandLine().getErr().println("matraloom: " + recording + " is silent");
-    }
-    return ExitCode.DONE;
-  }
-
-  private static OnsetCurve listen(Path file) throws IOException {
-    try (Recording sound = Recordings.open(file)) {
-      return OnsetCurve.of(sound);
-    } catch (RecordingException unreadable) {
-      throw new UserError(unreadable.getMessage());
-    }
   }
 }

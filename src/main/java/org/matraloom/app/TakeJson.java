@@ -3,12 +3,16 @@ package org.matraloom.app;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.util.List;
+import org.matraloom.score.Performance;
 import org.matraloom.take.Alignment;
 import org.matraloom.take.Breathing;
 import org.matraloom.take.Evenness;
 import org.matraloom.take.ExpectedSollu;
 import org.matraloom.take.HabitFound;
+import org.matraloom.take.Judgement;
 import org.matraloom.take.Landing;
+import org.matraloom.take.Practice;
 import org.matraloom.take.Pulse;
 import org.matraloom.take.Quickening;
 import org.matraloom.take.RoundFindings;
@@ -24,14 +28,30 @@ final class TakeJson {
     this.json = json;
   }
 
-  static void write(TakeFindings findings, PrintWriter out) throws IOException {
+  static void write(TakeFindings findings, Performance performance, PrintWriter out)
+      throws IOException {
     try (Json json = Json.to(out)) {
-      new TakeJson(json.generator()).write(findings);
+      new TakeJson(json.generator()).write(findings, performance);
     }
   }
 
-  private void write(TakeFindings findings) throws IOException {
+  static void write(List<TakeFindings> takes, Performance performance, PrintWriter out)
+      throws IOException {
+    try (Json json = Json.to(out)) {
+      json.generator().writeStartArray();
+      for (TakeFindings findings : takes) {
+        new TakeJson(json.generator()).write(findings, performance);
+      }
+      json.generator().writeEndArray();
+    }
+  }
+
+  private void write(TakeFindings findings, Performance performance) throws IOException {
     json.writeStartObject();
+    Judgement judgement = Judgement.of(findings, performance);
+    json.writeStringField("good", judgement.good());
+    json.writeStringField("wrong", judgement.wrong());
+    json.writeStringField("practice", judgement.practice().map(Practice::why).orElse(null));
     if (findings.doubt().isPresent()) {
       json.writeStringField("doubt", findings.doubt().get().reason());
     } else {

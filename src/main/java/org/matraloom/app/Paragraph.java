@@ -1,0 +1,27 @@
+package org.matraloom.app;
+
+/** Text broken into lines of at most 80 columns. */
+final class Paragraph {
+
+  private static final int COLUMNS = 80;
+
+  private Paragraph() {}
+
+  /** The text with line feeds in place of some of its spaces; a longer word stays whole. */
+  static String of(String text) {
+    StringBuilder lines = new StringBuilder();
+    int column = 0;
+    for (String word : text.split(" ", -1)) {
+      if (column > 0 && column + 1 + word.length() > COLUMNS) {
+        lines.append('\n');
+        column = 0;
+      } else if (column > 0) {
+        lines.append(' ');
+        column++;
+      }
+      lines.append(word);
+      column += word.length();
+    }
+    return lines.toString();
+  }
+}

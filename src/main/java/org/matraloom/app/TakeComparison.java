@@ -1,0 +1,116 @@
+package org.matraloom.app;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.matraloom.score.Performance;
+import org.matraloom.take.HabitFound;
+import org.matraloom.take.Judgement;
+import org.matraloom.take.Pulse;
+import org.matraloom.take.Quickening;
+import org.matraloom.take.RoundFindings;
+import org.matraloom.take.TakeFindings;
+
+/** Two takes of a score side by side. */
+final class TakeComparison {
+
+  private static final int MOST_ROUNDS = 24;
+  private static final String ROW = "%-34s %20s %20s";
+
+  private final List<TakeFindings> takes;
+  private final PrintWriter out;
+
+  private TakeComparison(List<TakeFindings> takes, PrintWriter out) {
+    this.takes = takes;
+    this.out = out;
+  }
+
+  static void print(
+      List<TakeFindings> takes, List<String> names, Performance performance, PrintWriter out) {
+    for (int i = 0; i < takes.size(); i++) {
+      Judgement judgement = Judgement.of(takes.get(i), performance);
+      out.println(Paragraph.of(names.get(i) + ": " + judgement.good() + " " + judgement.wrong()));
+    }
+    out.println();
+    new TakeComparison(takes, out).table();
+  }
+
+  private void table() {
+    row("", "first take", "second take");
+    ofPulse("tempo, beats a minute", pulse -> number("%.1f", pulse.beatsPerMinute()));
+    ofPulse("drift, %", pulse -> number("%+.2f", pulse.driftPercent()));
+    ofPulse("spread around the pulse, ms", pulse -> number("%.1f", 1_000 * pulse.spreadSeconds()));
+    row(
+        "landing, ms",
+        take ->
+            take.landing()
+                .map(landing -> number("%+.1f", 1_000 * landing.errorSeconds()))
+                .orElse("not heard"));
+    row("sollus missed", take -> "" + take.alignment().missed().size());
+    row("sounds added", take -> "" + take.alignment().added().size());
+    row(
+        "breaths at planned places",
+        take -> take.breathing().kept() + " of " + take.breathing().planned());
+    row("longest stretch, s", take -> number("%.1f", take.breathing().longestSeconds()));
+    int rounds = Math.min(MOST_ROUNDS, takes.get(0).rounds().size());
+    for (int r = 0; r < rounds; r++) {
+      int at = r;
+      String name = "round " + takes.get(0).rounds().get(r).round();
+      row(name + ", tempo", take -> tempo(take.rounds().get(at)));
+      row(
+          name + ", spread ms",
+          take -> number("%.1f", 1_000 * take.rounds().get(at).spreadSeconds()));
+      row(name + ", habit", take -> habits(take, take.rounds().get(at).round()));
+    }
+    takes.get(0).changes().stream().limit(MOST_ROUNDS).forEach(this::change);
+  }
+
+  private void change(Quickening change) {
+    row(
+        String.format(
+            Locale.ROOT,
+            "change %d to %d, round %d (asked %.2f)",
+            change.from(),
+            change.to(),
+            change.round(),
+            change.asked()),
+        take ->
+            take.changes().stream()
+                .filter(other -> other.place() == change.place())
+                .map(other -> number("%.3f", other.ratio()))
+                .findFirst()
+                .orElse("-"));
+  }
+
+  private static String tempo(RoundFindings round) {
+    return round.beatsPerMinute() > 0 ? number("%.1f", round.beatsPerMinute()) : "-";
+  }
+
+  private static String habits(TakeFindings take, int round) {
+    String found =
+        take.habits().stream()
+            .filter(habit -> habit.round() == round)
+            .map(HabitFound::habit)
+            .map(habit -> habit.name().toLowerCase(Locale.ROOT).replace('_', ' '))
+            .collect(Collectors.joining(", "));
+    return found.isEmpty() ? "none" : found;
+  }
+
+  private void ofPulse(String name, Function<Pulse, String> value) {
+    row(name, take -> take.pulse().map(value).orElse("-"));
+  }
+
+  private void row(String name, Function<TakeFindings, String> value) {
+    row(name, value.apply(takes.get(0)), value.apply(takes.get(1)));
+  }
+
+  private void row(String name, String first, String second) {
+    out.println(String.format(Locale.ROOT, ROW, name, first, second).stripTrailing());
+  }
+
+  private static String number(String format, double value) {
+    return String.format(Locale.ROOT, format, value);
+  }
+}

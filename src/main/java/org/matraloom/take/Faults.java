@@ -1,0 +1,222 @@
+package org.matraloom.take;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.matraloom.score.Nadai;
+import org.matraloom.score.Performance;
+
+/**
+ * Looks for the one thing that went wrong most, in this order: the end was not reached, a habit, a
+ * restart, a missed landing, a change of nadai at a wrong speed, sollus left out, a pulse that ran
+ * or dragged, a place of the beat that is always early or late.
+ */
+final class Faults {
+
+  /**
+   * A change of tempo below this is not noticed: five taps at 60 beats a minute are told from five
+   * at 62.0, but hardly from less (experiments page of the Mazurka Project, mazurka.org.uk).
+   */
+  static final double DRIFT_PERCENT = 100 * 2.0 / 60;
+
+  /**
+   * In a performance a place of the beat may be off by twice what is noticed in a row of clicks.
+   */
+  private static final double UNEVEN_TOLERANCES = 2;
+
+  private static final double SURE_SIGMAS = 3;
+
+  /** More than this share of sollus missing is worth a word. */
+  private static final double MISSED_SHARE = 0.02;
+
+  private final TakeFindings findings;
+  private final Performance performance;
+  private final TakePlaces places;
+  private final double tempo;
+
+  private Faults(TakeFindings findings, Performance performance) {
+    this.findings = findings;
+    this.performance = performance;
+    this.places = new TakePlaces(performance, findings.alignment().expected());
+    this.tempo = findings.pulse().orElseThrow().beatsPerMinute();
+  }
+
+  /**
+   * The worst fault.
+   *
+   * @param findings with a pulse
+   * @param performance what was to be said
+   * @return nothing if all is well
+   */
+  static Optional<Fault> worst(TakeFindings findings, Performance performance) {
+    Faults faults = new Faults(findings, performance);
+    return Stream.<Supplier<Optional<Fault>>>of(
+            faults::end,
+            faults::habit,
+            faults::restart,
+            faults::landing,
+            faults::change,
+            faults::missed,
+            faults::drift,
+            faults::uneven)
+        .map(Supplier::get)
+        .flatMap(Optional::stream)
+        .findFirst();
+  }
+
+  private Optional<Fault> end() {
+    int last = findings.sollus().stream().mapToInt(SaidSollu::place).max().orElse(0);
+    if (findings.landing().isPresent()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Fault(
+            "The landing was not heard: the take ends with " + places.of(last) + ".",
+            Practice.phrase(expected(last).phrase(), tempo)));
+  }
+
+  private Optional<Fault> habit() {
+    return findings.habits().stream()
+        .max(Comparator.comparingDouble(HabitFound::sure))
+        .map(
+            found -> {
+              String nadai =
+                  performance.rounds().stream()
+                      .filter(round -> round.number() == found.round())
+                      .map(round -> Nadai.inWords(round.matrasPerBeat()))
+                      .findFirst()
+                      .orElse("it");
+              return new Fault(
+                  "In round " + found.round() + ", " + nadai + ", " + found.habit().words() + ".",
+                  Practice.change(performance, found.round(), 4, 5, tempo));
+            });
+  }
+
+  private Optional<Fault> restart() {
+    for (int i = 1; i < findings.sollus().size(); i++) {
+      if (findings.sollus().get(i).run() > findings.sollus().get(i - 1).run()) {
+        int broke = findings.sollus().get(i - 1).place();
+        return Optional.of(
+            new Fault(
+                "You broke off after " + places.of(broke) + ", and began again.",
+                Practice.phrase(expected(broke).phrase(), tempo)));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Fault> landing() {
+    return findings
+        .landing()
+        .filter(landing -> !landing.lands())
+        .map(
+            landing ->
+                new Fault(
+                    String.format(
+                        Locale.ROOT,
+                        "It does not land: the last sollu is %.0f ms %s (%.2f matras), %s.",
+                        1_000 * Math.abs(landing.errorSeconds()),
+                        side(landing.errorSeconds()),
+                        Math.abs(landing.errorMatras()),
+                        places.of(landing.place())),
+                    Practice.phrase(expected(landing.place()).phrase(), tempo)));
+  }
+
+  private Optional<Fault> change() {
+    for (Quickening change : findings.changes()) {
+      double matra = 60 / tempo / change.to();
+      double share = Tolerance.displacementSeconds(matra) / matra;
+      double off = change.ratio() / change.asked() - 1;
+      if (Math.abs(off) > share) {
+        return Optional.of(
+            new Fault(
+                String.format(
+                    Locale.ROOT,
+                    "At the change from %d to %d the matras went %.2f times as fast, not %.2f: %s.",
+                    change.from(),
+                    change.to(),
+                    change.ratio(),
+                    change.asked(),
+                    places.of(change.place())),
+                Practice.change(performance, change.round(), change.from(), change.to(), tempo)));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Fault> missed() {
+    List<Integer> missed = findings.alignment().missed();
+    if (missed.size() <= MISSED_SHARE * findings.alignment().expected().size()) {
+      return Optional.empty();
+    }
+    Map<String, List<Integer>> byPhrase =
+        missed.stream().collect(Collectors.groupingBy(k -> expected(k).phrase()));
+    return byPhrase.entrySet().stream()
+        .max(
+            Comparator.comparingInt((Map.Entry<String, List<Integer>> e) -> e.getValue().size())
+                .thenComparing(Map.Entry::getKey))
+        .map(
+            worst ->
+                new Fault(
+                    missed.size()
+                        + " sollus were not heard, "
+                        + worst.getValue().size()
+                        + " of them in "
+                        + worst.getKey()
+                        + "; the first is "
+                        + places.of(worst.getValue().get(0))
+                        + ".",
+                    Practice.phrase(worst.getKey(), tempo)));
+  }
+
+  private Optional<Fault> drift() {
+    double drift = findings.pulse().orElseThrow().driftPercent();
+    return Math.abs(drift) <= DRIFT_PERCENT
+        ? Optional.empty()
+        : Optional.of(
+            new Fault(
+                String.format(
+                    Locale.ROOT,
+                    "The tempo %s by %.1f %% from the first beat to the last.",
+                    drift > 0 ? "ran away" : "dragged",
+                    Math.abs(drift)),
+                Practice.pulse(tempo)));
+  }
+
+  private Optional<Fault> uneven() {
+    return findings.evenness().stream()
+        .filter(this::isUneven)
+        .max(Comparator.comparingDouble(place -> Math.abs(place.meanSeconds())))
+        .map(
+            place ->
+                new Fault(
+                    String.format(
+                        Locale.ROOT,
+                        "Matra %d of the beat in %s is %.0f ms %s as a rule.",
+                        place.matra(),
+                        Nadai.inWords(place.matrasPerBeat()),
+                        1_000 * Math.abs(place.meanSeconds()),
+                        side(place.meanSeconds())),
+                    Practice.slowly(tempo)));
+  }
+
+  private boolean isUneven(Evenness place) {
+    double matra = 60 / tempo / place.matrasPerBeat();
+    double mean = Math.abs(place.meanSeconds());
+    return mean > UNEVEN_TOLERANCES * Tolerance.displacementSeconds(matra)
+        && mean > SURE_SIGMAS * place.spreadSeconds() / Math.sqrt(place.count());
+  }
+
+  private ExpectedSollu expected(int place) {
+    return findings.alignment().expected().get(place);
+  }
+
+  private static String side(double seconds) {
+    return seconds > 0 ? "late" : "early";
+  }
+}

@@ -1,0 +1,48 @@
+package org.matraloom.take;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+
+/** Says what went well in a take. */
+final class Praise {
+
+  private Praise() {}
+
+  /**
+   * One sentence: the pulse if it held, or else the words, or else the steadiest round.
+   *
+   * @param findings with a pulse
+   * @return the sentence
+   */
+  static String of(TakeFindings findings) {
+    Pulse pulse = findings.pulse().orElseThrow();
+    List<ExpectedSollu> expected = findings.alignment().expected();
+    int missed = findings.alignment().missed().size();
+    String words =
+        missed == 0
+            ? "all " + expected.size() + " sollus were said"
+            : expected.size() - missed + " of " + expected.size() + " sollus were heard";
+    if (Math.abs(pulse.driftPercent()) <= Faults.DRIFT_PERCENT && findings.habits().isEmpty()) {
+      return String.format(
+          Locale.ROOT,
+          "The pulse held at %.1f beats a minute, and %s.",
+          pulse.beatsPerMinute(),
+          words);
+    }
+    if (missed == 0) {
+      return "All " + expected.size() + " sollus were said.";
+    }
+    return findings.rounds().stream()
+        .filter(round -> round.missed() < round.sollus())
+        .min(Comparator.comparingDouble(RoundFindings::spreadSeconds))
+        .map(
+            round ->
+                String.format(
+                    Locale.ROOT,
+                    "Round %d was the steadiest: its sollus lie %.0f ms from the pulse.",
+                    round.round(),
+                    1_000 * round.spreadSeconds()))
+        .orElse("At least " + words + ".");
+  }
+}
