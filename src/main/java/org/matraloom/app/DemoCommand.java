@@ -2,29 +2,19 @@ package org.matraloom.app;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.EnumSet;
-import java.util.Optional;
+import java.util.Arrays;
+import java.util.List;
 import java.util.concurrent.Callable;
-import org.matraloom.kanakku.Landing;
-import org.matraloom.schedule.ScoreTimeline;
-import org.matraloom.score.Composition;
-import org.matraloom.score.Lexicon;
-import org.matraloom.score.Performance;
-import org.matraloom.sound.FormantVoice;
-import org.matraloom.sound.Mix;
-import org.matraloom.sound.Part;
-import org.matraloom.sound.PcmFormat;
-import org.matraloom.sound.VoiceSettings;
-import org.matraloom.time.Ratio;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
-/** The whole job on the piece that comes with the program. */
+/** The whole job on the piece that comes with the program: each command is shown and then run. */
 @Command(
     name = "demo",
     mixinStandardHelpOptions = true,
@@ -32,7 +22,30 @@ import picocli.CommandLine.Spec;
     footer = {"", "Example: matraloom demo --folder river-demo"})
 final class DemoCommand implements Callable<Integer> {
 
-  private static final Ratio SLOW = Ratio.of(3, 4);
+  private static final String SCORE = "SCORE";
+
+  /**
+   * A step of the job: why, and the command; a word that ends in a dot and a kind is a new file.
+   */
+  private record Stage(String why, String command) {}
+
+  private static final List<Stage> STAGES =
+      List.of(
+          new Stage("Does it land?", "check SCORE"),
+          new Stage("Where is there time to breathe?", "breaths SCORE"),
+          new Stage("A page to read from the floor.", "sheet SCORE -o river-steps.pdf --cues"),
+          new Stage(
+              "Slow, with everything: claps, finger counts, ticks and the voice.",
+              "render SCORE -o 1-slow-with-everything.wav --slow 75%"),
+          new Stage(
+              "At full tempo without the ticks, then with the hands alone.",
+              "render SCORE -o 2-no-ticks.wav --mix practice --without ticks"),
+          new Stage("", "render SCORE -o 3-hands-only.wav --only claps,counts,waves"),
+          new Stage("Only the join where the nadai changes.", "drill join SCORE -o 4-join.wav"),
+          new Stage(
+              "A take is measured against the score; here the guide's own voice stands in for you.",
+              "render SCORE -o guide.wav --only voice --mono"),
+          new Stage("", "take SCORE guide.wav"));
 
   @Spec private CommandSpec command;
 
@@ -48,40 +61,44 @@ final class DemoCommand implements Callable<Integer> {
     PrintWriter out = command.commandLine().getOut();
     Files.createDirectories(folder);
     Path score = folder.resolve(DemoScore.FILE);
-    Files.writeString(score, DemoScore.text(), StandardCharsets.UTF_8);
-
-    out.println("1. The piece, as written in " + score + ":");
+    WholeFile.writeText(score, text -> text.append(DemoScore.text()));
+    out.println("The piece, as written in " + score + ":");
     out.println();
     DemoScore.text().lines().forEach(line -> out.println("    " + line));
+    for (Stage stage : STAGES) {
+      if (!stage.why().isEmpty()) {
+        out.println();
+        out.println("-- " + stage.why());
+      }
+      int code = run(words(stage.command(), score), out);
+      if (code != ExitCode.DONE) {
+        return code;
+      }
+    }
     out.println();
-
-    out.println("2. Does it land?");
-    out.println();
-    Composition composition = DemoScore.read();
-    Landing landing = Landing.of(Performance.of(composition));
-    new LandingText(landing).print(out);
-    out.println();
-
-    out.println("3. Practice tracks, with an avartana counted in:");
-    TrackOutput tracks =
-        new TrackOutput(
-            out,
-            command.commandLine().getErr(),
-            rate -> new FormantVoice(rate, Lexicon.standard(), VoiceSettings.USUAL));
-    Composition slow = composition.at(composition.tempo().scaled(SLOW));
-    write(tracks, slow, Mix.lesson(), "1-slow-with-everything.wav");
-    write(tracks, composition, Mix.practice().without(EnumSet.of(Part.TICK)), "2-no-ticks.wav");
-    Mix handsOnly = Mix.practice().without(EnumSet.of(Part.TICK, Part.VOICE));
-    write(tracks, composition, handsOnly, "3-hands-only.wav");
-    out.println();
-    out.println("Keep the level low when you listen. Change the score and check it again:");
+    out.println("Keep the level low when you listen. Change the score and go on:");
     out.println("    matraloom check " + score);
-    return landing.lands() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
+    out.println("    matraloom play " + score);
+    out.println("    matraloom record " + score + " --only claps -o my-take.wav");
+    return ExitCode.DONE;
   }
 
-  private void write(TrackOutput tracks, Composition composition, Mix mix, String name)
-      throws IOException {
-    ScoreTimeline timeline = ScoreTimeline.of(Performance.of(composition), 1);
-    tracks.write(timeline, mix, Optional.empty(), PcmFormat.USUAL, folder.resolve(name));
+  private List<String> words(String line, Path score) {
+    return Arrays.stream(line.split(" "))
+        .map(word -> word.equals(SCORE) ? score.toString() : word)
+        .map(word -> word.matches(".*\\.(wav|pdf)") ? folder.resolve(word).toString() : word)
+        .toList();
+  }
+
+  private int run(List<String> words, PrintWriter out) {
+    out.println();
+    out.println(
+        Stream.concat(Stream.of("matraloom"), words.stream().map(DemoCommand::quoted))
+            .collect(Collectors.joining(" ", "$ ", "")));
+    return Main.run(out, command.commandLine().getErr(), words.toArray(String[]::new));
+  }
+
+  private static String quoted(String word) {
+    return word.contains(" ") ? "\"" + word + "\"" : word;
   }
 }

@@ -26,8 +26,8 @@ final class VoiceOptions {
       paramLabel = "WHERE",
       defaultValue = "vowel",
       description = {
-        "What falls on the grid: the vowel, the consonant, or the estimate of Marcus (1981),",
-        "marcus (default ${DEFAULT-VALUE})."
+        "What falls on the grid: vowel, consonant, or marcus, the estimate of Marcus (1981)",
+        "(default ${DEFAULT-VALUE})."
       })
   private VoicePlacement placement;
 
