@@ -2,6 +2,7 @@ package org.matraloom.app;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import org.matraloom.take.Onset;
@@ -54,6 +55,12 @@ final class OnsetOptions {
 
   /** Listens to a recording; what is wrong with the file is the user's error. */
   static OnsetCurve listen(Path file) throws IOException {
+    if (Files.isDirectory(file)) {
+      throw new UserError(file + " is a folder; give the name of a recording in it");
+    }
+    if (Files.notExists(file)) {
+      throw new UserError("there is no recording " + file);
+    }
     try (Recording sound = Recordings.open(file)) {
       return OnsetCurve.of(sound);
     } catch (RecordingException unreadable) {

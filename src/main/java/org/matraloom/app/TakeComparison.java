@@ -40,13 +40,13 @@ final class TakeComparison {
   private void table() {
     row("", "first take", "second take");
     ofPulse("tempo, beats a minute", pulse -> number("%.1f", pulse.beatsPerMinute()));
-    ofPulse("drift, %", pulse -> number("%+.2f", pulse.driftPercent()));
+    ofPulse("drift, %", pulse -> Signed.of(pulse.driftPercent(), 1));
     ofPulse("spread around the pulse, ms", pulse -> number("%.1f", 1_000 * pulse.spreadSeconds()));
     row(
         "landing, ms",
         take ->
             take.landing()
-                .map(landing -> number("%+.1f", 1_000 * landing.errorSeconds()))
+                .map(landing -> Signed.of(1_000 * landing.errorSeconds(), 1))
                 .orElse("not heard"));
     row("sollus missed", take -> "" + take.alignment().missed().size());
     row("sounds added", take -> "" + take.alignment().added().size());

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Locale;
 import org.matraloom.score.Performance;
 import org.matraloom.take.Alignment;
 import org.matraloom.take.Breathing;
@@ -21,6 +22,9 @@ import org.matraloom.take.TakeFindings;
 
 /** The findings of a take as JSON; the keys are the names of the records. */
 final class TakeJson {
+
+  private static final int SECONDS_PLACES = 6;
+  private static final int PLACES = 3;
 
   private final JsonGenerator json;
 
@@ -94,11 +98,11 @@ final class TakeJson {
 
   private void write(Pulse pulse) throws IOException {
     json.writeObjectFieldStart("pulse");
-    json.writeNumberField("beatsPerMinute", pulse.beatsPerMinute());
-    json.writeNumberField("driftPercent", pulse.driftPercent());
-    json.writeNumberField("spreadSeconds", pulse.spreadSeconds());
+    rounded("beatsPerMinute", pulse.beatsPerMinute());
+    rounded("driftPercent", pulse.driftPercent());
+    seconds("spreadSeconds", pulse.spreadSeconds());
     if (pulse.leadSeconds().isPresent()) {
-      json.writeNumberField("leadSeconds", pulse.leadSeconds().getAsDouble());
+      seconds("leadSeconds", pulse.leadSeconds().getAsDouble());
     } else {
       json.writeNullField("leadSeconds");
     }
@@ -109,8 +113,8 @@ final class TakeJson {
   private void write(Landing landing) throws IOException {
     json.writeObjectFieldStart("landing");
     json.writeNumberField("place", landing.place());
-    json.writeNumberField("errorSeconds", landing.errorSeconds());
-    json.writeNumberField("errorMatras", landing.errorMatras());
+    seconds("errorSeconds", landing.errorSeconds());
+    rounded("errorMatras", landing.errorMatras());
     json.writeBooleanField("lands", landing.lands());
     json.writeEndObject();
   }
@@ -123,8 +127,8 @@ final class TakeJson {
     json.writeNumberField("sollus", round.sollus());
     json.writeNumberField("missed", round.missed());
     json.writeNumberField("added", round.added());
-    json.writeNumberField("beatsPerMinute", round.beatsPerMinute());
-    json.writeNumberField("spreadSeconds", round.spreadSeconds());
+    rounded("beatsPerMinute", round.beatsPerMinute());
+    seconds("spreadSeconds", round.spreadSeconds());
     json.writeEndObject();
   }
 
@@ -134,8 +138,8 @@ final class TakeJson {
     json.writeNumberField("round", change.round());
     json.writeNumberField("from", change.from());
     json.writeNumberField("to", change.to());
-    json.writeNumberField("ratio", change.ratio());
-    json.writeNumberField("asked", change.asked());
+    rounded("ratio", change.ratio());
+    rounded("asked", change.asked());
     if (change.beatsUntilSteady().isPresent()) {
       json.writeNumberField("beatsUntilSteady", change.beatsUntilSteady().getAsInt());
     } else {
@@ -148,8 +152,8 @@ final class TakeJson {
     json.writeStartObject();
     json.writeStringField("habit", found.habit().name());
     json.writeNumberField("round", found.round());
-    json.writeNumberField("amount", found.amount());
-    json.writeNumberField("sure", found.sure());
+    rounded("amount", found.amount());
+    rounded("sure", found.sure());
     json.writeNumberField("beats", found.beats());
     json.writeEndObject();
   }
@@ -158,15 +162,15 @@ final class TakeJson {
     json.writeStartObject();
     json.writeNumberField("matrasPerBeat", place.matrasPerBeat());
     json.writeNumberField("matra", place.matra());
-    json.writeNumberField("meanSeconds", place.meanSeconds());
-    json.writeNumberField("spreadSeconds", place.spreadSeconds());
+    seconds("meanSeconds", place.meanSeconds());
+    seconds("spreadSeconds", place.spreadSeconds());
     json.writeNumberField("count", place.count());
     json.writeEndObject();
   }
 
   private void write(Breathing breathing) throws IOException {
     json.writeObjectFieldStart("breathing");
-    json.writeNumberField("longestSeconds", breathing.longestSeconds());
+    seconds("longestSeconds", breathing.longestSeconds());
     json.writeNumberField("longestFromPlace", breathing.longestFromPlace());
     json.writeNumberField("planned", breathing.planned());
     json.writeNumberField("kept", breathing.kept());
@@ -174,8 +178,8 @@ final class TakeJson {
     for (Breathing.Pause pause : breathing.taken()) {
       json.writeStartObject();
       json.writeNumberField("afterPlace", pause.afterPlace());
-      json.writeNumberField("atSeconds", pause.atSeconds());
-      json.writeNumberField("seconds", pause.seconds());
+      seconds("atSeconds", pause.atSeconds());
+      seconds("seconds", pause.seconds());
       json.writeBooleanField("planned", pause.planned());
       json.writeEndObject();
     }
@@ -193,9 +197,9 @@ final class TakeJson {
       json.writeStringField("beat", asked.beat().toString());
       json.writeNumberField("round", asked.round());
       json.writeNumberField("run", said.run());
-      json.writeNumberField("onsetSeconds", said.onsetSeconds());
-      json.writeNumberField("feltSeconds", said.feltSeconds());
-      json.writeNumberField("deviationSeconds", said.deviationSeconds());
+      seconds("onsetSeconds", said.onsetSeconds());
+      seconds("feltSeconds", said.feltSeconds());
+      seconds("deviationSeconds", said.deviationSeconds());
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -206,8 +210,24 @@ final class TakeJson {
     json.writeEndArray();
     json.writeArrayFieldStart("addedSeconds");
     for (int onset : alignment.added()) {
-      json.writeNumber(alignment.onsets().get(onset).seconds());
+      json.writeNumber(text(alignment.onsets().get(onset).seconds(), SECONDS_PLACES));
     }
     json.writeEndArray();
+  }
+
+  private void seconds(String name, double value) throws IOException {
+    json.writeFieldName(name);
+    json.writeNumber(text(value, SECONDS_PLACES));
+  }
+
+  private void rounded(String name, double value) throws IOException {
+    json.writeFieldName(name);
+    json.writeNumber(text(value, PLACES));
+  }
+
+  /** A number without an exponent and without a sign before zero. */
+  private static String text(double value, int places) {
+    String text = String.format(Locale.ROOT, "%." + places + "f", value);
+    return text.matches("-[0.]+") ? text.substring(1) : text;
   }
 }

@@ -4,7 +4,6 @@ import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.function.Function;
 import org.matraloom.breath.Care;
 import org.matraloom.score.Performance;
@@ -12,7 +11,6 @@ import org.matraloom.take.Breathing;
 import org.matraloom.take.ExpectedSollu;
 import org.matraloom.take.HabitFound;
 import org.matraloom.take.Judgement;
-import org.matraloom.take.Landing;
 import org.matraloom.take.Pulse;
 import org.matraloom.take.Quickening;
 import org.matraloom.take.TakeFindings;
@@ -50,7 +48,10 @@ final class TakeReport {
         .practice()
         .ifPresent(
             next -> {
-              out.println("Practise next " + next.why() + ":");
+              String title = performance.composition().title();
+              String why =
+                  title.isEmpty() ? next.why() : next.why().replace("the piece", "all of " + title);
+              out.println(Paragraph.of("Practise next " + why + ":"));
               out.println("  " + typed.of(next));
             });
     new TakeReport(findings, performance, out).tables();
@@ -84,7 +85,7 @@ final class TakeReport {
   private void pulse(Pulse pulse) {
     out.println();
     line("pulse", "%.2f beats a minute", pulse.beatsPerMinute());
-    line("drift", "%+.2f %% from the first beat to the last", pulse.driftPercent());
+    line("drift", "%s %% from the first beat to the last", Signed.of(pulse.driftPercent(), 1));
     line("spread", "%.1f ms around the pulse", 1_000 * pulse.spreadSeconds());
     pulse
         .leadSeconds()
@@ -155,17 +156,17 @@ final class TakeReport {
 
   private void landing() {
     out.println();
-    Optional<Landing> landing = findings.landing();
     out.println(
-        landing
+        findings
+            .landing()
             .map(
                 found ->
-                    String.format(
-                        Locale.ROOT,
-                        "landing    %+.1f ms (%+.2f matras): it %s",
-                        1_000 * found.errorSeconds(),
-                        found.errorMatras(),
-                        found.lands() ? "lands" : "does not land"))
+                    "landing    "
+                        + Signed.of(1_000 * found.errorSeconds(), 1)
+                        + " ms ("
+                        + Signed.of(found.errorMatras(), 2)
+                        + " matras): it "
+                        + (found.lands() ? "lands" : "does not land"))
             .orElse("landing    the last sollu was not heard"));
     places("missed", findings.alignment().missed(), this::written);
     places(
@@ -196,12 +197,16 @@ final class TakeReport {
 
   private void breaths() {
     Breathing breathing = findings.breathing();
-    line(
-        "breaths",
-        "%d of %d planned places used, %d elsewhere; longest stretch %.1f s",
-        breathing.kept(),
-        breathing.planned(),
-        breathing.taken().size() - breathing.kept(),
-        breathing.longestSeconds());
+    if (breathing.taken().isEmpty()) {
+      out.println("breaths    no breath was heard");
+    } else {
+      line(
+          "breaths",
+          "%d of %d planned places used, %d elsewhere; longest stretch %.1f s",
+          breathing.kept(),
+          breathing.planned(),
+          breathing.taken().size() - breathing.kept(),
+          breathing.longestSeconds());
+    }
   }
 }

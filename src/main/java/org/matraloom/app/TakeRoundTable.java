@@ -56,8 +56,8 @@ final class TakeRoundTable {
           row.append(
               String.format(
                   Locale.ROOT,
-                  " %+.0f (%.0f)",
-                  1_000 * place.meanSeconds(),
+                  " %s (%.0f)",
+                  Signed.of(1_000 * place.meanSeconds(), 0),
                   1_000 * place.spreadSeconds()));
         }
       }

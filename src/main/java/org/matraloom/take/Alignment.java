@@ -19,6 +19,9 @@ public record Alignment(List<ExpectedSollu> expected, List<Onset> onsets, List<S
   /** With a score to go by, onsets are worth a look from this confidence. */
   static final double LEAST_CONFIDENCE = 0.10;
 
+  /** What is less sure than this is not called an added sollu. */
+  private static final double ADDED_CONFIDENCE = 0.6;
+
   /**
    * A sollu that was heard.
    *
@@ -99,7 +102,7 @@ public record Alignment(List<ExpectedSollu> expected, List<Onset> onsets, List<S
     said.forEach(each -> paired.add(each.onset()));
     return IntStream.range(0, onsets.size())
         .filter(j -> !paired.contains(j))
-        .filter(j -> onsets.get(j).confidence() >= OnsetCurve.USUAL_CONFIDENCE)
+        .filter(j -> onsets.get(j).confidence() >= ADDED_CONFIDENCE)
         .boxed()
         .toList();
   }

@@ -14,6 +14,19 @@ final class DoubtMeasure {
 
   private static final int LEAST_SOLLUS = 8;
 
+  /**
+   * Where more than this share of sollus is missed or added, it matters whether sounds taken for
+   * the same sollu are alike: {@link SolluLikeness}. In made takes the ratio is above 60 with the
+   * right score and mostly below 5 with a wrong one; people vary more than made voices.
+   */
+  private static final double LEAST_TROUBLE = 0.10;
+
+  private static final double MUCH_TROUBLE = 0.20;
+  private static final double ALIKE = 5;
+
+  /** A restart is as much trouble as so many sollus missed. */
+  private static final int RESTART = 4;
+
   private DoubtMeasure() {}
 
   /**
@@ -35,9 +48,12 @@ final class DoubtMeasure {
     }
     int need = Math.min(LEAST_SOLLUS, alignment.expected().size());
     if (alignment.said().size() < need) {
+      int heard = alignment.said().size();
       return Optional.of(
           new Doubt(
-              "only " + alignment.said().size() + " sollus of the score were recognised in it"));
+              "only "
+                  + (heard == 1 ? "1 sollu of the score was" : heard + " sollus of the score were")
+                  + " recognised in it"));
     }
     return Optional.empty();
   }
@@ -47,9 +63,10 @@ final class DoubtMeasure {
    *
    * @param alignment what was heard
    * @param said the same against the pulse
+   * @param levels the recording
    * @return a reason not to trust the findings
    */
-  static Optional<Doubt> after(Alignment alignment, SaidSollus said) {
+  static Optional<Doubt> after(Alignment alignment, SaidSollus said, SoundLevels levels) {
     List<ExpectedSollu> expected = alignment.expected();
     int first = said.sollus().stream().mapToInt(SaidSollu::place).min().orElse(0);
     int last = said.sollus().stream().mapToInt(SaidSollu::place).max().orElse(0);
@@ -61,6 +78,14 @@ final class DoubtMeasure {
               "only "
                   + Math.round(100 * share)
                   + " of 100 sollus could be matched; it may be another piece"));
+    }
+    double trouble =
+        (last - first + 1 - heard + alignment.added().size() + RESTART * (said.line().runs() - 1))
+            / (last - first + 1.0);
+    if (trouble > LEAST_TROUBLE
+        && SolluLikeness.of(alignment, levels) < ALIKE * Math.min(1, trouble / MUCH_TROUBLE)) {
+      return Optional.of(
+          new Doubt("what was said does not sound like its sollus; it may be another piece"));
     }
     double[] matras =
         said.sollus().stream()

@@ -42,8 +42,8 @@ public final class OnsetCurve {
    */
   private static final double FAINT_DB = 28;
 
-  /** Below this largest sample a recording is silent: -100 dB of full scale. */
-  private static final float SILENT_PEAK = 1e-5f;
+  /** Below this largest sample a recording is silent: -80 dB of full scale. */
+  private static final float SILENT_PEAK = 1e-4f;
 
   private final BandEnergies energies;
   private final float[] likelihood;
@@ -117,7 +117,7 @@ public final class OnsetCurve {
   /**
    * Whether there is nothing to hear.
    *
-   * @return true if no sample is above -100 dB of full scale
+   * @return true if no sample is above -80 dB of full scale
    */
   public boolean isSilent() {
     return energies.peak() < SILENT_PEAK;

@@ -10,6 +10,9 @@ final class PlaceDraft {
   /** Where in the score the performer may be at one onset, and how they got there. */
   record Places(int[] sollu, double[] score, int[] fromOnset, int[] fromPlace) {}
 
+  /** A place that is worse than the best by this much is given up: two restarts. */
+  private static final double HOPELESS = 14;
+
   private final double[] score;
   private final int[] fromOnset;
   private final int[] fromPlace;
@@ -39,8 +42,18 @@ final class PlaceDraft {
   }
 
   Places best(int most, double gain) {
-    offered.sort((a, b) -> score[a] == score[b] ? a - b : Double.compare(score[b], score[a]));
-    List<Integer> kept = offered.subList(0, Math.min(most, offered.size()));
+    double bar = Double.NEGATIVE_INFINITY;
+    for (int k : offered) {
+      bar = Math.max(bar, score[k] - HOPELESS);
+    }
+    List<Integer> kept = new ArrayList<>();
+    for (int k : offered) {
+      if (score[k] >= bar) {
+        kept.add(k);
+      }
+    }
+    kept.sort((a, b) -> score[a] == score[b] ? a - b : Double.compare(score[b], score[a]));
+    kept = kept.subList(0, Math.min(most, kept.size()));
     return new Places(
         kept.stream().mapToInt(k -> k).toArray(),
         kept.stream().mapToDouble(k -> score[k] + gain).toArray(),

@@ -69,7 +69,7 @@ public record Practice(String why, List<String> drill, List<String> options) {
   /** The piece with the hand falling silent now and then. */
   static Practice pulse(double beatsPerMinute) {
     return new Practice(
-        "the whole with a hand that falls silent and comes back",
+        "the piece with a hand that falls silent and comes back",
         List.of("clicks"),
         List.of(
             "--heard", "2", "--silent", "1", "--tempo", tempo(beatsPerMinute), "-o", "clicks.wav"));
@@ -79,14 +79,14 @@ public record Practice(String why, List<String> drill, List<String> options) {
   static Practice quicker(double beatsPerMinute) {
     List<String> options = new ArrayList<>(List.of("--from", tempo(beatsPerMinute), "--by", "4"));
     options.addAll(List.of("--to", tempo(beatsPerMinute * QUICKER), "-o", "ladder.wav"));
-    return new Practice("the whole, a little quicker each time", List.of("ladder"), options);
+    return new Practice("the piece, a little quicker each time", List.of("ladder"), options);
   }
 
   /** The piece from the beginning, slowly up to its tempo. */
   static Practice slowly(double beatsPerMinute) {
     List<String> options = new ArrayList<>(List.of("--from", slower(beatsPerMinute), "--by", "4"));
     options.addAll(List.of("--to", tempo(beatsPerMinute), "-o", "ladder.wav"));
-    return new Practice("the whole, slowly at first", List.of("ladder"), options);
+    return new Practice("the piece, slowly at first", List.of("ladder"), options);
   }
 
   /**

@@ -26,6 +26,9 @@ final class PulseFit {
 
   private static final double LEAST_BEATS_FOR_GROWTH = 6;
 
+  /** A growth that is less than so many times its standard error is taken for none. */
+  private static final double SURE_SIGMAS = 2;
+
   private final double[] beat;
   private final double[] seconds;
   private final int[] run;
@@ -35,6 +38,8 @@ final class PulseFit {
 
   private double length;
   private double growth;
+  private double growthUnsure;
+  private boolean even;
   private double[] begin;
 
   /**
@@ -64,11 +69,17 @@ final class PulseFit {
         break;
       }
     }
+    if (growth != 0 && Math.abs(growth) < SURE_SIGMAS * growthUnsure) {
+      even = true;
+      for (int round = 0; round < ROUNDS; round++) {
+        refine();
+      }
+    }
     return new PulseLine(firstBeat, length, growth, begin);
   }
 
   private boolean mayGrow() {
-    return beat.length >= LEAST_FOR_GROWTH && range >= LEAST_BEATS_FOR_GROWTH;
+    return !even && beat.length >= LEAST_FOR_GROWTH && range >= LEAST_BEATS_FOR_GROWTH;
   }
 
   private double x(int i) {
@@ -147,11 +158,11 @@ final class PulseFit {
       double u = offs[i] / (BIWEIGHT * scale);
       weight[i] = Math.abs(u) < 1 ? (1 - u * u) * (1 - u * u) : 0;
     }
-    solve(weight);
+    solve(weight, scale);
   }
 
   /** Weighted least squares; the beginning of each run is eliminated by its weighted means. */
-  private void solve(double[] weight) {
+  private void solve(double[] weight, double scale) {
     double[][] mean = new double[runs][4];
     for (int i = 0; i < beat.length; i++) {
       double[] of = mean[run[i] - 1];
@@ -188,6 +199,7 @@ final class PulseFit {
     if (mayGrow() && det > 1e-9 * s11 * s22) {
       growth = (s11 * s2y - s12 * s1y) / det;
       length = (s22 * s1y - s12 * s2y) / det;
+      growthUnsure = scale * Math.sqrt(s11 / det);
     } else {
       growth = 0;
       length = s1y / s11;

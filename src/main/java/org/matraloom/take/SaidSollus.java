@@ -17,6 +17,14 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
   /** Fewer sollus have no pulse. */
   static final int LEAST = 4;
 
+  /** So many sollus are the end of a take. */
+  private static final int END_SOLLUS = 3;
+
+  private static final int LEAST_BEFORE_END = 18;
+
+  /** The end is odd if it is off by so many times the spread before it. */
+  private static final double ODD_SPREADS = 2.5;
+
   /**
    * Places every sollu of an alignment.
    *
@@ -67,7 +75,31 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
       sollus.add(new SaidSollu(place, run[i], onset, felt, 0));
     }
     List<ExpectedSollu> expected = alignment.expected();
-    return against(expected, sollus, fit(expected, sollus));
+    SaidSollus all = against(expected, sollus, fit(expected, sollus));
+    return all.withoutOddEnd(expected);
+  }
+
+  /**
+   * Where the last sollus are off the pulse of all before them, that pulse counts; otherwise a
+   * landing that is missed would bend the pulse that it is measured by.
+   */
+  private SaidSollus withoutOddEnd(List<ExpectedSollu> expected) {
+    if (sollus.size() < LEAST_BEFORE_END + END_SOLLUS) {
+      return this;
+    }
+    int from = sollus.size() - END_SOLLUS;
+    SaidSollus other = against(expected, sollus, fit(expected, sollus.subList(0, from)));
+    if (other.line.runs() < line.runs()) {
+      return this;
+    }
+    double[] before =
+        other.sollus.subList(0, from).stream().mapToDouble(SaidSollu::deviationSeconds).toArray();
+    double[] end =
+        other.sollus.subList(from, sollus.size()).stream()
+            .mapToDouble(SaidSollu::deviationSeconds)
+            .toArray();
+    double odd = ODD_SPREADS * Robust.spreadAroundZero(before);
+    return Math.abs(Robust.median(end)) > odd ? other : this;
   }
 
   private static PulseLine fit(List<ExpectedSollu> expected, List<SaidSollu> sollus) {

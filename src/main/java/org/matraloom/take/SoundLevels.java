@@ -8,6 +8,11 @@ final class SoundLevels {
   /** The level of an onset is looked for over so many steps: until the vowel after a breath. */
   static final int ATTACK_STEPS = 25;
 
+  /** The burst and the vowel after an onset, in steps from it. */
+  private static final int[][] COLOUR_STEPS = {{0, 5}, {8, 20}};
+
+  private static final double SMALLEST_ENERGY = 1e-12;
+
   private final BandEnergies energies;
   private final float[] levelDb;
 
@@ -64,5 +69,30 @@ final class SoundLevels {
       highest = Math.max(highest, levelDb[step]);
     }
     return highest;
+  }
+
+  /**
+   * The colour of what begins at a moment: for the burst and for the vowel, how loud each band is
+   * beside the others, in tens of decibels.
+   */
+  double[] colour(double seconds) {
+    int bands = energies.usedBands();
+    double[] colour = new double[bands * COLOUR_STEPS.length];
+    int onset = energies.stepAt(seconds);
+    for (int part = 0; part < COLOUR_STEPS.length; part++) {
+      double mean = 0;
+      for (int band = 0; band < bands; band++) {
+        double sum = SMALLEST_ENERGY;
+        for (int step = COLOUR_STEPS[part][0]; step < COLOUR_STEPS[part][1]; step++) {
+          sum += energies.energy(Math.min(energies.steps() - 1, onset + step), band);
+        }
+        colour[part * bands + band] = StrictMath.log10(sum);
+        mean += colour[part * bands + band] / bands;
+      }
+      for (int band = 0; band < bands; band++) {
+        colour[part * bands + band] -= mean;
+      }
+    }
+    return colour;
   }
 }

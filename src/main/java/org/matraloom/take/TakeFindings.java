@@ -101,6 +101,6 @@ public record TakeFindings(
         habits,
         LandingMeasure.of(expected, sollus, said.line()),
         breathing,
-        DoubtMeasure.after(alignment, said));
+        DoubtMeasure.after(alignment, said, curve.levels()));
   }
 }

@@ -43,14 +43,18 @@ final class Ways {
       int matra = asked.matra() - 1;
       double start = written[k] - matra * perBeat / nadai;
       boolean whole = matra >= 0 && nadai >= 5;
-      ways[2][k] =
-          whole && old == nadai - 1
-              ? start + perBeat * Math.min(matra / (double) old, SQUEEZED)
-              : written[k];
+      ways[2][k] = whole && old == nadai - 1 ? start + perBeat * squeezed(matra, old) : written[k];
       ways[3][k] = whole && nadai == 5 ? start + perBeat * limping(matra) : written[k];
       ways[4][k] = whole ? start + perBeat * rushed(matra, nadai) : written[k];
     }
     return ways;
+  }
+
+  /**
+   * The old speed as long as there is room in the beat; what is left over comes at its very end.
+   */
+  static double squeezed(int matra, int old) {
+    return Math.min(matra / (double) old, SQUEEZED);
   }
 
   /** Two quarters of a beat, then three sixths. */
