@@ -35,7 +35,7 @@ record TakeCase(Group group, String sample, String voice, Flaws flaws, RoomKind 
 
     /** Whether tempo and landing must be found exactly. */
     boolean isExact() {
-      return this == CLEAN || this == DRIFT || this == LANDING;
+      return this == CLEAN || this == DRIFT || this == LANDING || this == LEAD;
     }
 
     /** Whether other sounds are so loud that fewer sollus need be matched. */

@@ -33,6 +33,15 @@ record TakePlan(
     return new Maker(timeline, flaws).plan();
   }
 
+  /**
+   * How far the drift of what was said may be from that of its pulse by mere scatter: the standard
+   * error of the bend of a parabola through evenly spread points, in percent.
+   */
+  double driftScatterPercent(double jitterSeconds) {
+    double length = pulse.secondsAt(pulse.firstBeat() + pulse.beats()) - pulse.startSeconds();
+    return 100 * 6 * Math.sqrt(5.0 / sollus.size()) * jitterSeconds / (length / 2);
+  }
+
   /** The same by another clock, with the recording begun at another time. */
   TakePlan on(double clockFactor, double laterSeconds) {
     return new TakePlan(

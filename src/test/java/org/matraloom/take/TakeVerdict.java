@@ -17,9 +17,12 @@ import java.util.Set;
  * @param feltErrors the same of the felt beat
  * @param tempoPercent measured tempo against the true one
  * @param driftPercent measured drift less the true one
+ * @param scatterPercent how much of a drift the scatter of the sollus may feign, by its standard
+ *     error
  * @param landingSeconds measured landing error less the true one
  * @param habitsRight whether just the habits that are in the take were named
  * @param habits those that were named
+ * @param breaths how breaths were found
  * @param doubt why it was not judged, if it was not
  */
 record TakeVerdict(
@@ -31,9 +34,11 @@ record TakeVerdict(
     List<Double> feltErrors,
     Optional<Double> tempoPercent,
     Optional<Double> driftPercent,
+    double scatterPercent,
     Optional<Double> landingSeconds,
     boolean habitsRight,
     List<HabitFound> habits,
+    BreathVerdict breaths,
     Optional<Doubt> doubt) {
 
   /** A sollu is matched if it is heard between its onset and its vowel, give or take so much. */
@@ -68,12 +73,14 @@ record TakeVerdict(
         feltErrors,
         pulse.map(line -> 100 * (line.beatsPerMinute() / truth.pulse().beatsPerMinute() - 1)),
         pulse.map(line -> line.driftPercent() - truth.pulse().driftPercent()),
+        truth.driftScatterPercent(made.flaws().jitterSeconds),
         found
             .landing()
             .filter(landing -> landing.place() == last.place())
             .map(landing -> landing.errorSeconds() - truth.landingSeconds()),
         isRight(made, found.habits()),
         found.habits(),
+        BreathVerdict.of(truth, found.breathing()),
         found.doubt());
   }
 
