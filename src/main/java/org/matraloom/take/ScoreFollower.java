@@ -28,7 +28,7 @@ final class ScoreFollower {
   private static final int GUESS_ONSETS = 160;
 
   /** So many places in the score are followed at a time. */
-  private static final int PLACES = 240;
+  private static final int PLACES = 160;
 
   /** Between two pairs at most so many onsets are of something else. */
   private static final int MOST_EXTRA = 10;
@@ -42,6 +42,11 @@ final class ScoreFollower {
   private static final double EXTRA_COST = 0.4;
   private static final double RESTART_COST = 7;
   private static final double RESTART_SECONDS = 0.2;
+
+  /** An interval this much longer or shorter than asked, and this much more, fits in no way. */
+  private static final double MOST_APART = 1.4;
+
+  private static final double APART_SECONDS = 0.16;
 
   /** An interval that is off by more than so many tolerances is not one interval. */
   private static final double WORST = 4;
@@ -133,8 +138,8 @@ final class ScoreFollower {
     PlaceDraft draft = new PlaceDraft(expected.length);
     for (int j = 0; j < count; j++) {
       draft.clear();
-      begin(draft, j);
       entrance.advanceTo(places, j);
+      begin(draft, j, entrance.isOpen());
       entrance.offerTo(draft, j);
       for (int from = Math.max(0, j - 1 - MOST_EXTRA); from < j; from++) {
         goOn(draft, places[from], from, j, stretch);
@@ -145,11 +150,11 @@ final class ScoreFollower {
   }
 
   /** The take may begin with any entry, or with one of the first sollus. */
-  private void begin(PlaceDraft draft, int j) {
+  private void begin(PlaceDraft draft, int j, boolean anew) {
     for (int k = 0; k <= Math.min(MOST_MISSED, expected.length - 1); k++) {
       draft.offer(k, -extraCost[j] - k * MISSED_COST, -1, -1);
     }
-    for (int k : entryPlaces) {
+    for (int k : anew ? new int[0] : entryPlaces) {
       draft.offer(k, -extraCost[j] - RESTART_COST, -1, -1);
     }
   }
@@ -161,6 +166,13 @@ final class ScoreFollower {
       int k = places.sollu()[p];
       int last = Math.min(expected.length - 1, k + 1 + MOST_MISSED);
       for (int next = k + 1; next <= last; next++) {
+        double asked = (expected[next] - expected[k]) * stretch;
+        if (asked > took * MOST_APART + APART_SECONDS) {
+          break;
+        }
+        if (took > asked * MOST_APART + APART_SECONDS) {
+          continue;
+        }
         double off = intervals.off(k, next, took, stretch);
         if (off <= WORST) {
           double cost =
@@ -217,6 +229,11 @@ final class ScoreFollower {
         }
         seen++;
       }
+    }
+
+    /** Whether breaking off is better than not having begun. */
+    boolean isOpen() {
+      return best > 0;
     }
 
     void offerTo(PlaceDraft draft, int j) {
