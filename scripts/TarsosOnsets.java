@@ -18,7 +18,7 @@ class TarsosOnsets {
 
   public static void main(String[] files) throws Exception {
     for (String file : files) {
-      for (double threshold : new double[] {0.1, 0.2, 0.3, 0.5, 0.8}) {
+      for (double threshold : new double[] {0.1, 0.2, 0.3, 0.5, 0.8, 1.2}) {
         for (double interval : new double[] {0.004, 0.08}) {
           StringBuilder found = new StringBuilder();
           OnsetHandler add = (time, salience) -> found.append(String.format(Locale.ROOT, " %.4f", time));
