@@ -34,9 +34,6 @@ final class PulseSupport {
 
   private static final double LEAST = 0.15;
 
-  /** How much of the evidence counts: the distances to neighbours depend on one another. */
-  private static final double WEIGHT = 0.75;
-
   /** However sure, no peak is quite certain. */
   private static final double SUREST = 0.995;
 
@@ -59,8 +56,7 @@ final class PulseSupport {
    */
   Onset weighed(Onset heard) {
     double confidence = Math.min(SUREST, heard.confidence());
-    double odds =
-        confidence / (1 - confidence) * StrictMath.pow(supportAt(heard.seconds()), WEIGHT);
+    double odds = confidence / (1 - confidence) * supportAt(heard.seconds());
     return new Onset(heard.seconds(), odds / (1 + odds));
   }
 
