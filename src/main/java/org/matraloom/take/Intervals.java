@@ -16,6 +16,9 @@ final class Intervals {
   /** Another way than the written one counts as being off by this much. */
   private static final double OTHER_WAY = 0.6;
 
+  /** A difference of lags is uncertain by this share: some put the release itself on the beat. */
+  private static final double LAG_DOUBT = 0.5;
+
   private final double[][] ways;
   private final double[] lagSeconds;
   private final double[] slackSeconds;
@@ -56,8 +59,9 @@ final class Intervals {
    * @param stretch how many times as slow as the score the take is
    */
   double off(int from, int to, double took, double stretch) {
-    double slack = slackSeconds[from] + slackSeconds[to];
-    double felt = took + lagSeconds[to] - lagSeconds[from];
+    double lag = lagSeconds[to] - lagSeconds[from];
+    double slack = slackSeconds[from] + slackSeconds[to] + LAG_DOUBT * Math.abs(lag);
+    double felt = took + lag;
     double written = ways[0][to] - ways[0][from];
     double least = off(written * stretch, felt, slack);
     for (int w = 1; w < ways.length && least > OTHER_WAY; w++) {
