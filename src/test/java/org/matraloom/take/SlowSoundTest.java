@@ -67,7 +67,8 @@ class SlowSoundTest {
     }
     assertTrue(errors.size() >= 38, "onsets were found before: " + errors.size());
     errors.sort(null);
-    assertTrue(errors.get(errors.size() / 2) < 0.001, "median " + errors.get(errors.size() / 2));
+    // The detector itself, which looks every 4 ms, wavers by about 1 ms.
+    assertTrue(errors.get(errors.size() / 2) < 0.0015, "median " + errors.get(errors.size() / 2));
     assertTrue(errors.get(errors.size() * 9 / 10) < 0.003, errors.toString());
     // Where breath before the vowel is slowed as well, the vowel is an onset of its own.
     assertTrue(after.size() <= 1.15 * before.size(), before.size() + " became " + after.size());
