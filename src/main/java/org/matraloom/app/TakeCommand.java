@@ -2,6 +2,7 @@ package org.matraloom.app;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,7 +37,10 @@ import picocli.CommandLine.Spec;
       "Exit code 1 if the take does not land, or if it cannot be judged; the reason is said.",
       "Example: matraloom take samples-synth/gutter-song.loom monday.wav",
       "Two takes: matraloom take --compare samples-synth/gutter-song.loom monday.wav friday.wav",
-      "Where sounds begin, without a score: matraloom take --onsets lesson.m4a"
+      "Slowly, with clicks: matraloom take --slow 60%% piece.loom monday.wav -o slow.wav",
+      "Where sounds begin, without a score: matraloom take --onsets lesson.m4a",
+      "Every take that can be judged is noted in the practice log, see: matraloom log",
+      LogOptions.WHERE
     })
 final class TakeCommand implements Callable<Integer> {
 
@@ -56,6 +60,10 @@ final class TakeCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Write JSON.")
   private boolean json;
 
+  @Mixin private TakeOutputs outputs;
+
+  @Mixin private TakeLogOptions log;
+
   @Mixin private OnsetOptions onsets;
 
   @Override
@@ -69,6 +77,7 @@ final class TakeCommand implements Callable<Integer> {
               ? "take --compare wants a score and two recordings of it"
               : "take wants a score and a recording, such as: take piece.loom monday.wav");
     }
+    outputs.requireSense(compare, files);
     Composition score = score();
     Performance performance = Performance.of(score);
     Timeline timeline = ScoreTimeline.of(performance, 0);
@@ -89,6 +98,10 @@ final class TakeCommand implements Callable<Integer> {
       TypedDrill typed = new TypedDrill(files.get(0).toString(), list, tala);
       TakeReport.print(findings, performance, typed, out);
     }
+    PrintWriter told = json ? new PrintWriter(Writer.nullWriter()) : out;
+    Path recording = files.get(1);
+    outputs.write(findings, timeline, recording, told);
+    log.note(findings, performance, recording, told);
     boolean lands = findings.landing().filter(Landing::lands).isPresent();
     return lands && findings.doubt().isEmpty() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
   }

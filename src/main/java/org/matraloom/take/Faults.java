@@ -129,10 +129,7 @@ final class Faults {
 
   private Optional<Fault> change() {
     for (Quickening change : findings.changes()) {
-      double matra = 60 / tempo / change.to();
-      double share = Tolerance.displacementSeconds(matra) / matra;
-      double off = change.ratio() / change.asked() - 1;
-      if (Math.abs(off) > share) {
+      if (isOff(change, tempo)) {
         return Optional.of(
             new Fault(
                 String.format(
@@ -149,9 +146,21 @@ final class Faults {
     return Optional.empty();
   }
 
+  /** Whether the matras after a change go by at another speed than they should. */
+  static boolean isOff(Quickening change, double beatsPerMinute) {
+    double matra = 60 / beatsPerMinute / change.to();
+    double share = Tolerance.displacementSeconds(matra) / matra;
+    return Math.abs(change.ratio() / change.asked() - 1) > share;
+  }
+
+  /** Whether so many are missing that it is worth a word. */
+  static boolean areMissing(int missed, int asked) {
+    return missed > MISSED_SHARE * asked;
+  }
+
   private Optional<Fault> missed() {
     List<Integer> missed = findings.alignment().missed();
-    if (missed.size() <= MISSED_SHARE * findings.alignment().expected().size()) {
+    if (!areMissing(missed.size(), findings.alignment().expected().size())) {
       return Optional.empty();
     }
     Map<String, List<Integer>> byPhrase =

@@ -50,7 +50,7 @@ public final class SlowedTake {
    * @param findings what was measured in it
    * @param timeline what was to be said
    * @param speed its new speed, from {@value #SLOWEST} to 1
-   * @param withClicks whether clicks are laid over it; there are none if the take has no pulse
+   * @param withClicks whether clicks are laid over it; there are none if the take cannot be judged
    * @throws IllegalArgumentException if the speed is outside its range
    */
   public SlowedTake(TakeFindings findings, Timeline timeline, double speed, boolean withClicks) {
@@ -59,7 +59,7 @@ public final class SlowedTake {
     }
     this.findings = findings;
     this.speed = speed;
-    this.beats = withClicks ? beats(findings, timeline) : List.of();
+    this.beats = withClicks && findings.doubt().isEmpty() ? beats(findings, timeline) : List.of();
   }
 
   /**
