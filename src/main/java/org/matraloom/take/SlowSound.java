@@ -18,7 +18,7 @@ final class SlowSound implements Recording {
   /** Half a period of the lowest voice, 60 Hz, to either side. */
   private static final double SEEK_SECONDS = 0.0085;
 
-  private static final double SEEK_AT_ENTRY_SECONDS = 0.002;
+  private static final double SEEK_AT_ENTRY_SECONDS = 0.001;
 
   /** Similarity is looked for at about this rate first, then exactly. */
   private static final int COARSE_RATE = 12_000;
