@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "Without a terminal it plays once through and tells what goes on in lines.",
+      "How long a drill was played is noted in the practice log, see: matraloom log --help",
       "Example: matraloom play samples-synth/gutter-song.loom --without ticks",
       "         matraloom play --drill \"switch 4 5 --every halving --tempo 60\"",
       "Start with a low level, above all with headphones."
@@ -67,6 +68,8 @@ final class PlayCommand implements Callable<Integer> {
 
   @Mixin private DeviceOptions device;
 
+  @Mixin private NoteOptions log;
+
   @Option(names = "--plain", description = "Tell what goes on in lines, also on a terminal.")
   private boolean plain;
 
@@ -89,6 +92,10 @@ final class PlayCommand implements Callable<Integer> {
             SoundDevices.find().openOut(device.device(), piece.format(), SoundDevices.SOON_MS));
     if (plain || !session.onScreen()) {
       session.inLines(out, System.in);
+    }
+    if (drill != null) {
+      DrillEntry.of(made.passages(), session.playedSeconds())
+          .ifPresent(entry -> log.note(entry, out));
     }
     return ExitCode.DONE;
   }

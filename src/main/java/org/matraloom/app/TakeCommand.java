@@ -62,7 +62,7 @@ final class TakeCommand implements Callable<Integer> {
 
   @Mixin private TakeOutputs outputs;
 
-  @Mixin private TakeLogOptions log;
+  @Mixin private NoteOptions log;
 
   @Mixin private OnsetOptions onsets;
 

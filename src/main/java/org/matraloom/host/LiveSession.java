@@ -16,6 +16,7 @@ public final class LiveSession {
   private final Mix mix;
   private final Optional<Fade> fade;
   private final AudioOut out;
+  private final PlayedTime played = new PlayedTime();
 
   /**
    * Prepares a session.
@@ -50,6 +51,7 @@ public final class LiveSession {
       KeyDecoder keys = new KeyDecoder(screen);
       while (!desk.hasQuit()) {
         player.check();
+        played.look(System.nanoTime(), player.isPlaying());
         screen.show(LiveView.lines(desk.state(), screen.columns(), screen.rows()));
         keys.next(LOOK_MS).ifPresent(desk::press);
       }
@@ -74,11 +76,22 @@ public final class LiveSession {
       desk.start();
       while (!desk.hasQuit() && player.isPlaying()) {
         player.check();
+        played.look(System.nanoTime(), player.isPlaying());
         plain.show(desk.state());
         keys.next(LOOK_MS).ifPresent(desk::press);
       }
+      played.look(System.nanoTime(), false);
       player.check();
       lines.println("ended; underruns " + player.underruns());
     }
+  }
+
+  /**
+   * How long something was playing so far.
+   *
+   * @return seconds, stops and pauses not counted
+   */
+  public double playedSeconds() {
+    return played.seconds();
   }
 }

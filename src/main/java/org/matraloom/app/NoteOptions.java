@@ -2,10 +2,10 @@ package org.matraloom.app;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import org.matraloom.log.Entry;
-import org.matraloom.log.History;
 import org.matraloom.log.PracticeLog;
 import org.matraloom.log.VoicedTime;
 import org.matraloom.score.Performance;
@@ -15,13 +15,13 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
-/** Whether a take is noted in the practice log, and where that is. */
-final class TakeLogOptions {
+/** Whether practice is noted in the log, and where that is. */
+final class NoteOptions {
 
   @Spec(Spec.Target.MIXEE)
   private CommandSpec command;
 
-  @Option(names = "--no-log", description = "Do not note the take in the practice log.")
+  @Option(names = "--no-log", description = "Note nothing in the practice log.")
   private boolean noLog;
 
   @Mixin private LogOptions place;
@@ -31,24 +31,41 @@ final class TakeLogOptions {
     if (noLog) {
       return;
     }
-    PrintWriter err = command.commandLine().getErr();
-    PracticeLog log = place.log();
     if (findings.doubt().isPresent()) {
       out.println("Not noted in the practice log, as it cannot be judged.");
       return;
     }
     try {
-      Entry entry = TakeEntry.of(findings, performance, recording);
-      History before = log.read();
-      if (before.holds(entry.recording().orElseThrow())) {
+      note(TakeEntry.of(findings, performance, recording), out);
+    } catch (IOException unreadable) {
+      tell(unreadable);
+    }
+  }
+
+  /** Adds a record, unless the recording it is about has one; a long use of the voice is told. */
+  void note(Entry entry, PrintWriter out) {
+    if (noLog) {
+      return;
+    }
+    try {
+      PracticeLog log = place.log();
+      if (entry.recording().isPresent() && log.read().holds(entry.recording().get())) {
         out.println("Noted before in " + log.file());
         return;
       }
       log.append(entry);
-      out.println("Noted in " + log.file() + " (--no-log leaves a take out)");
+      out.println("Noted in " + log.file() + " (not with --no-log)");
       VoicedTime.of(log.read(), OffsetDateTime.now()).reminders().forEach(out::println);
     } catch (IOException unwritable) {
-      err.println("matraloom: not noted in the practice log: " + unwritable.getMessage());
+      tell(unwritable);
     }
+  }
+
+  private void tell(IOException problem) {
+    String why =
+        problem instanceof FileSystemException file
+            ? FileTrouble.explain(file)
+            : problem.getMessage();
+    command.commandLine().getErr().println("matraloom: not noted in the practice log: " + why);
   }
 }
