@@ -4,7 +4,8 @@ import java.util.Arrays;
 
 /**
  * Where the beats of a take fall: {@code time = begin + length x + growth x²}, {@code x} being the
- * beats since the first that was said. Every run of the take has its own beginning.
+ * beats since the first that was said. Every run of the take has its own beginning. A pulse that
+ * wanders is later or earlier than that, beat by beat: {@link #wanders()}.
  */
 public final class PulseLine {
 
@@ -12,6 +13,7 @@ public final class PulseLine {
   private final double lengthSeconds;
   private final double growthSeconds;
   private final double[] beginSeconds;
+  private final Wander wander;
 
   /**
    * A line.
@@ -22,10 +24,35 @@ public final class PulseLine {
    * @param beginSeconds where the first beat falls or would have fallen, for each run
    */
   PulseLine(double firstBeat, double lengthSeconds, double growthSeconds, double... beginSeconds) {
+    this(firstBeat, lengthSeconds, growthSeconds, beginSeconds, Wander.NONE);
+  }
+
+  private PulseLine(
+      double firstBeat,
+      double lengthSeconds,
+      double growthSeconds,
+      double[] beginSeconds,
+      Wander wander) {
     this.firstBeat = firstBeat;
     this.lengthSeconds = lengthSeconds;
     this.growthSeconds = growthSeconds;
     this.beginSeconds = beginSeconds.clone();
+    this.wander = wander;
+  }
+
+  /** The same line with a pulse that wanders about it. */
+  PulseLine wandering(Wander about) {
+    return new PulseLine(firstBeat, lengthSeconds, growthSeconds, beginSeconds, about);
+  }
+
+  /**
+   * Whether the pulse wanders about the line so much that every sollu is measured from the pulse
+   * around it.
+   *
+   * @return false if the line alone is the pulse
+   */
+  public boolean wanders() {
+    return wander != Wander.NONE;
   }
 
   /**
@@ -37,7 +64,9 @@ public final class PulseLine {
    */
   public double secondsAt(double beat, int run) {
     double x = beat - firstBeat;
-    return beginSeconds[run - 1] + x * (lengthSeconds + x * growthSeconds);
+    return beginSeconds[run - 1]
+        + x * (lengthSeconds + x * growthSeconds)
+        + wander.lateSeconds(beat, run);
   }
 
   /**

@@ -36,7 +36,7 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
     List<ExpectedSollu> expected = alignment.expected();
     List<FeltBeat> kinds =
         expected.stream().map(each -> FeltBeat.of(each.sollu(), lexicon)).toList();
-    SaidSollus first = with(FeltBeat.usualLags(), kinds, alignment);
+    SaidSollus first = with(FeltBeat.usualLags(), kinds, alignment).wandering(expected);
     return with(FeltLags.of(expected, kinds, first.sollus), kinds, alignment);
   }
 
@@ -62,6 +62,29 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
     return habits.isEmpty() || trusted.size() < LEAST || runs < line.runs()
         ? this
         : against(expected, sollus, fit(expected, trusted));
+  }
+
+  /**
+   * The same against a pulse that wanders, where it does; the last sollus do not count for it, as
+   * the landing is measured by it.
+   *
+   * @param expected the sollus of the score
+   * @return the same sollus, their deviations measured again
+   */
+  SaidSollus wandering(List<ExpectedSollu> expected) {
+    List<SaidSollu> before = sollus.subList(0, Math.max(0, sollus.size() - END_SOLLUS));
+    double[] matras =
+        before.stream()
+            .map(said -> expected.get(said.place()))
+            .mapToDouble(asked -> line.beatSeconds(asked.beat().toDouble()) / asked.matrasPerBeat())
+            .toArray();
+    Wander wander =
+        Wander.of(
+            before.stream().mapToDouble(s -> expected.get(s.place()).beat().toDouble()).toArray(),
+            before.stream().mapToDouble(SaidSollu::deviationSeconds).toArray(),
+            before.stream().mapToInt(SaidSollu::run).toArray(),
+            Robust.median(matras));
+    return wander == Wander.NONE ? this : against(expected, sollus, line.wandering(wander));
   }
 
   private static SaidSollus with(double[] lags, List<FeltBeat> kinds, Alignment alignment) {

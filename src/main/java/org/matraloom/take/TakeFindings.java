@@ -90,6 +90,9 @@ public record TakeFindings(
     SaidSollus first = SaidSollus.of(alignment, lexicon);
     List<HabitFound> habits = HabitMeasure.of(expected, first.sollus(), first.line());
     SaidSollus said = first.without(expected, habits);
+    if (habits.stream().noneMatch(found -> found.habit() == Habit.OLD_SPEED_KEPT)) {
+      said = said.wandering(expected);
+    }
     List<SaidSollu> sollus = said.sollus();
     return new TakeFindings(
         alignment,
