@@ -19,7 +19,7 @@ class MadeTakesTest {
   void whatIsWrongWithATakeIsFound() {
     Set<String> kinds = new HashSet<>();
     List<TakeCase> cases =
-        TakeCases.with(List.of()).stream()
+        TakeCases.with(List.of(), 1).stream()
             .filter(made -> made.sample().equals(sample(made.group())))
             .filter(made -> kinds.add(made.group() + "" + made.room() + made.flaws().khanda))
             .toList();

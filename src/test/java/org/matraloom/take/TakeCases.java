@@ -45,19 +45,21 @@ final class TakeCases {
 
   private final List<String> strangers;
   private final List<TakeCase> cases = new ArrayList<>();
-  private long nextSeed = 1;
+  private long nextSeed;
 
-  private TakeCases(List<String> strangers) {
+  private TakeCases(List<String> strangers, long firstSeed) {
     this.strangers = strangers;
+    this.nextSeed = firstSeed;
   }
 
   /**
    * The takes in a fixed order.
    *
    * @param strangers the voices that are not ours; none for takes in our own voices only
+   * @param firstSeed the seed of the first; each next take has the next
    */
-  static List<TakeCase> with(List<String> strangers) {
-    TakeCases made = new TakeCases(strangers);
+  static List<TakeCase> with(List<String> strangers, long firstSeed) {
+    TakeCases made = new TakeCases(strangers, firstSeed);
     made.plain();
     made.loud();
     made.wrongKhanda();

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.matraloom.schedule.Event;
+import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Lexicon;
 import org.matraloom.sound.PcmFormat;
 import org.matraloom.sound.WavWriter;
@@ -27,9 +28,10 @@ final class TakeKit {
    * Runs it.
    *
    * @param arguments {@code sounds} prints what the samples have said, each with its phones; {@code
-   *     judge FOLDER} measures takes in our voices and in those of the folder, each a folder of
-   *     words; more arguments are seeds or groups, of which alone takes are made; {@code write
-   *     SCORE SEED OUT.wav} makes a take of a score in our lower voice
+   *     judge FOLDER FIRST-SEED} measures takes in our voices and in those of the folder, each a
+   *     folder of words; more arguments are seeds or groups, of which alone takes are made; {@code
+   *     mistake} holds takes against scores of other pieces; {@code write SCORE SEED OUT.wav} makes
+   *     a take of a score in our lower voice
    * @throws IOException if a file cannot be read or written
    */
   public static void main(String[] arguments) throws IOException {
@@ -41,10 +43,14 @@ final class TakeKit {
       write(Path.of(arguments[1]), Long.parseLong(arguments[2]), Path.of(arguments[3]));
       return;
     }
+    if (arguments[0].equals("mistake")) {
+      System.exit(mistake() ? 0 : 1);
+    }
     Path folder = Path.of(arguments[1]);
-    List<String> only = List.of(arguments).subList(2, arguments.length);
+    long firstSeed = Long.parseLong(arguments[2]);
+    List<String> only = List.of(arguments).subList(3, arguments.length);
     List<TakeVerdict> verdicts =
-        TakeCases.with(folders(folder)).parallelStream()
+        TakeCases.with(folders(folder), firstSeed).parallelStream()
             .filter(
                 made ->
                     only.isEmpty()
@@ -64,12 +70,48 @@ final class TakeKit {
   /** Makes a take and measures it through what anyone may call. */
   static TakeVerdict judge(TakeCase made, Speakers speakers) {
     MadeTake take = made.make(speakers);
+    return TakeVerdict.of(made, take.plan(), TakeFindings.of(made.timeline(), listen(take)));
+  }
+
+  private static OnsetCurve listen(MadeTake take) {
     try {
-      OnsetCurve curve = OnsetCurve.of(SoundFiles.recording(take.sound(), take.rate()));
-      return TakeVerdict.of(made, take.plan(), TakeFindings.of(made.timeline(), curve));
+      return OnsetCurve.of(SoundFiles.recording(take.sound(), take.rate()));
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }
+  }
+
+  /** Holds a take of each sample against the scores of all others. */
+  private static boolean mistake() {
+    List<TakeCase> takes =
+        TakeCases.with(List.of(), 1).stream()
+            .filter(made -> made.group() == TakeCase.Group.DRIFT)
+            .toList();
+    List<String> believed =
+        takes.parallelStream()
+            .flatMap(
+                made -> {
+                  OnsetCurve curve = listen(made.make(new Speakers(Path.of("."))));
+                  return TakeCases.SAMPLES.stream()
+                      .filter(sample -> !sample.equals(made.sample()))
+                      .filter(sample -> isBelieved(curve, sample))
+                      .map(sample -> made + " for " + sample);
+                })
+            .toList();
+    believed.forEach(line -> System.out.println("# taken: " + line));
+    int trials = takes.size() * (TakeCases.SAMPLES.size() - 1);
+    System.out.println(
+        (believed.isEmpty() ? "ok - " : "not ok - ")
+            + believed.size()
+            + " takes were taken for another piece, in "
+            + trials
+            + " trials");
+    return believed.isEmpty();
+  }
+
+  private static boolean isBelieved(OnsetCurve curve, String sample) {
+    Timeline timeline = TakeCase.timeline(Path.of("samples-synth", sample + ".loom"));
+    return TakeFindings.of(timeline, curve).doubt().isEmpty();
   }
 
   /** The take has breaths, errors of some milliseconds, and drifts by a percent. */
@@ -99,7 +141,7 @@ final class TakeKit {
   private static TreeSet<String> sounds() {
     Lexicon lexicon = Lexicon.standard();
     TreeSet<String> lines = new TreeSet<>();
-    for (TakeCase made : TakeCases.with(List.of())) {
+    for (TakeCase made : TakeCases.with(List.of(), 1)) {
       for (Event event : made.timeline()) {
         if (event instanceof Event.SolluSaid said) {
           String phones = String.join(" ", lexicon.sound(said.sollu()).orElseThrow().phones());

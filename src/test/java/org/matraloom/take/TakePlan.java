@@ -24,6 +24,7 @@ record TakePlan(
   /** Which share of the beats shows the fault. */
   private static final double FAULTY_BEATS = 0.9;
 
+  private static final double MOST_EARLY = 0.3;
   private static final double LEAST_TO_DOUBLE = 0.17;
   private static final double LEAST_TO_ADD = 0.36;
   private static final double LEAST_TO_BREATHE = 0.45;
@@ -100,7 +101,7 @@ record TakePlan(
         double jitter = random.nextGaussian();
         jitter = Math.max(-MOST_JITTER, Math.min(MOST_JITTER, jitter)) * flaws.jitterSeconds;
         int grown = Math.max(0, k + 1 + flaws.landingSollus - asked.size());
-        double late = jitter + flaws.landingSeconds * grown / flaws.landingSollus;
+        double late = jitter + landingError() * grown / flaws.landingSollus;
         double felt = pulse.secondsAt(beat) - flaws.leadSeconds + late;
         double end =
             pulse.secondsAt(played(said.beat().plus(said.beats()).toDouble(), said.round()));
@@ -114,6 +115,14 @@ record TakePlan(
           sollus.set(k, sollus.get(k).lasting(length));
         }
       }
+    }
+
+    /** The last sollu cannot come before the one before it has been said. */
+    private double landingError() {
+      double last = asked.get(asked.size() - 1).beat().toDouble();
+      double before = asked.get(asked.size() - 2).beat().toDouble();
+      double room = pulse.secondsAt(last) - pulse.secondsAt(before);
+      return Math.max(flaws.landingSeconds, -MOST_EARLY * flaws.landingSollus * room);
     }
 
     /** The beat at which something is said that should be said at another. */
