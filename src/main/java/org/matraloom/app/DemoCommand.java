@@ -45,7 +45,7 @@ final class DemoCommand implements Callable<Integer> {
           new Stage(
               "A take is measured against the score; here the guide's own voice stands in for you.",
               "render SCORE -o guide.wav --only voice --mono"),
-          new Stage("", "take SCORE guide.wav"));
+          new Stage("", "take SCORE guide.wav --picture guide.png --no-log"));
 
   @Spec private CommandSpec command;
 
@@ -86,7 +86,7 @@ final class DemoCommand implements Callable<Integer> {
   private List<String> words(String line, Path score) {
     return Arrays.stream(line.split(" "))
         .map(word -> word.equals(SCORE) ? score.toString() : word)
-        .map(word -> word.matches(".*\\.(wav|pdf)") ? folder.resolve(word).toString() : word)
+        .map(word -> word.matches(".*\\.(wav|pdf|png)") ? folder.resolve(word).toString() : word)
         .toList();
   }
 

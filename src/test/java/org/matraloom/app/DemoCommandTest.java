@@ -30,7 +30,8 @@ class DemoCommandTest {
             "2-no-ticks.wav",
             "3-hands-only.wav",
             "4-join.wav",
-            "guide.wav")) {
+            "guide.wav",
+            "guide.png")) {
       assertTrue(Files.size(made.resolve(name)) > 300, name);
     }
     long shown = Pattern.compile("(?m)^\\$ matraloom ").matcher(run.out()).results().count();
