@@ -14,7 +14,9 @@ import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
+import org.matraloom.take.GuideStart;
 import org.matraloom.take.Landing;
+import org.matraloom.take.OnsetCurve;
 import org.matraloom.take.TakeFindings;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -83,7 +85,8 @@ final class TakeCommand implements Callable<Integer> {
     Timeline timeline = ScoreTimeline.of(performance, 0);
     List<TakeFindings> takes = new ArrayList<>();
     for (Path file : files.subList(1, files.size())) {
-      takes.add(TakeFindings.of(timeline, OnsetOptions.listen(file), lexicon.lexicon()));
+      OnsetCurve curve = OnsetOptions.listen(file);
+      takes.add(TakeFindings.of(timeline, curve, lexicon.lexicon(), GuideStart.of(file)));
     }
     PrintWriter out = command.commandLine().getOut();
     if (compare) {

@@ -10,8 +10,8 @@ import java.util.OptionalDouble;
  *     first; positive if the take grows faster
  * @param spreadSeconds how far sollus usually are from it: the median of the absolute deviations,
  *     times 1.4826 (the standard deviation, if the deviations are normal)
- * @param leadSeconds how much the whole take is after the beat that was heard; negative if it is
- *     ahead of it, empty if the take does not tell where that beat was. Ahead by some tens of
+ * @param leadSeconds how much the whole take is after the guide that was heard; negative if it is
+ *     ahead of it, empty if the take does not tell where the guide was. Ahead by some tens of
  *     milliseconds is usual (B. H. Repp, Psychon. Bull. Rev. 12 (2005) 969-992) and no fault
  * @param line where every beat falls
  */

@@ -1,6 +1,7 @@
 package org.matraloom.take;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Sums up the pulse of a take: {@link Pulse}. */
@@ -13,10 +14,10 @@ final class PulseMeasure {
    *
    * @param expected the sollus of the score
    * @param said what was said, at least one
-   * @param leadSeconds how far after the beat that was heard, if that is known
+   * @param guide where the guide was heard, if that is known
    * @return the pulse
    */
-  static Pulse of(List<ExpectedSollu> expected, SaidSollus said, OptionalDouble leadSeconds) {
+  static Pulse of(List<ExpectedSollu> expected, SaidSollus said, Optional<GuideStart> guide) {
     double[] beats =
         said.sollus().stream()
             .mapToDouble(each -> expected.get(each.place()).beat().toDouble())
@@ -29,6 +30,10 @@ final class PulseMeasure {
     double spread =
         Robust.spreadAroundZero(
             said.sollus().stream().mapToDouble(SaidSollu::deviationSeconds).toArray());
-    return new Pulse(60 / middle, 100 * (first / last - 1), spread, leadSeconds, line);
+    OptionalDouble lead =
+        guide.isPresent()
+            ? guide.get().leadSeconds(expected, said.sollus(), 60 / middle)
+            : OptionalDouble.empty();
+    return new Pulse(60 / middle, 100 * (first / last - 1), spread, lead, line);
   }
 }

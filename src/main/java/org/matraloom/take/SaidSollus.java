@@ -20,7 +20,7 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
   /** So many sollus are the end of a take. */
   private static final int END_SOLLUS = 3;
 
-  private static final int LEAST_BEFORE_END = 18;
+  private static final int LEAST_BEFORE_END = 40;
 
   /** The end is odd if it is off by so many times the spread before it. */
   private static final double ODD_SPREADS = 2.5;

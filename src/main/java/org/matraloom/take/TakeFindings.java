@@ -2,7 +2,6 @@ package org.matraloom.take;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.matraloom.breath.BreathPlanner;
 import org.matraloom.breath.BreathSettings;
 import org.matraloom.schedule.Timeline;
@@ -52,7 +51,7 @@ public record TakeFindings(
    * @return the findings
    */
   public static TakeFindings of(Timeline timeline, OnsetCurve curve) {
-    return of(timeline, curve, Lexicon.standard());
+    return of(timeline, curve, Lexicon.standard(), Optional.empty());
   }
 
   /**
@@ -61,9 +60,11 @@ public record TakeFindings(
    * @param timeline what was to be said
    * @param curve what was heard
    * @param lexicon what the score was read with
+   * @param guide where the guide was heard, if the recording tells
    * @return the findings
    */
-  public static TakeFindings of(Timeline timeline, OnsetCurve curve, Lexicon lexicon) {
+  public static TakeFindings of(
+      Timeline timeline, OnsetCurve curve, Lexicon lexicon, Optional<GuideStart> guide) {
     Alignment alignment =
         Alignment.of(ExpectedSollu.of(timeline), curve.heard(Alignment.LEAST_CONFIDENCE), lexicon);
     List<ExpectedSollu> expected = alignment.expected();
@@ -97,7 +98,7 @@ public record TakeFindings(
     return new TakeFindings(
         alignment,
         sollus,
-        Optional.of(PulseMeasure.of(expected, said, OptionalDouble.empty())),
+        Optional.of(PulseMeasure.of(expected, said, guide)),
         RoundMeasure.of(rounds, alignment, sollus),
         EvennessMeasure.of(expected, sollus, said.line()),
         QuickeningMeasure.of(expected, sollus, said.line()),

@@ -19,7 +19,7 @@ class TakeMeasuresTest {
   private static final PulseLine LINE = SaidAs.line();
 
   private static Pulse pulse(List<SaidSollu> said, PulseLine line) {
-    return PulseMeasure.of(ASKED, new SaidSollus(said, line), OptionalDouble.empty());
+    return PulseMeasure.of(ASKED, new SaidSollus(said, line), Optional.empty());
   }
 
   @Test
@@ -50,6 +50,19 @@ class TakeMeasuresTest {
     Pulse pulse = pulse(SaidAs.even(ASKED), new PulseLine(0, 0.75, -0.001, 1));
     assertEquals(4.399, pulse.driftPercent(), 0.001);
     assertEquals(60 / 0.7342, pulse.beatsPerMinute(), 1e-6);
+  }
+
+  /** The guide's first beat was heard at 1.04 s, where the take's falls at 1 s: 40 ms ahead. */
+  @Test
+  void aLeadIsToldByTheGuideAndChangesNothingElse() {
+    SaidSollus said = new SaidSollus(SaidAs.even(ASKED), LINE);
+    Pulse pulse = PulseMeasure.of(ASKED, said, Optional.of(new GuideStart(0, 1.04, 80)));
+    assertEquals(-0.040, pulse.leadSeconds().getAsDouble(), 1e-9);
+    assertEquals(0, pulse.spreadSeconds(), 1e-9);
+    assertTrue(LandingMeasure.of(ASKED, said.sollus(), LINE).orElseThrow().lands());
+    assertEquals(
+        OptionalDouble.empty(),
+        PulseMeasure.of(ASKED, said, Optional.of(new GuideStart(0, 1.04, 90))).leadSeconds());
   }
 
   @Test
