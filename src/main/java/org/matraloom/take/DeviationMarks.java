@@ -11,10 +11,15 @@ import java.util.OptionalInt;
  * @param said sollus that were heard
  * @param missed sollus that were not heard
  * @param addedBeats where other sounds were heard, in beats of the performance
+ * @param againBeats where the take was begun again, in beats of the performance
  * @param words every sollu of the score
  */
 record DeviationMarks(
-    List<Said> said, List<Word> missed, List<Double> addedBeats, List<Word> words) {
+    List<Said> said,
+    List<Word> missed,
+    List<Double> addedBeats,
+    List<Double> againBeats,
+    List<Word> words) {
 
   /** A sollu that was heard. */
   record Said(double beat, double deviationSeconds, double tolerableSeconds, boolean last) {
@@ -51,7 +56,20 @@ record DeviationMarks(
         said,
         findings.alignment().missed().stream().map(words::get).toList(),
         added(findings, line),
+        again(findings),
         words);
+  }
+
+  private static List<Double> again(TakeFindings findings) {
+    List<Double> beats = new ArrayList<>();
+    int run = 1;
+    for (SaidSollu said : findings.sollus()) {
+      if (said.run() > run) {
+        run = said.run();
+        beats.add(findings.alignment().expected().get(said.place()).beat().toDouble());
+      }
+    }
+    return beats;
   }
 
   private static List<Double> added(TakeFindings findings, PulseLine line) {

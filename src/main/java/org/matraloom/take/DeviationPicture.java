@@ -1,5 +1,6 @@
 package org.matraloom.take;
 
+import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -69,7 +70,7 @@ public final class DeviationPicture {
         new DeviationRow(picture, top, starts.get(i), beats, scale)
             .draw(performance, marks, findings.pulse().get().line());
       }
-      legend(picture, height - FOOT + 30, scale);
+      legend(picture, height - FOOT + 30, scale, !marks.againBeats().isEmpty());
     }
     return picture;
   }
@@ -123,10 +124,10 @@ public final class DeviationPicture {
     return "the last sollu is " + Math.abs(ms) + " ms " + (ms > 0 ? "late" : "early");
   }
 
-  private static void legend(Picture picture, double y, DeviationScale scale) {
+  private static void legend(Picture picture, double y, DeviationScale scale, boolean again) {
     double radius = DeviationRow.RADIUS;
     double x = MARGIN;
-    picture.fill(new Rectangle2D.Double(x, y - 12, 22, 14), Tone.TINT);
+    picture.fill(new Rectangle2D.Double(x, y - 12, 22, 14), Tone.FAINT);
     picture.fill(PictureMarks.dot(x + 11, y - 5, DeviationRow.SMALL), Tone.QUIET);
     x = label(picture, x + 28, y, "too small to be noticed");
     picture.fill(PictureMarks.dot(x, y - 5, radius), Tone.INK);
@@ -139,7 +140,11 @@ public final class DeviationPicture {
     x = label(picture, x + 11, y, "added");
     picture.fill(PictureMarks.dot(x, y - 5, DeviationRow.SMALL), Tone.INK);
     picture.outline(PictureMarks.dot(x, y - 5, DeviationRow.RING), 1.4, false, Tone.INK);
-    label(picture, x + 13, y, "the last sollu");
+    x = label(picture, x + 13, y, "the last sollu");
+    if (again) {
+      picture.outline(new Line2D.Double(x, y - 15, x, y + 4), 2, true, Tone.INK);
+      label(picture, x + 9, y, "begun again");
+    }
   }
 
   private static double label(Picture picture, double x, double y, String text) {

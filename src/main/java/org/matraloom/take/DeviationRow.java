@@ -1,5 +1,6 @@
 package org.matraloom.take;
 
+import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.matraloom.score.Avartana;
@@ -23,6 +24,8 @@ final class DeviationRow {
   private static final double FLAGS = 24;
   private static final double BEAT_TO_RADIUS = 10;
   private static final double LEAST_SHARE = 0.35;
+  private static final double AGAIN_BESIDE = 7;
+  private static final double AGAIN_OVER = 3;
   private static final double PLOT = 88;
   private static final double LEAST_BEAT = 9;
   private static final double LEAST_AVARTANA = 40;
@@ -71,7 +74,7 @@ final class DeviationRow {
         double half = PLOT / 2 * scale.part(Tolerance.displacementSeconds(matra));
         picture.fill(
             new Rectangle2D.Double(x(begin), zero() - half, x(end) - x(begin), 2 * half),
-            Tone.TINT);
+            Tone.FAINT);
       }
     }
   }
@@ -89,10 +92,10 @@ final class DeviationRow {
       }
       if (beat < to && beatWidth >= LEAST_NUMBERED) {
         long inCycle = Math.floorMod((long) beat, (long) cycle) + 1;
-        picture.text(x(beat), top - 5, Anchor.MIDDLE, SCALE, Long.toString(inCycle));
+        picture.text(x(beat) + 2, top - 5, Anchor.BEGIN, SCALE, Long.toString(inCycle));
       }
     }
-    picture.line(left, zero(), x(to), zero(), 1, Tone.QUIET);
+    picture.line(left, zero(), x(to), zero(), 0.6, Tone.QUIET);
     long number = Math.round(from / cycle) + 1;
     long last = Math.round(to / cycle);
     picture.text(
@@ -112,6 +115,13 @@ final class DeviationRow {
         picture.fill(PictureMarks.dot(x(word.beat()), zero(), size * RADIUS), Tone.PAPER);
         picture.outline(
             PictureMarks.dot(x(word.beat()), zero(), size * RADIUS), 1.6, false, Tone.INK);
+      }
+    }
+    for (double beat : marks.againBeats()) {
+      if (isHere(beat)) {
+        double x = x(beat) - AGAIN_BESIDE;
+        picture.outline(
+            new Line2D.Double(x, top - AGAIN_OVER, x, top + PLOT + AGAIN_OVER), 2, true, Tone.INK);
       }
     }
     for (double beat : marks.addedBeats()) {

@@ -54,6 +54,30 @@ class DeviationPictureTest {
   }
 
   @Test
+  void aRestartIsMarkedWhereItBegins() throws IOException {
+    TakeFindings once = findings(Optional.empty());
+    List<SaidSollu> sollus = new ArrayList<>(once.sollus());
+    SaidSollu first = sollus.get(0);
+    sollus.add(new SaidSollu(first.place(), 2, 60, 60, first.deviationSeconds()));
+    TakeFindings again =
+        new TakeFindings(
+            once.alignment(),
+            sollus,
+            once.pulse(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            once.landing(),
+            once.breathing(),
+            Optional.empty());
+    assertEquals(List.of(), DeviationMarks.of(once).againBeats());
+    assertEquals(List.of(expected.get(0).beat().toDouble()), DeviationMarks.of(again).againBeats());
+    assertTrue(svg(again).contains("<title>begun again</title>"));
+    assertFalse(svg(once).contains("<title>begun again</title>"));
+  }
+
+  @Test
   void theScaleHoldsNearlyAllAndTheRestIsAtTheEdge() {
     DeviationScale scale = DeviationScale.of(findings(Optional.empty()).sollus());
     assertEquals(20, scale.milliseconds());
