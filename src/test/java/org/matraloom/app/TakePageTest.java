@@ -20,9 +20,9 @@ class TakePageTest {
         Files.readAllLines(Path.of("docs", "take.md")).stream()
             .filter(line -> line.startsWith("    ./matraloom "))
             .map(line -> line.strip().substring("./matraloom ".length()))
-            .map(line -> line.replaceAll("(\\w+\\.wav)", folder + "/$1"))
+            .map(line -> line.replaceAll("(\\w+\\.(?:wav|svg))", folder + "/$1"))
             .toList();
-    assertEquals(5, commands.size(), "commands were found: " + commands);
+    assertEquals(7, commands.size(), "commands were found: " + commands);
     for (String command : commands) {
       CommandLineRun run = CommandLineRun.of(command.split(" "));
       assertEquals("", run.err(), command);
