@@ -18,6 +18,7 @@ import org.matraloom.take.Pulse;
 import org.matraloom.take.Quickening;
 import org.matraloom.take.RoundFindings;
 import org.matraloom.take.SaidSollu;
+import org.matraloom.take.Slip;
 import org.matraloom.take.TakeFindings;
 
 /** The findings of a take as JSON; the keys are the names of the records. */
@@ -71,6 +72,15 @@ final class TakeJson {
     } else {
       json.writeNullField("landing");
     }
+    json.writeArrayFieldStart("slips");
+    for (Slip slip : slips(findings)) {
+      json.writeStartObject();
+      json.writeNumberField("place", slip.place());
+      seconds("seconds", slip.seconds());
+      rounded("matras", slip.matras());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
     json.writeArrayFieldStart("rounds");
     for (RoundFindings round : findings.rounds()) {
       write(round);
@@ -94,6 +104,13 @@ final class TakeJson {
     write(findings.breathing());
     write(findings.alignment(), findings);
     json.writeEndObject();
+  }
+
+  private static List<Slip> slips(TakeFindings findings) {
+    return findings
+        .pulse()
+        .map(p -> Slip.of(findings.alignment().expected(), findings.sollus(), p.line()))
+        .orElse(List.of());
   }
 
   private void write(Pulse pulse) throws IOException {

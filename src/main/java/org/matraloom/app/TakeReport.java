@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.matraloom.breath.Care;
 import org.matraloom.score.Performance;
 import org.matraloom.take.Breathing;
@@ -13,6 +14,8 @@ import org.matraloom.take.HabitFound;
 import org.matraloom.take.Judgement;
 import org.matraloom.take.Pulse;
 import org.matraloom.take.Quickening;
+import org.matraloom.take.SaidSollu;
+import org.matraloom.take.Slip;
 import org.matraloom.take.TakeFindings;
 import org.matraloom.time.Ratio;
 
@@ -96,9 +99,21 @@ final class TakeReport {
                     "%.0f ms %s the beat heard in the take (a habit of most, no fault)",
                     1_000 * Math.abs(lead),
                     lead < 0 ? "before" : "after"));
-    if (pulse.line().runs() > 1) {
-      line("runs", "%d: begun again %d times", pulse.line().runs(), pulse.line().runs() - 1);
+    long restarts = restarts();
+    if (restarts > 0) {
+      line("restarts", "%d", restarts);
     }
+    List<Slip> slips = Slip.of(findings.alignment().expected(), findings.sollus(), pulse.line());
+    list(
+        "Slips",
+        slips.stream().map(slip -> slip.words() + " before " + written(slip.place())).toList());
+  }
+
+  private long restarts() {
+    List<SaidSollu> said = findings.sollus();
+    return IntStream.range(1, said.size())
+        .filter(i -> said.get(i).place() <= said.get(i - 1).place())
+        .count();
   }
 
   private void line(String name, String format, Object... values) {

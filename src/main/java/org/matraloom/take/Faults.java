@@ -13,8 +13,8 @@ import org.matraloom.score.Performance;
 
 /**
  * Looks for the one thing that went wrong most, in this order: the end was not reached, a habit, a
- * restart, a missed landing, a change of nadai at a wrong speed, sollus left out, a pulse that ran
- * or dragged, a place of the beat that is always early or late.
+ * restart, a matra too many or too few, a missed landing, a change of nadai at a wrong speed,
+ * sollus left out, a pulse that ran or dragged, a place of the beat that is always early or late.
  */
 final class Faults {
 
@@ -59,6 +59,7 @@ final class Faults {
             faults::end,
             faults::habit,
             faults::restart,
+            faults::slip,
             faults::landing,
             faults::change,
             faults::missed,
@@ -99,7 +100,7 @@ final class Faults {
 
   private Optional<Fault> restart() {
     for (int i = 1; i < findings.sollus().size(); i++) {
-      if (findings.sollus().get(i).run() > findings.sollus().get(i - 1).run()) {
+      if (findings.sollus().get(i).place() <= findings.sollus().get(i - 1).place()) {
         int broke = findings.sollus().get(i - 1).place();
         return Optional.of(
             new Fault(
@@ -108,6 +109,21 @@ final class Faults {
       }
     }
     return Optional.empty();
+  }
+
+  private Optional<Fault> slip() {
+    PulseLine line = findings.pulse().orElseThrow().line();
+    return Slip.of(findings.alignment().expected(), findings.sollus(), line).stream()
+        .max(Comparator.comparingDouble(slip -> Math.abs(slip.seconds())))
+        .map(
+            slip ->
+                new Fault(
+                    "From "
+                        + places.of(slip.place())
+                        + " on all is displaced: "
+                        + slip.words()
+                        + " before it.",
+                    Practice.phrase(expected(Math.max(0, slip.place() - 1)).phrase(), tempo)));
   }
 
   private Optional<Fault> landing() {

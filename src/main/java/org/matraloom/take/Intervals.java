@@ -19,11 +19,22 @@ final class Intervals {
   /** A difference of lags is uncertain by this share: some put the release itself on the beat. */
   private static final double LAG_DOUBT = 0.5;
 
+  /** A matra or two too many or too few count as being off by this much. */
+  private static final double SLIP = 3.2;
+
+  private static final int MOST_SLIPPED = 2;
+
+  /** What is left of an interval is at least this share of a matra. */
+  private static final double LEAST_LEFT = 0.9;
+
   private final double[][] ways;
   private final double[] lagSeconds;
   private final double[] slackSeconds;
+  private final double[] matraSeconds;
 
-  private Intervals(double[][] ways, double[] lagSeconds, double[] slackSeconds) {
+  private Intervals(
+      double[][] ways, double[] lagSeconds, double[] slackSeconds, double[] matraSeconds) {
+    this.matraSeconds = matraSeconds;
     this.ways = ways;
     this.lagSeconds = lagSeconds;
     this.slackSeconds = slackSeconds;
@@ -32,7 +43,10 @@ final class Intervals {
   /** Sounds without lags, said as written, in seconds. */
   static Intervals plain(double[] written) {
     return new Intervals(
-        new double[][] {written}, new double[written.length], new double[written.length]);
+        new double[][] {written},
+        new double[written.length],
+        new double[written.length],
+        new double[written.length]);
   }
 
   /**
@@ -47,7 +61,8 @@ final class Intervals {
     return new Intervals(
         Ways.of(expected),
         Arrays.stream(kinds).mapToDouble(FeltBeat::middleLagSeconds).toArray(),
-        Arrays.stream(kinds).mapToDouble(FeltBeat::slackSeconds).toArray());
+        Arrays.stream(kinds).mapToDouble(FeltBeat::slackSeconds).toArray(),
+        matras(expected));
   }
 
   /**
@@ -70,7 +85,34 @@ final class Intervals {
         least = Math.min(least, Math.hypot(OTHER_WAY, off(other * stretch, felt, slack)));
       }
     }
+    double matra = matraSeconds[to] * stretch;
+    if (matra > 0 && least > SLIP) {
+      for (int matras = -MOST_SLIPPED; matras <= MOST_SLIPPED; matras++) {
+        double slipped = written * stretch + matras * matra;
+        if (matras != 0 && slipped > LEAST_LEFT * matra) {
+          least = Math.min(least, Math.hypot(SLIP, off(slipped, felt, slack)));
+        }
+      }
+    }
     return least;
+  }
+
+  /** The length of each sollu's matra at the tempo of the score, in seconds; 0 if unknown. */
+  double[] matraSeconds() {
+    return matraSeconds.clone();
+  }
+
+  private static double[] matras(List<ExpectedSollu> expected) {
+    double[] matras = new double[expected.size()];
+    double beats =
+        matras.length == 0
+            ? 0
+            : expected.get(matras.length - 1).beat().minus(expected.get(0).beat()).toDouble();
+    for (int k = 0; k < matras.length && beats > 0; k++) {
+      double perBeat = expected.get(matras.length - 1).seconds() / beats;
+      matras[k] = perBeat / expected.get(k).matrasPerBeat();
+    }
+    return matras;
   }
 
   private static double off(double asked, double took, double slack) {

@@ -9,7 +9,8 @@ final class LandingMeasure {
   private LandingMeasure() {}
 
   /**
-   * The landing: how far the last sollu of the score is from where the pulse of the take puts it.
+   * The landing: how far the last sollu of the score is from where the pulse puts it that the take
+   * had when it began, or began again. A matra left out on the way is a matra too early here.
    *
    * @param expected the sollus of the score
    * @param sollus what was said, in order of time
@@ -25,9 +26,21 @@ final class LandingMeasure {
         said -> {
           ExpectedSollu asked = expected.get(last);
           double matra = line.beatSeconds(asked.beat().toDouble()) / asked.matrasPerBeat();
-          double error = said.deviationSeconds();
+          double error =
+              said.feltSeconds() - line.secondsAt(asked.beat().toDouble(), firstRun(sollus, said));
           boolean lands = Math.abs(error) <= Tolerance.landingSeconds(matra);
           return new Landing(last, error, error / matra, lands);
         });
+  }
+
+  /** The run in which the performer last began. */
+  private static int firstRun(List<SaidSollu> sollus, SaidSollu last) {
+    int run = sollus.get(0).run();
+    for (int i = 1; i <= sollus.indexOf(last); i++) {
+      if (sollus.get(i).place() <= sollus.get(i - 1).place()) {
+        run = sollus.get(i).run();
+      }
+    }
+    return run;
   }
 }

@@ -31,17 +31,21 @@ final class PlacePulse {
    *
    * @param said which sollu is which onset, in order of time
    * @param expected when each sollu falls in the score
+   * @param matras how long the matra of each is; 0 if that is not known
    * @param onsets what was heard
    * @return what can be known of it
    */
-  static PlacePulse of(List<Alignment.Said> said, double[] expected, List<Onset> onsets) {
+  static PlacePulse of(
+      List<Alignment.Said> said, double[] expected, double[] matras, List<Onset> onsets) {
     if (said.size() < LEAST_SOLLUS) {
       return NONE;
     }
     double[] at = said.stream().mapToDouble(each -> expected[each.sollu()]).toArray();
     double[] heard =
         said.stream().mapToDouble(each -> onsets.get(each.onset()).seconds()).toArray();
-    int[] run = runs(said);
+    int[] place = said.stream().mapToInt(Alignment.Said::sollu).toArray();
+    double[] matra = said.stream().mapToDouble(each -> matras[each.sollu()]).toArray();
+    int[] run = Runs.of(place, at, matra, heard);
     PulseLine line = new PulseFit(at, heard, run).line();
     List<double[]> asked = new ArrayList<>();
     for (int r = 1; r <= Math.min(MOST_RUNS, line.runs()); r++) {
@@ -60,21 +64,6 @@ final class PlacePulse {
       usual = Robust.median(steps);
     }
     return usual > 0 ? new PlacePulse(asked.toArray(double[][]::new), usual) : NONE;
-  }
-
-  /**
-   * In which run of the take each sollu was said.
-   *
-   * @param said in order of time
-   * @return from 1; another run begins where the take goes back in the score
-   */
-  static int[] runs(List<Alignment.Said> said) {
-    int[] run = new int[said.size()];
-    for (int i = 0; i < run.length; i++) {
-      boolean again = i > 0 && said.get(i).sollu() <= said.get(i - 1).sollu();
-      run[i] = i == 0 ? 1 : run[i - 1] + (again ? 1 : 0);
-    }
-    return run;
   }
 
   /** The cost of a sollu at a moment: the more the farther from the pulse, up to a limit. */

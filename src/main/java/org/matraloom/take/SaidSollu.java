@@ -4,7 +4,8 @@ package org.matraloom.take;
  * A sollu of the score as it was said.
  *
  * @param place its place among {@link Alignment#expected()}, from 0
- * @param run in which run of the take it was said, from 1; a restart begins another
+ * @param run in which run of the take it was said, from 1; a restart or a {@linkplain Slip slip}
+ *     begins another
  * @param onsetSeconds where its consonant was released, from the beginning of the recording
  * @param feltSeconds where its beat is felt: the onset and the {@linkplain FeltBeat lag} of its
  *     consonant

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.matraloom.score.Lexicon;
 
 /**
@@ -88,16 +89,23 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
   }
 
   private static SaidSollus with(double[] lags, List<FeltBeat> kinds, Alignment alignment) {
+    List<ExpectedSollu> expected = alignment.expected();
     List<Alignment.Said> said = alignment.said();
-    int[] run = PlacePulse.runs(said);
+    int[] place = said.stream().mapToInt(Alignment.Said::sollu).toArray();
+    double[] felt =
+        said.stream()
+            .mapToDouble(
+                each -> alignment.secondsOf(each) + lags[kinds.get(each.sollu()).ordinal()])
+            .toArray();
+    double[] beat =
+        IntStream.of(place).mapToDouble(k -> expected.get(k).beat().toDouble()).toArray();
+    double[] matra =
+        IntStream.of(place).mapToDouble(k -> 1.0 / expected.get(k).matrasPerBeat()).toArray();
+    int[] run = Runs.of(place, beat, matra, felt);
     List<SaidSollu> sollus = new ArrayList<>();
     for (int i = 0; i < run.length; i++) {
-      int place = said.get(i).sollu();
-      double onset = alignment.secondsOf(said.get(i));
-      double felt = onset + lags[kinds.get(place).ordinal()];
-      sollus.add(new SaidSollu(place, run[i], onset, felt, 0));
+      sollus.add(new SaidSollu(place[i], run[i], alignment.secondsOf(said.get(i)), felt[i], 0));
     }
-    List<ExpectedSollu> expected = alignment.expected();
     SaidSollus all = against(expected, sollus, fit(expected, sollus));
     return all.withoutOddEnd(expected);
   }

@@ -104,7 +104,7 @@ final class ScoreFollower {
       }
     }
     List<Alignment.Said> first = path(best, onsets.size()).said;
-    pulse = PlacePulse.of(first, expected, onsets);
+    pulse = PlacePulse.of(first, expected, intervals.matraSeconds(), onsets);
     return path(stretchOf(first, best), onsets.size()).said;
   }
 

@@ -135,4 +135,23 @@ class TakeFindingsTest {
     Judgement judgement = Judgement.of(found, timeline.performance());
     assertTrue(judgement.wrong().startsWith("The landing was not heard"), judgement.wrong());
   }
+
+  /** The karvai after the first line of the second round is a matra too short. */
+  @Test
+  void aMatraLeftOutIsFoundAndSaid() throws IOException {
+    Timeline timeline = SaidAs.timeline(RAIN);
+    double[] times = times(timeline, t -> t, 0.005);
+    for (int k = 30; k < times.length; k++) {
+      times[k] -= 60.0 / 70 / 4;
+    }
+    TakeFindings found = measured(timeline, times, 7);
+    PulseLine line = found.pulse().orElseThrow().line();
+    List<Slip> slips = Slip.of(found.alignment().expected(), found.sollus(), line);
+    assertEquals(1, slips.size(), "" + slips);
+    assertEquals(30, slips.get(0).place());
+    assertEquals(-1, slips.get(0).matras(), 0.08);
+    assertEquals(-1, found.landing().orElseThrow().errorMatras() * 4 / 5, 0.1);
+    Judgement judgement = Judgement.of(found, timeline.performance());
+    assertTrue(judgement.wrong().contains("one matra too few before it"), judgement.wrong());
+  }
 }

@@ -131,4 +131,26 @@ class TakeMeasuresTest {
     assertTrue(LandingMeasure.of(ASKED, SaidAs.even(ASKED), LINE).orElseThrow().lands());
     assertEquals(Optional.empty(), LandingMeasure.of(ASKED, said.subList(0, 71), LINE));
   }
+
+  /**
+   * From the second beat of five on a matra, 0.15 s, is missing: the end is that much too early.
+   */
+  @Test
+  void aMatraLeftOutIsASlipAndDisplacesTheLanding() {
+    PulseLine line = new PulseLine(0, SaidAs.BEAT, 0, 1, 0.85);
+    List<SaidSollu> said = new ArrayList<>();
+    for (SaidSollu each : SaidAs.moved(ASKED, beat -> beat < 9 ? beat : beat - 0.2)) {
+      int run = each.place() < 37 ? 1 : 2;
+      said.add(new SaidSollu(each.place(), run, each.onsetSeconds(), each.feltSeconds(), 0));
+    }
+    List<Slip> slips = Slip.of(ASKED, said, line);
+    assertEquals(1, slips.size());
+    assertEquals(37, slips.get(0).place());
+    assertEquals(-0.15, slips.get(0).seconds(), 1e-9);
+    assertEquals(-1, slips.get(0).matras(), 1e-9);
+    assertEquals("one matra too few", slips.get(0).words());
+    Landing landing = LandingMeasure.of(ASKED, said, line).orElseThrow();
+    assertEquals(-1, landing.errorMatras(), 1e-9);
+    assertFalse(landing.lands());
+  }
 }

@@ -1,0 +1,53 @@
+package org.matraloom.take;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * A place from which on all is later or earlier than the pulse before it: a matra left out or put
+ * in, or a wait.
+ *
+ * @param place the first sollu after it, its place among {@link Alignment#expected()}
+ * @param seconds how much later all is from there; negative if earlier
+ * @param matras the same in matras
+ */
+public record Slip(int place, double seconds, double matras) {
+
+  /**
+   * The slips of a take.
+   *
+   * @param expected the sollus of the score
+   * @param sollus what was said, in order of time
+   * @param line the pulse
+   * @return in order of time
+   */
+  public static List<Slip> of(
+      List<ExpectedSollu> expected, List<SaidSollu> sollus, PulseLine line) {
+    List<Slip> slips = new ArrayList<>();
+    for (int i = 1; i < sollus.size(); i++) {
+      SaidSollu before = sollus.get(i - 1);
+      SaidSollu after = sollus.get(i);
+      if (after.run() > before.run() && after.place() > before.place()) {
+        ExpectedSollu asked = expected.get(after.place());
+        double beat = asked.beat().toDouble();
+        double seconds = line.secondsAt(beat, after.run()) - line.secondsAt(beat, before.run());
+        double matra = line.beatSeconds(beat) / asked.matrasPerBeat();
+        slips.add(new Slip(after.place(), seconds, seconds / matra));
+      }
+    }
+    return slips;
+  }
+
+  /**
+   * How much too many or too few were said.
+   *
+   * @return such as "one matra too few", or "2.6 matras too many" for a wait
+   */
+  public String words() {
+    double size = Math.abs(matras);
+    String amount =
+        Math.abs(size - 1) < 0.2 ? "one matra" : String.format(Locale.ROOT, "%.1f matras", size);
+    return amount + (matras > 0 ? " too many" : " too few");
+  }
+}
