@@ -15,7 +15,9 @@ import org.matraloom.sound.SolluCue;
  */
 final class StrangeSpeaker implements SolluSpeaker {
 
-  private static final int LEAD = RATE / 50;
+  private static final int MARGIN = RATE / 50;
+  private static final int SHORT_LEAD = RATE * 42 / 1000;
+  private static final double LEAD_SHARE = 0.4;
   private static final int GAP = RATE * 30 / 1000;
   private static final int FADE = RATE / 50;
 
@@ -32,21 +34,39 @@ final class StrangeSpeaker implements SolluSpeaker {
   @Override
   public Spoken say(Optional<SolluCue> before, SolluCue cue, Optional<SolluCue> after) {
     Word word = word(cue);
-    SyllableMarks marks = word.marks;
-    int from = Math.max(0, marks.releaseFrame() - LEAD);
-    long until = marks.vowelFrame() + cue.lengthFrames();
+    int lead = lead(before, cue);
+    int onset = word.marks.vowelFrame() - lead;
+    boolean whole = onset <= word.marks.releaseFrame();
+    int from = whole ? Math.max(0, onset - MARGIN) : onset;
+    long until = word.marks.vowelFrame() + cue.lengthFrames();
     if (after.isPresent()) {
-      SyllableMarks next = word(after.get()).marks;
       long nextOnset =
-          after.get().startFrame() - cue.startFrame() - next.vowelFrame() + next.releaseFrame();
-      until = Math.min(until, marks.vowelFrame() + nextOnset - GAP);
+          after.get().startFrame() - cue.startFrame() - lead(Optional.of(cue), after.get());
+      until = Math.min(until, word.marks.vowelFrame() + nextOnset - GAP);
     }
-    int to = (int) Math.min(word.samples.length, Math.max(until, marks.releaseFrame() + GAP));
+    int to = (int) Math.min(word.samples.length, Math.max(until, onset + GAP));
     float[] samples = Arrays.copyOfRange(word.samples, from, to);
     for (int i = 0; i < Math.min(FADE, samples.length); i++) {
       samples[samples.length - 1 - i] *= (float) i / FADE;
     }
-    return new Spoken(samples, marks.vowelFrame() - from, marks.releaseFrame() - from);
+    for (int i = 0; !whole && i < FADE / 4; i++) {
+      samples[i] *= 4f * i / FADE;
+    }
+    return new Spoken(samples, word.marks.vowelFrame() - from, onset - from);
+  }
+
+  /**
+   * How long before its vowel a word is heard. Who speaks fast shortens a murmur to less than half
+   * the time since the vowel before; here its beginning is left out.
+   */
+  private int lead(Optional<SolluCue> before, SolluCue cue) {
+    SyllableMarks marks = word(cue).marks;
+    int lead = marks.vowelFrame() - marks.releaseFrame();
+    if (before.isEmpty() || lead <= SHORT_LEAD) {
+      return lead;
+    }
+    long since = cue.startFrame() - before.get().startFrame();
+    return (int) Math.min(lead, Math.max(SHORT_LEAD, LEAD_SHARE * since));
   }
 
   private Word word(SolluCue cue) {
