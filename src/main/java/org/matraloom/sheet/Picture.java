@@ -25,10 +25,8 @@ public final class Picture {
     QUIET(0x59),
     /** For lines that divide. */
     RULE(0x9a),
-    /** For lines that only guide the eye. */
+    /** For lines that only guide the eye, and for a ground behind marks. */
     FAINT(0xcc),
-    /** For a ground behind marks. */
-    TINT(0xe4),
     /** The paper. */
     PAPER(0xff);
 

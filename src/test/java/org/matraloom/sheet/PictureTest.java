@@ -43,7 +43,7 @@ class PictureTest {
     assertEquals(400, png.getWidth());
     assertEquals(200, png.getHeight());
     assertEquals(0xff, grey(png, 2, 2));
-    assertEquals(0xe4, grey(png, 100, 40));
+    assertEquals(0xcc, grey(png, 100, 40));
     assertEquals(0x11, grey(png, 40, 120), "in the middle of the dot");
     assertEquals(0x9a, grey(png, 300, 100), "on the line");
     int dark = 0;
@@ -71,7 +71,7 @@ class PictureTest {
 
   private static Picture drawn() {
     Picture picture = new Picture(200, 100, "rain < river");
-    picture.fill(new Rectangle2D.Double(30, 10, 50, 20), Tone.TINT);
+    picture.fill(new Rectangle2D.Double(30, 10, 50, 20), Tone.FAINT);
     picture.fill(PictureMarks.dot(20, 60, 5), Tone.INK);
     picture.line(110, 50, 190, 50, 2, Tone.RULE);
     picture.outline(PictureMarks.plus(100, 70, 4), 1, true, Tone.QUIET);
