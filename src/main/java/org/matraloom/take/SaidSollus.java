@@ -21,6 +21,9 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
   /** So many sollus are the end of a take. */
   private static final int END_SOLLUS = 3;
 
+  /** Close sollus leave less time for a consonant: at most this share of the time between them. */
+  private static final double MOST_OF_GAP = 0.4;
+
   private static final int LEAST_BEFORE_END = 40;
 
   /** The end is odd if it is off by so many times the spread before it. */
@@ -92,11 +95,12 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
     List<ExpectedSollu> expected = alignment.expected();
     List<Alignment.Said> said = alignment.said();
     int[] place = said.stream().mapToInt(Alignment.Said::sollu).toArray();
-    double[] felt =
-        said.stream()
-            .mapToDouble(
-                each -> alignment.secondsOf(each) + lags[kinds.get(each.sollu()).ordinal()])
-            .toArray();
+    double[] felt = new double[place.length];
+    for (int i = 0; i < felt.length; i++) {
+      double onset = alignment.secondsOf(said.get(i));
+      double gap = i == 0 ? onset : onset - alignment.secondsOf(said.get(i - 1));
+      felt[i] = onset + Math.min(lags[kinds.get(place[i]).ordinal()], MOST_OF_GAP * gap);
+    }
     double[] beat =
         IntStream.of(place).mapToDouble(k -> expected.get(k).beat().toDouble()).toArray();
     double[] matra =

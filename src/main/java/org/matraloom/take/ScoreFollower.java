@@ -190,8 +190,8 @@ final class ScoreFollower {
     for (int at = 0; at < count; at++) {
       for (int q = 0; q < places[at].sollu().length; q++) {
         int unsaid = Math.min(MOST_MISSED, expected.length - 1 - places[at].sollu()[q]);
-        double score =
-            places[at].score()[q] - (extraCost[count] - extraCost[at + 1]) - unsaid * MISSED_COST;
+        double after = unsaid == 0 ? 0 : extraCost[count] - extraCost[at + 1];
+        double score = places[at].score()[q] - after - unsaid * MISSED_COST;
         if (score > best) {
           best = score;
           j = at;
