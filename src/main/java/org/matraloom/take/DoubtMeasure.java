@@ -17,12 +17,12 @@ final class DoubtMeasure {
   /**
    * Where more than this share of sollus is missed or added, it matters whether sounds taken for
    * the same sollu are alike: {@link SolluLikeness}. In made takes the ratio is above 60 with the
-   * right score and mostly below 5 with a wrong one; people vary more than made voices.
+   * right score and mostly below 7 with a wrong one; people vary more than made voices.
    */
   private static final double LEAST_TROUBLE = 0.10;
 
-  private static final double MUCH_TROUBLE = 0.20;
-  private static final double ALIKE = 5;
+  private static final double MUCH_TROUBLE = 0.30;
+  private static final double ALIKE = 8;
 
   /** A restart is as much trouble as so many sollus missed. */
   private static final int RESTART = 4;
