@@ -22,6 +22,10 @@ final class Wander {
   static final double REACH_BEATS = 6;
 
   private static final int LEAST_SOLLUS = 16;
+
+  /** A shorter run does not tell wandering from its end. */
+  private static final double LEAST_BEATS = 16;
+
   private static final int PASSES = 3;
   private static final double BIWEIGHT = 6;
   private static final double LEAST_GAIN = 1.5;
@@ -56,7 +60,7 @@ final class Wander {
         return NONE;
       }
       TreeMap<Double, Double> smooth = new TreeMap<>();
-      if (own.length >= LEAST_SOLLUS) {
+      if (own.length >= LEAST_SOLLUS && beat[own[own.length - 1]] - beat[own[0]] >= LEAST_BEATS) {
         smooth = smooth(beat, late, own);
       }
       runs.add(smooth);
