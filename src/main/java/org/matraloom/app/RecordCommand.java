@@ -101,6 +101,7 @@ final class RecordCommand implements Callable<Integer> {
     long frames = record(devices, laidOut, guide, roundTrip, target);
     if (frames > 0) {
       out.printf(Locale.ROOT, "%s: %.1f s%n", target, frames / (double) guide.ratePerSecond());
+      out.println("Hear how it went: matraloom take " + score.file() + " " + target);
       if (roundTrip.isEmpty()) {
         out.println(
             "the delay of these devices was never measured, so the place of the guide in the take"

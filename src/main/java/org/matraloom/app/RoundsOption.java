@@ -16,6 +16,10 @@ final class RoundsOption {
       description = "Only these rounds, such as 3 or 2-3; each stays at its place in the tala.")
   private String rounds;
 
+  boolean isGiven() {
+    return rounds != null;
+  }
+
   Performance of(Performance whole) {
     if (rounds == null) {
       return whole;

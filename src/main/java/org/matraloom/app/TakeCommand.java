@@ -17,6 +17,7 @@ import org.matraloom.score.Performance;
 import org.matraloom.take.GuideStart;
 import org.matraloom.take.Landing;
 import org.matraloom.take.OnsetCurve;
+import org.matraloom.take.RecordedRounds;
 import org.matraloom.take.TakeFindings;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -62,6 +63,8 @@ final class TakeCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Write JSON.")
   private boolean json;
 
+  @Mixin private RoundsOption rounds;
+
   @Mixin private TakeOutputs outputs;
 
   @Mixin private NoteOptions log;
@@ -81,7 +84,7 @@ final class TakeCommand implements Callable<Integer> {
     }
     outputs.requireSense(compare, files);
     Composition score = score();
-    Performance performance = Performance.of(score);
+    Performance performance = rounds(Performance.of(score));
     Timeline timeline = ScoreTimeline.of(performance, 0);
     List<TakeFindings> takes = new ArrayList<>();
     for (Path file : files.subList(1, files.size())) {
@@ -119,6 +122,14 @@ final class TakeCommand implements Callable<Integer> {
     }
     boolean known = takes.stream().allMatch(take -> take.doubt().isEmpty());
     return known ? ExitCode.DONE : ExitCode.CHECK_FAILED;
+  }
+
+  /** The rounds that are asked for, or else those that the recording was made with. */
+  private Performance rounds(Performance whole) throws IOException {
+    if (rounds.isGiven()) {
+      return rounds.of(whole);
+    }
+    return RecordedRounds.of(files.get(1)).map(noted -> noted.in(whole)).orElse(whole);
   }
 
   private Composition score() {

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.matraloom.score.Composition;
+import org.matraloom.score.Performance;
+import org.matraloom.score.Span;
 import org.matraloom.time.FrameClock;
 
 /**
@@ -50,6 +52,8 @@ final class TakeChunks {
     Composition composition = note.timeline().performance().composition();
     return "score: "
         + note.scoreName()
+        + "; rounds: "
+        + rounds(note.timeline().performance())
         + "; tempo: "
         + composition.tempo().beatsPerMinute()
         + "; origin beat: "
@@ -60,6 +64,12 @@ final class TakeChunks {
         + figure(note.roundTripFrames())
         + "; frames a second: "
         + ratePerSecond;
+  }
+
+  /** The first and the last round that the guide has. */
+  private static String rounds(Performance performance) {
+    List<Span.Round> rounds = performance.rounds();
+    return rounds.get(0).number() + "-" + rounds.get(rounds.size() - 1).number();
   }
 
   /** A number in a fixed width, so that it can be put in later. */

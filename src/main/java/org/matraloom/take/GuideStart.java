@@ -1,9 +1,6 @@
 package org.matraloom.take;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -20,8 +17,6 @@ import java.util.regex.Pattern;
  * @param beatsPerMinute the tempo of the guide
  */
 public record GuideStart(double originBeat, double originSeconds, double beatsPerMinute) {
-
-  private static final int MOST_HEAD = 1 << 20;
 
   private static final Pattern NOTE =
       Pattern.compile(
@@ -40,12 +35,8 @@ public record GuideStart(double originBeat, double originSeconds, double beatsPe
    * @throws IOException if the file cannot be read
    */
   public static Optional<GuideStart> of(Path file) throws IOException {
-    String head;
-    try (InputStream in = Files.newInputStream(file)) {
-      head = new String(in.readNBytes(MOST_HEAD), StandardCharsets.ISO_8859_1);
-    }
-    Matcher note = NOTE.matcher(head);
-    if (!head.startsWith("RIFF") || !note.find()) {
+    Matcher note = NOTE.matcher(RecordedNote.of(file));
+    if (!note.find()) {
       return Optional.empty();
     }
     double tempo = ratio(note.group(1), note.group(2));

@@ -78,7 +78,8 @@ class TakeWriterTest {
     try (TakeWriter take = new TakeWriter(target(), MONO, note)) {
       take.write(block(96_000, 0), 96_000);
       String before = text();
-      assertTrue(before.contains("score: gutter.loom; tempo: 60; origin beat: -8;"), before);
+      assertTrue(
+          before.contains("score: gutter.loom; rounds: 1-1; tempo: 60; origin beat: -8;"), before);
       assertTrue(before.contains("start frame:      unknown; round trip frames:          480"));
       assertTrue(before.contains("title Gutter Song\n"));
       take.startsAt(6_861);
