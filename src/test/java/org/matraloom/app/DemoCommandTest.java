@@ -37,4 +37,14 @@ class DemoCommandTest {
     long shown = Pattern.compile("(?m)^\\$ matraloom ").matcher(run.out()).results().count();
     assertEquals(9, shown);
   }
+
+  @Test
+  void aPieceThatWasChangedIsKept(@TempDir Path folder) throws IOException {
+    String changed = DemoScore.text().replace("tempo   66", "tempo   90");
+    Path score = Files.writeString(folder.resolve(DemoScore.FILE), changed);
+    CommandLineRun run = CommandLineRun.of("demo", "--folder", folder.toString());
+    assertEquals(ExitCode.DONE, run.code(), run.err());
+    assertEquals(changed, Files.readString(score));
+    assertTrue(run.out().contains("at 90 beats a minute"), run.out());
+  }
 }

@@ -79,7 +79,7 @@ class TakeWriterTest {
       take.write(block(96_000, 0), 96_000);
       String before = text();
       assertTrue(
-          before.contains("score: gutter.loom; rounds: 1-1; tempo: 60; origin beat: -8;"), before);
+          before.contains("score: gutter.loom; rounds: 1-3; tempo: 60; origin beat: -8;"), before);
       assertTrue(before.contains("start frame:      unknown; round trip frames:          480"));
       assertTrue(before.contains("title Gutter Song\n"));
       take.startsAt(6_861);
