@@ -29,8 +29,11 @@ import picocli.CommandLine.Spec;
     subcommands = LogAddCommand.class,
     footer = {
       "",
-      "The next tempo: after two clean takes in a row up by 5, after two misses down",
-      "by 10 beats a minute. Takes within half a step up of the newest are at its tempo.",
+      "The next tempo, unless other numbers are given:",
+      "  Down by 10 beats a minute from the newest take if the last 2 takes were",
+      "  misses, at whatever tempi. Up by 5 from the slower of the last 2 takes if both",
+      "  were clean and the newest was at most 2.5 (half a step) faster than the other.",
+      "  Otherwise the tempo of the newest take once more.",
       LogOptions.WHERE,
       "Example: matraloom log --picture progress.svg",
       "Reminders to rest are general cautions, not medical advice."
@@ -44,7 +47,7 @@ final class LogCommand implements Callable<Integer> {
 
   @Option(
       names = "--csv",
-      paramLabel = "FILE.csv",
+      paramLabel = "FILE",
       description = "Write every record, and every round of it, as a table; - prints it.")
   private Path csv;
 

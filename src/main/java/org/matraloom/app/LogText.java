@@ -107,28 +107,47 @@ final class LogText {
   private void next(CleanTempo row, PrintWriter out) {
     rule.next(row.points())
         .filter(advice -> row.round() == CleanTempo.WHOLE || advice.move() != TempoRule.Move.STAY)
-        .ifPresent(advice -> out.println("  next, " + name(row.round()) + ": " + words(advice)));
+        .ifPresent(
+            advice -> {
+              out.println("  next, " + name(row.round()) + ": " + where(advice) + ",");
+              out.println("    as there " + why(advice));
+            });
   }
 
-  /** Why this tempo. */
-  static String words(TempoRule.Advice advice) {
+  private static String where(TempoRule.Advice advice) {
+    return switch (advice.move()) {
+          case UP -> "up to ";
+          case DOWN -> advice.tempo() < Math.round(advice.from()) ? "down to " : "still at ";
+          case STAY -> "once more at ";
+        }
+        + advice.tempo()
+        + " beats a minute";
+  }
+
+  /** Why this tempo, after "as there". */
+  static String why(TempoRule.Advice advice) {
+    String from = tempo(advice.from());
+    if (advice.move() == TempoRule.Move.UP) {
+      return advice.needed() == 1
+          ? "was one clean take at " + from
+          : "were " + advice.needed() + " clean takes in a row at " + from + " or more";
+    } else if (advice.move() == TempoRule.Move.DOWN) {
+      return advice.inARow() == 1
+          ? "was one miss at " + from
+          : "were " + advice.inARow() + " misses in a row, the newest at " + from;
+    }
     String takes = advice.clean() ? "clean take" : "miss";
     String plural = advice.clean() ? "clean takes" : "misses";
-    String seen =
-        advice.inARow() == 1 ? "one " + takes : advice.inARow() + " " + plural + " in a row";
-    String where =
-        switch (advice.move()) {
-          case UP -> "up to ";
-          case DOWN -> "down to ";
-          case STAY -> "once more at ";
-        };
-    return where
-        + advice.tempo()
-        + " beats a minute ("
-        + seen
+    int more = advice.needed() - advice.inARow();
+    return (advice.inARow() == 1
+            ? "was one " + takes
+            : "were " + advice.inARow() + " " + plural + " in a row")
         + " at "
-        + tempo(advice.from())
-        + ")";
+        + from
+        + "; "
+        + (more == 1 ? "one" : more)
+        + " more in a row, and it is "
+        + advice.then();
   }
 
   private static void voice(VoicedTime voice, PrintWriter out) {

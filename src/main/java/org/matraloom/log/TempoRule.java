@@ -6,9 +6,14 @@ import java.util.Optional;
 /**
  * When to go up a rung of tempo, and when down: common practice, with numbers of our own.
  *
- * <p>Looked at are the newest take and those right before it that were said at its tempo, give or
- * take half a step up, and that went as it did. Enough clean ones in a row: up. Enough misses in a
- * row: down. Otherwise the same tempo once more.
+ * <p>Down: the newest takes were misses, at whatever tempi, and enough of them. The step is taken
+ * from the newest.
+ *
+ * <p>Up: the newest takes were clean, enough of them, and none of these was slower than the newest
+ * by more than half a step up. The step is taken from the slowest of them, so that all were clean
+ * at the tempo it is taken from, or above.
+ *
+ * <p>Otherwise the tempo of the newest take once more.
  *
  * @param cleanInARow clean takes before going up, 1 to 100
  * @param upBpm how far up, in beats a minute, more than 0, at most 100
@@ -43,11 +48,15 @@ public record TempoRule(int cleanInARow, double upBpm, int missesInARow, double 
    *
    * @param tempo beats a minute, whole
    * @param move where that is
-   * @param inARow how many takes in a row went like the newest one
-   * @param from the tempo of the newest take, in beats a minute
-   * @param clean how it went
+   * @param inARow how many takes in a row count with the newest one, itself among them
+   * @param needed how many are needed for a step
+   * @param then to where that step leads, or one more take like this would, in beats a minute
+   * @param from the tempo of the newest take, in beats a minute; with a step up, of the slowest
+   *     take that counts
+   * @param clean how the newest take went
    */
-  public record Advice(long tempo, Move move, int inARow, double from, boolean clean) {}
+  public record Advice(
+      long tempo, Move move, int inARow, int needed, long then, double from, boolean clean) {}
 
   /**
    * Checks the ranges.
@@ -74,19 +83,49 @@ public record TempoRule(int cleanInARow, double upBpm, int missesInARow, double 
       return Optional.empty();
     }
     CleanTempo.Point newest = points.get(points.size() - 1);
-    int inARow = 0;
-    for (int i = points.size() - 1; i >= 0 && isLike(points.get(i), newest); i--) {
-      inARow++;
-    }
-    boolean isUp = newest.clean() && inARow >= cleanInARow;
-    boolean isDown = !newest.clean() && inARow >= missesInARow;
-    double tempo = newest.tempo() + (isUp ? upBpm : isDown ? -downBpm : 0);
-    long whole = Math.max(Math.min(SLOWEST, Math.round(newest.tempo())), Math.round(tempo));
-    Move move = isUp ? Move.UP : isDown ? Move.DOWN : Move.STAY;
-    return Optional.of(new Advice(whole, move, inARow, newest.tempo(), newest.clean()));
+    return Optional.of(newest.clean() ? afterClean(points, newest) : afterMiss(points, newest));
   }
 
-  private boolean isLike(CleanTempo.Point take, CleanTempo.Point newest) {
-    return take.clean() == newest.clean() && Math.abs(take.tempo() - newest.tempo()) <= upBpm / 2;
+  private Advice afterClean(List<CleanTempo.Point> points, CleanTempo.Point newest) {
+    int inARow = 0;
+    double slowest = newest.tempo();
+    for (int i = points.size() - 1; i >= 0 && isCleanEnough(points.get(i), newest); i--) {
+      if (inARow < cleanInARow) {
+        slowest = Math.min(slowest, points.get(i).tempo());
+      }
+      inARow++;
+    }
+    long up = Math.round(slowest + upBpm);
+    boolean isUp = inARow >= cleanInARow;
+    return new Advice(
+        isUp ? up : Math.round(newest.tempo()),
+        isUp ? Move.UP : Move.STAY,
+        inARow,
+        cleanInARow,
+        up,
+        isUp ? slowest : newest.tempo(),
+        true);
+  }
+
+  private boolean isCleanEnough(CleanTempo.Point take, CleanTempo.Point newest) {
+    return take.clean() && take.tempo() >= newest.tempo() - upBpm / 2;
+  }
+
+  private Advice afterMiss(List<CleanTempo.Point> points, CleanTempo.Point newest) {
+    int inARow = 0;
+    for (int i = points.size() - 1; i >= 0 && !points.get(i).clean(); i--) {
+      inARow++;
+    }
+    long same = Math.round(newest.tempo());
+    long down = Math.max(Math.min(SLOWEST, same), Math.round(newest.tempo() - downBpm));
+    boolean isDown = inARow >= missesInARow;
+    return new Advice(
+        isDown ? down : same,
+        isDown ? Move.DOWN : Move.STAY,
+        inARow,
+        missesInARow,
+        down,
+        newest.tempo(),
+        false);
   }
 }

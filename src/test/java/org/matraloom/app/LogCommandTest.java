@@ -16,6 +16,7 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class LogCommandTest {
@@ -55,7 +56,8 @@ class LogCommandTest {
           2026-03-01          60
           2026-03-02        65.5
           2026-03-03           -        62
-          next, whole: once more at 70 beats a minute (one miss at 70)
+          next, whole: once more at 70 beats a minute,
+            as there was one miss at 70; one more in a row, and it is 60
 
         Voice today: 0 minutes; since the last rest of 5 minutes: 0 minutes.
         """
@@ -63,6 +65,21 @@ class LogCommandTest {
         log().out());
     assertTrue(log("--clean-in-a-row", "1", "--up", "3").out().contains("next, round 3: up to 65"));
     assertTrue(log("--misses-in-a-row", "1").out().contains("whole: down to 60"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "66! 66! 66! 69.5!, 'down to 60 beats a minute, as there were 4 misses in a row, the newest at 69.5'",
+    "66, 'once more at 66 beats a minute, as there was one clean take at 66; one more in a row, and it is 71'",
+    "66 67, 'up to 71 beats a minute, as there were 2 clean takes in a row at 66 or more'",
+    "30! 30!, 'still at 30 beats a minute, as there were 2 misses in a row, the newest at 30'",
+  })
+  void theNextTempoIsGivenWithItsReason(String takes, String advice) {
+    for (String take : takes.split(" ")) {
+      add("--tempo", take.replace("!", ""), take.endsWith("!") ? "--missed" : "--clean");
+    }
+    String out = log().out().replaceAll("\\s+", " ");
+    assertTrue(out.contains("next, whole: " + advice), out);
   }
 
   @Test
