@@ -22,6 +22,7 @@ final class LandingText {
   private static final int MOST_ROUNDS = 24;
   private static final int MOST_SUMMANDS = 8;
   private static final int LEAST_PHRASE = 12;
+  private static final int LEAST_NADAI = 12;
   private static final int LEAST_PLACE = 26;
 
   private final Landing landing;
@@ -72,17 +73,18 @@ final class LandingText {
     String row =
         "%-6s %-"
             + widest(shown, Span.Round::phrase, LEAST_PHRASE)
-            + "s %-18s %-"
+            + "s %-"
+            + widest(shown, LandingText::nadai, LEAST_NADAI)
+            + "s %-"
             + widest(shown, round -> avartana.say(round.startBeat()), LEAST_PLACE)
             + "s %8s %8s%n";
     out.printf(row, "round", "phrase", "nadai", "begins on", "matras", "beats");
     for (Span.Round round : shown) {
-      String kalam = round.kalam() == 1 ? "" : ", kalam " + round.kalam();
       out.printf(
           row,
           round.number(),
           round.phrase(),
-          Nadai.word(round.nadai()) + kalam,
+          nadai(round),
           avartana.say(round.startBeat()),
           round.matras().toMixed(),
           round.beats().toMixed());
@@ -163,6 +165,11 @@ final class LandingText {
                     rate.matrasPerSecond(),
                     Nadai.word(rate.matrasPerBeat())))
         .collect(Collectors.joining(", ", "Matras a second: ", "."));
+  }
+
+  private static String nadai(Span.Round round) {
+    String kalam = round.kalam() == 1 ? "" : ", kalam " + round.kalam();
+    return Nadai.word(round.nadai()) + kalam;
   }
 
   private static Ratio magnitude(Ratio ratio) {

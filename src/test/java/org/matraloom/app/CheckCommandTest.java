@@ -29,10 +29,10 @@ class CheckCommandTest {
         River Steps
         adi (I4 O O), 8 beats; tempo 66; from samam to samam
 
-        round  phrase       nadai              begins on                    matras    beats
-        1      Steps        chatusra           samam                            80       20
-        2      Steps        chatusra           beat 5 (clap)                    80       20
-        3      Steps        khanda             samam                            80       16
+        round  phrase       nadai        begins on                    matras    beats
+        1      Steps        chatusra     samam                            80       20
+        2      Steps        chatusra     beat 5 (clap)                    80       20
+        3      Steps        khanda       samam                            80       16
 
         Sum: 80 + 80 + 80 = 240 matras; 20 + 20 + 16 = 56 beats = 7 avartanas.
         It lands: the last matra ends on samam.
