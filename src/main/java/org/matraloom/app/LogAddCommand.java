@@ -1,17 +1,23 @@
 package org.matraloom.app;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.matraloom.log.Entry;
+import org.matraloom.log.History;
 import org.matraloom.log.PracticeLog;
+import org.matraloom.log.VoicedTime;
+import org.matraloom.notation.Nearest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -81,10 +87,34 @@ final class LogAddCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     requireSense();
+    Entry entry = entry();
     PracticeLog log = place.log();
-    log.append(entry());
-    command.commandLine().getOut().println("noted in " + log.file());
+    History before = log.read();
+    log.append(entry);
+    PrintWriter out = command.commandLine().getOut();
+    out.println("noted in " + log.file());
+    if (tempo != null && !isJudged()) {
+      out.println("With neither --clean nor --missed it counts for no suggestion of a tempo.");
+    }
+    meant(before).ifPresent(near -> tellOf(near, out));
+    if (voicedMinutes > 0) {
+      List<Entry> entries = new ArrayList<>(before.entries());
+      entries.add(entry);
+      VoicedTime.of(new History(entries, List.of()), OffsetDateTime.now())
+          .reminder()
+          .ifPresent(words -> out.println(Paragraph.of(words)));
+    }
     return ExitCode.DONE;
+  }
+
+  /** A piece of the log whose title is nearly that of a new one. */
+  private Optional<String> meant(History before) {
+    List<String> known = before.pieces();
+    return known.contains(piece) ? Optional.empty() : Nearest.of(piece, known);
+  }
+
+  private void tellOf(String near, PrintWriter out) {
+    out.println(Paragraph.of(piece + " is a new piece; did you mean " + near + "?"));
   }
 
   private void requireSense() {
@@ -135,15 +165,28 @@ final class LogAddCommand implements Callable<Integer> {
     return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
   }
 
-  /** A day without a time is noon. */
+  /** A day without a time is noon, or now if that is still to come today. */
   private OffsetDateTime when() {
     if (date == null) {
       return OffsetDateTime.now();
     }
     try {
+      OffsetDateTime now = OffsetDateTime.now();
+      boolean hasTime = date.contains("T");
       LocalDateTime local =
-          date.contains("T") ? LocalDateTime.parse(date) : LocalDate.parse(date).atTime(NOON, 0);
-      return local.atZone(ZoneId.systemDefault()).toOffsetDateTime();
+          hasTime ? LocalDateTime.parse(date) : LocalDate.parse(date).atTime(NOON, 0);
+      OffsetDateTime when = local.atZone(ZoneId.systemDefault()).toOffsetDateTime();
+      if (!when.isAfter(now)) {
+        return when;
+      }
+      if (!hasTime && local.toLocalDate().equals(now.toLocalDate())) {
+        return now;
+      }
+      throw new UserError(
+          "--date is "
+              + date
+              + ", which is still to come; give when it was practised, at the latest "
+              + now.toLocalDateTime().truncatedTo(ChronoUnit.MINUTES));
     } catch (DateTimeException unreadable) {
       throw new UserError(
           "--date is " + date + "; write 2026-03-04 or 2026-03-04T19:30, an existing day");

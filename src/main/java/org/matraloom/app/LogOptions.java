@@ -2,13 +2,16 @@ package org.matraloom.app;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.matraloom.host.UserFolders;
 import org.matraloom.log.DamagedLine;
 import org.matraloom.log.History;
 import org.matraloom.log.PracticeLog;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
@@ -38,7 +41,31 @@ final class LogOptions {
   private Path file;
 
   PracticeLog log() {
-    return new PracticeLog(file == null ? usualFile() : file);
+    Optional<Path> named = named();
+    Path log = named.orElseGet(LogOptions::usualFile);
+    if (Files.isDirectory(log)) {
+      throw new UserError(
+          (named.isPresent() ? "--log-file" : VARIABLE)
+              + " is "
+              + log
+              + ", a folder; give a file, such as "
+              + log.resolve(USUAL_NAME));
+    }
+    return new PracticeLog(log);
+  }
+
+  /** The option may stand before or after the name of a command that belongs to another. */
+  private Optional<Path> named() {
+    if (file != null || command.parent() == null) {
+      return Optional.ofNullable(file);
+    }
+    return Optional.ofNullable(command.parent().findOption("--log-file")).map(OptionSpec::getValue);
+  }
+
+  /** A command of the log to type, on the log that is used now. */
+  String typed(String words) {
+    String place = named().map(log -> " --log-file " + TypedDrill.quoted(log + "")).orElse("");
+    return "matraloom log " + words + place;
   }
 
   private static Path usualFile() {
@@ -60,7 +87,7 @@ final class LogOptions {
       err.println("matraloom: and " + (history.damaged().size() - MOST_TOLD) + " lines more");
     }
     if (!history.damaged().isEmpty()) {
-      err.println("To set such lines aside in a file of their own: matraloom log --mend");
+      err.println("To set such lines aside in a file of their own: " + typed("--mend"));
     }
     return history;
   }

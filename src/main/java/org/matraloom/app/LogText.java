@@ -18,7 +18,8 @@ import org.matraloom.log.VoicedTime;
 final class LogText {
 
   private static final int MOST_DAYS = 14;
-  private static final int MOST_ROUNDS = 6;
+  private static final int MOST_ROUNDS = 5;
+  private static final int MOST_REMARKS = 5;
   private static final int FIRST_COLUMN = 12;
   private static final int COLUMN = 10;
   private static final double MINUTE = 60;
@@ -50,14 +51,36 @@ final class LogText {
     long clean = entries.stream().filter(entry -> entry.clean().orElse(false)).count();
     double voiced = entries.stream().mapToDouble(Entry::voicedSeconds).sum();
     out.println();
-    out.println(
-        piece + ": " + takes(judged) + ", " + clean + " clean, " + minutes(voiced) + " of voice");
+    String sums = takes(judged) + ", " + clean + " clean, " + minutes(voiced) + " of voice";
+    out.println(Paragraph.of(piece + ": " + sums));
     List<CleanTempo> rows =
         CleanTempo.of(history, piece).stream().filter(row -> !row.points().isEmpty()).toList();
     if (!rows.isEmpty()) {
       table(rows.subList(0, Math.min(rows.size(), MOST_ROUNDS + 1)), out);
+      left(rows.size() - MOST_ROUNDS - 1, "round", " not shown", out);
       rows.forEach(row -> next(row, out));
     }
+    remarks(entries, out);
+  }
+
+  private static void left(int count, String what, String where, PrintWriter out) {
+    if (count > 0) {
+      String many = count == 1 ? " " + what : " " + what + "s";
+      out.println("  and " + count + many + where + "; all of them: matraloom log --csv -");
+    }
+  }
+
+  private static void remarks(List<Entry> entries, PrintWriter out) {
+    List<Entry> remarks = entries.stream().filter(entry -> !entry.remark().isBlank()).toList();
+    int left = Math.max(0, remarks.size() - MOST_REMARKS);
+    if (!remarks.isEmpty()) {
+      out.println("  remarks");
+    }
+    for (Entry entry : remarks.subList(left, remarks.size())) {
+      String words = entry.remark().strip().replaceAll("[\\s\\p{Cntrl}]+", " ");
+      out.println(Paragraph.indented(4, entry.when().toLocalDate() + "  " + words));
+    }
+    left(left, "remark", " before", out);
   }
 
   private static String takes(long count) {
@@ -65,6 +88,9 @@ final class LogText {
   }
 
   private static String minutes(double seconds) {
+    if (seconds > 0 && seconds < MINUTE) {
+      return "under a minute";
+    }
     long minutes = Math.round(seconds / MINUTE);
     return minutes == 1 ? "1 minute" : minutes + " minutes";
   }
@@ -91,9 +117,7 @@ final class LogText {
       rows.forEach(row -> line.append(aligned(cell(row, day))));
       out.println("  " + line.toString().stripTrailing());
     }
-    if (left > 0) {
-      out.println("  and " + left + " days before; for all of them: matraloom log --csv -");
-    }
+    left(left, "day", " before", out);
   }
 
   private static String cell(CleanTempo row, LocalDate day) {
@@ -159,7 +183,7 @@ final class LogText {
             + " minutes: "
             + minutes(voice.sinceRestSeconds())
             + ".");
-    voice.reminders().forEach(out::println);
+    voice.reminder().ifPresent(words -> out.println(Paragraph.of(words)));
   }
 
   static String name(int round) {

@@ -55,17 +55,24 @@ final class NoteOptions {
       }
       log.append(entry);
       out.println("Noted in " + log.file() + " (not with --no-log)");
-      VoicedTime.of(log.read(), OffsetDateTime.now()).reminders().forEach(out::println);
+      VoicedTime.of(log.read(), OffsetDateTime.now())
+          .reminder()
+          .ifPresent(words -> out.println(Paragraph.of(words)));
+    } catch (UserError misnamed) {
+      tell(misnamed.getMessage());
     } catch (IOException unwritable) {
       tell(unwritable);
     }
   }
 
   private void tell(IOException problem) {
-    String why =
+    tell(
         problem instanceof FileSystemException file
             ? FileTrouble.explain(file)
-            : problem.getMessage();
+            : problem.getMessage());
+  }
+
+  private void tell(String why) {
     command.commandLine().getErr().println("matraloom: not noted in the practice log: " + why);
   }
 }

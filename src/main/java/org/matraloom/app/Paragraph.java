@@ -9,10 +9,20 @@ final class Paragraph {
 
   /** The text with line feeds in place of some of its spaces; a longer word stays whole. */
   static String of(String text) {
+    return of(text, COLUMNS);
+  }
+
+  /** The same in a narrower column, each line after some spaces. */
+  static String indented(int spaces, String text) {
+    String before = " ".repeat(spaces);
+    return before + of(text, COLUMNS - spaces).replace("\n", "\n" + before);
+  }
+
+  private static String of(String text, int columns) {
     StringBuilder lines = new StringBuilder();
     int column = 0;
     for (String word : text.split(" ", -1)) {
-      if (column > 0 && column + 1 + word.length() > COLUMNS) {
+      if (column > 0 && column + 1 + word.length() > columns) {
         lines.append('\n');
         column = 0;
       } else if (column > 0) {

@@ -28,7 +28,8 @@ record TypedDrill(String score, Optional<String> lexicon, String tala) {
     return String.join(" ", words.stream().map(TypedDrill::quoted).toList());
   }
 
-  private static String quoted(String word) {
+  /** A word as a shell takes it. */
+  static String quoted(String word) {
     return word.matches("[A-Za-z0-9_./+:=%,@-]+") ? word : "'" + word.replace("'", "'\\''") + "'";
   }
 }

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.time.DateTimeException;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -50,11 +51,11 @@ final class EntryReader {
     try (JsonParser json = JSON.createParser(line, 0, length)) {
       return new EntryReader().record(json);
     } catch (JsonProcessingException broken) {
-      throw new IllegalArgumentException("it breaks off or is not JSON", broken);
+      throw new IllegalArgumentException("it is damaged or breaks off", broken);
     } catch (DateTimeException wrong) {
       throw new IllegalArgumentException("its time cannot be read", wrong);
     } catch (IOException wrong) {
-      throw new IllegalArgumentException("it is not UTF-8 text", wrong);
+      throw new IllegalArgumentException("it is damaged", wrong);
     }
   }
 
@@ -83,7 +84,7 @@ final class EntryReader {
   private void value(String key, JsonParser json) throws IOException {
     switch (key) {
       case "when" -> when = Optional.of(OffsetDateTime.parse(text(json)));
-      case "kind" -> kind = Optional.of(Entry.Kind.valueOf(text(json).toUpperCase(Locale.ROOT)));
+      case "kind" -> kind = Optional.of(kind(text(json)));
       case "piece" -> piece = Optional.of(text(json));
       case "tempo" -> tempo = OptionalDouble.of(number(json));
       case "clean" -> clean = Optional.of(truth(json));
@@ -94,6 +95,13 @@ final class EntryReader {
       case "remark" -> remark = text(json);
       default -> json.skipChildren();
     }
+  }
+
+  private static Entry.Kind kind(String name) {
+    return Arrays.stream(Entry.Kind.values())
+        .filter(kind -> kind.name().toLowerCase(Locale.ROOT).equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("its kind is not known"));
   }
 
   private void rounds(JsonParser json) throws IOException {

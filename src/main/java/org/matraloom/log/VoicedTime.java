@@ -2,8 +2,8 @@ package org.matraloom.log;
 
 import java.time.Duration;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.matraloom.breath.Care;
 
 /**
@@ -17,9 +17,6 @@ public record VoicedTime(double todaySeconds, double sinceRestSeconds) {
 
   /** A rest is at least this long, in minutes. */
   public static final int REST_MINUTES = 5;
-
-  /** After this many minutes of voice a longer rest is suggested. */
-  public static final int LONG_REST_AFTER_MINUTES = 30;
 
   private static final double MINUTE = 60;
 
@@ -64,27 +61,24 @@ public record VoicedTime(double todaySeconds, double sinceRestSeconds) {
   }
 
   /**
-   * What the voice needs: a quiet reminder after {@value Care#REST_AFTER_MINUTES} minutes, a
-   * stronger one after {@value #LONG_REST_AFTER_MINUTES}.
+   * What the voice needs: a quiet reminder to rest after more than {@value Care#REST_AFTER_MINUTES}
+   * voiced minutes since the last rest.
    *
    * <p>No safe voice load is agreed on (National Center for Voice and Speech, article on vocal
    * dosimetry); short silent breaks through the day are common advice (Duke Health, "vocal
    * pacing"). The numbers are habits of our own.
    *
-   * @return sentences, none if there is nothing to say
+   * @return a few sentences, or nothing if there is nothing to say
    */
-  public List<String> reminders() {
-    List<String> sentences = new ArrayList<>();
-    if (sinceRestSeconds > LONG_REST_AFTER_MINUTES * MINUTE) {
-      sentences.add("Rest the voice for 5 to 10 minutes now, and drink some water.");
-    } else if (sinceRestSeconds > Care.REST_AFTER_MINUTES * MINUTE) {
-      sentences.add("Time for two minutes of silent tala and a sip of water.");
+  public Optional<String> reminder() {
+    if (sinceRestSeconds <= Care.REST_AFTER_MINUTES * MINUTE) {
+      return Optional.empty();
     }
-    if (!sentences.isEmpty()) {
-      sentences.add(
-          "Stop on pain; ask a doctor about a voice that is hoarse for more than a few days."
-              + " These are general cautions, not medical advice.");
-    }
-    return sentences;
+    return Optional.of(
+        "That is more than "
+            + Care.REST_AFTER_MINUTES
+            + " voiced minutes: rest the voice, and drink some water. Stop on pain or dizziness;"
+            + " a voice that is hoarse for more than a few days needs a doctor."
+            + " These are general cautions, not medical advice.");
   }
 }

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the word of a list that was probably meant. */
-final class Nearest {
+public final class Nearest {
 
   private static final int LONGEST = 40;
   private static final int MOST_TRIED = 1_000;
@@ -13,8 +13,14 @@ final class Nearest {
 
   private Nearest() {}
 
-  /** The nearest of some words, if one is near enough; the first of equally near ones. */
-  static Optional<String> of(String word, Collection<String> words) {
+  /**
+   * The nearest of some words, if one is near enough; the first of equally near ones.
+   *
+   * @param word what was written; capitals count as small letters
+   * @param words what could be meant; the first thousand are tried
+   * @return the nearest; empty if none is near or the word is longer than 40 letters
+   */
+  public static Optional<String> of(String word, Collection<String> words) {
     String lower = word.toLowerCase(Locale.ROOT);
     if (lower.length() > LONGEST) {
       return Optional.empty();

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import javax.imageio.ImageIO;
@@ -87,7 +88,8 @@ class LogCommandTest {
     add("--voiced", "16");
     String out = log().out();
     assertTrue(out.contains("Voice today: 16 minutes"), out);
-    assertTrue(out.contains("two minutes of silent tala") && out.contains("not medical"), out);
+    assertTrue(
+        out.contains("more than 15 voiced minutes: rest") && out.contains("not medical"), out);
   }
 
   @Test
@@ -137,6 +139,8 @@ class LogCommandTest {
     assertEquals(ExitCode.DONE, run.code());
     assertTrue(run.err().contains(file() + ", line 2 (16 bytes) is skipped"), run.err());
     assertTrue(run.out().contains("1 record;"), run.out());
+    assertTrue(run.err().contains("it is damaged or breaks off"), run.err());
+    assertTrue(run.err().contains("matraloom log --mend --log-file " + file()), run.err());
     assertEquals("1 line moved to " + file() + ".damaged\n", log("--mend").out());
     assertEquals("", log().err());
   }
@@ -169,7 +173,9 @@ class LogCommandTest {
         "--voiced -1",
         "--voiced 3000",
         "--date 2026-02-30 --voiced 1",
-        "--date soon --voiced 1"
+        "--date soon --voiced 1",
+        "--date 2999-01-01 --voiced 1",
+        "--date 2999-01-01T10:00 --tempo 60 --clean"
       })
   void whatMakesNoSenseIsNotNoted(String options) {
     CommandLineRun run = add(options.isEmpty() ? new String[0] : options.split(" "));
@@ -195,6 +201,71 @@ class LogCommandTest {
             "log", "add", "Rain", "--voiced", "1", "--log-file", blocked + "/practice.jsonl");
     assertEquals(ExitCode.MACHINE, run.code());
     assertEquals(1, run.err().lines().count(), run.err());
+  }
+
+  @Test
+  void aFolderForTheLogIsExplained() {
+    for (String command : List.of("log", "log add Rain --voiced 1", "log --mend")) {
+      List<String> words = new ArrayList<>(List.of(command.split(" ")));
+      words.addAll(List.of("--log-file", folder.toString()));
+      CommandLineRun run = CommandLineRun.of(words.toArray(String[]::new));
+      assertEquals(ExitCode.BAD_INPUT, run.code(), command);
+      String told = "--log-file is " + folder + ", a folder; give a file, such as " + file();
+      assertTrue(run.err().contains(told), run.err());
+    }
+  }
+
+  @Test
+  void theFileMayBeNamedBeforeTheCommandOfTheLog() {
+    CommandLineRun run =
+        CommandLineRun.of("log", "--log-file", file() + "", "add", "Rain", "--voiced", "1");
+    assertEquals("noted in " + file() + "\n", run.out(), run.err());
+    assertTrue(Files.exists(file()));
+  }
+
+  @Test
+  void aTempoWithoutAVerdictIsToldToCountForNothing() {
+    String told = "With neither --clean nor --missed it counts for no suggestion";
+    assertTrue(add("--tempo", "60").out().contains(told));
+    assertFalse(add("--tempo", "60", "--clean").out().contains(told));
+    assertFalse(log().out().contains("next, whole: up"));
+  }
+
+  @Test
+  void todayWithoutATimeIsNeverStillToCome() {
+    assertEquals(ExitCode.DONE, add("--voiced", "1", "--date", LocalDate.now() + "").code());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Gutter Sonng, true",
+    "gutter song, true",
+    "Guter Song, true",
+    "Gutter Song, false",
+    "Puddle, false"
+  })
+  void aNewTitleCloseToAKnownOneIsAskedAbout(String title, boolean isAsked) {
+    assertEquals("noted in " + file() + "\n", add("--voiced", "1").out());
+    String out = run(List.of("log", "add", title), "--voiced", "1").out();
+    String told = title + " is a new piece; did you mean Gutter Song?";
+    assertEquals(isAsked, out.contains(told), out);
+  }
+
+  @Test
+  void remarksAndShortUsesOfTheVoiceAreShownWithinEightyColumns() {
+    String words =
+        "the five rushed, and then the whole gutter came down with a great splash of rain";
+    add("--voiced", "0.4", "--remark", words, "--date", "2026-03-01");
+    for (int round = 1; round <= 9; round++) {
+      add("--round", round + "", "--nadai", "5", "--tempo", "169.5", "--clean");
+      add("--round", round + "", "--nadai", "5", "--tempo", "169.5", "--clean");
+    }
+    String out = log().out();
+    assertTrue(out.contains("0 clean, under a minute of voice"), out);
+    assertTrue(out.replaceAll("\\s+", " ").contains("remarks 2026-03-01 " + words), out);
+    assertTrue(out.contains("and 3 rounds not shown; all of them"), out);
+    assertTrue(out.lines().filter(line -> line.startsWith("  ")).count() > 10, out);
+    out.lines().skip(1).forEach(line -> assertTrue(line.length() <= 80, line));
   }
 
   private Path file() {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class VoicedTimeTest {
@@ -43,15 +44,12 @@ class VoicedTimeTest {
   }
 
   @Test
-  void theReminderComesAfterFifteenMinutesAndGrowsAfterThirty() {
-    assertEquals(List.of(), new VoicedTime(9000, 15 * 60).reminders());
-    List<String> quiet = new VoicedTime(9000, 15 * 60 + 1).reminders();
-    assertTrue(quiet.get(0).contains("two minutes of silent tala"), quiet.get(0));
-    List<String> strong = new VoicedTime(9000, 30 * 60 + 1).reminders();
-    assertTrue(strong.get(0).contains("5 to 10 minutes"), strong.get(0));
-    for (List<String> sentences : List.of(quiet, strong)) {
-      String all = String.join(" ", sentences);
-      assertTrue(all.contains("not medical advice") && all.contains("Stop on pain"), all);
+  void theReminderComesAfterFifteenVoicedMinutes() {
+    assertEquals(Optional.empty(), new VoicedTime(9000, 15 * 60).reminder());
+    for (double seconds : new double[] {15 * 60 + 1, 30 * 60 + 1}) {
+      String words = new VoicedTime(9000, seconds).reminder().orElseThrow();
+      assertTrue(words.contains("more than 15 voiced minutes: rest the voice"), words);
+      assertTrue(words.contains("not medical advice") && words.contains("Stop on pain"), words);
     }
   }
 
