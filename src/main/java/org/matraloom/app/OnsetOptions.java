@@ -55,16 +55,21 @@ final class OnsetOptions {
 
   /** Listens to a recording; what is wrong with the file is the user's error. */
   static OnsetCurve listen(Path file) throws IOException {
+    requireFile(file);
+    try (Recording sound = Recordings.open(file)) {
+      return OnsetCurve.of(sound);
+    } catch (RecordingException unreadable) {
+      throw new UserError(unreadable.getMessage());
+    }
+  }
+
+  /** Refuses what is no file, before anything is read from it. */
+  static void requireFile(Path file) {
     if (Files.isDirectory(file)) {
       throw new UserError(file + " is a folder; give the name of a recording in it");
     }
     if (Files.notExists(file)) {
       throw new UserError("there is no recording " + file);
-    }
-    try (Recording sound = Recordings.open(file)) {
-      return OnsetCurve.of(sound);
-    } catch (RecordingException unreadable) {
-      throw new UserError(unreadable.getMessage());
     }
   }
 }

@@ -84,6 +84,7 @@ final class TakeCommand implements Callable<Integer> {
     }
     outputs.requireSense(compare, files);
     Composition score = score();
+    files.stream().skip(1).forEach(OnsetOptions::requireFile);
     Performance performance = rounds(Performance.of(score));
     Timeline timeline = ScoreTimeline.of(performance, 0);
     List<TakeFindings> takes = new ArrayList<>();

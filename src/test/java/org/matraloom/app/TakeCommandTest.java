@@ -54,4 +54,16 @@ class TakeCommandTest {
     }
     return file;
   }
+
+  @Test
+  void aRecordingThatIsNotThereIsTheUsersMistake() {
+    String score = Path.of("samples-synth", "culvert.loom").toString();
+    CommandLineRun none = CommandLineRun.of("take", score, folder.resolve("none.wav").toString());
+    assertEquals(ExitCode.BAD_INPUT, none.code());
+    assertEquals(
+        "matraloom: there is no recording " + folder.resolve("none.wav") + "\n", none.err());
+    CommandLineRun place = CommandLineRun.of("take", score, folder.toString());
+    assertEquals(ExitCode.BAD_INPUT, place.code());
+    assertTrue(place.err().contains(folder + " is a folder"), place.err());
+  }
 }
