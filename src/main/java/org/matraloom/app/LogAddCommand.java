@@ -115,6 +115,7 @@ final class LogAddCommand implements Callable<Integer> {
 
   private void tellOf(String near, PrintWriter out) {
     out.println(Paragraph.of(piece + " is a new piece; did you mean " + near + "?"));
+    out.println("To take it back: " + place.typed("undo"));
   }
 
   private void requireSense() {

@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
       "The fastest clean tempo of each day, and how long the voice was in use today.",
       "The take command adds a record for every take that it measures."
     },
-    subcommands = LogAddCommand.class,
+    subcommands = {LogAddCommand.class, LogUndoCommand.class},
     footer = {
       "",
       "The next tempo, unless other numbers are given:",
@@ -118,6 +118,8 @@ final class LogCommand implements Callable<Integer> {
               + "; it knows "
               + (all.pieces().isEmpty() ? "no piece yet" : String.join(", ", all.pieces())));
     }
-    return new History(entries, all.damaged());
+    List<Entry> withdrawn =
+        all.withdrawn().stream().filter(entry -> entry.piece().equals(piece)).toList();
+    return new History(entries, all.damaged(), withdrawn);
   }
 }

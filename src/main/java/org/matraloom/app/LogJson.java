@@ -38,6 +38,11 @@ final class LogJson {
         entry(entry, json);
       }
       json.writeEndArray();
+      json.writeArrayFieldStart("takenBack");
+      for (Entry entry : history.withdrawn()) {
+        entry(entry, json);
+      }
+      json.writeEndArray();
       json.writeArrayFieldStart("damaged");
       for (DamagedLine line : history.damaged()) {
         json.writeStartObject();

@@ -20,6 +20,7 @@ final class LogText {
   private static final int MOST_DAYS = 14;
   private static final int MOST_ROUNDS = 5;
   private static final int MOST_REMARKS = 5;
+  private static final int MOST_TAKEN_BACK = 3;
   private static final int FIRST_COLUMN = 12;
   private static final int COLUMN = 10;
   private static final double MINUTE = 60;
@@ -37,12 +38,25 @@ final class LogText {
     out.println("Practice log: " + file);
     if (count == 0) {
       out.println("Nothing is noted yet. See: matraloom take --help, matraloom log add --help");
+      takenBack(out);
       return;
     }
     out.println(count + (count == 1 ? " record" : " records") + "; nothing leaves this machine.");
+    takenBack(out);
     history.pieces().forEach(piece -> piece(piece, out));
     out.println();
     voice(voice, out);
+  }
+
+  private void takenBack(PrintWriter out) {
+    List<Entry> all = history.withdrawn();
+    int left = Math.max(0, all.size() - MOST_TAKEN_BACK);
+    for (Entry entry : all.subList(left, all.size())) {
+      out.println(Paragraph.indented(2, "taken back: " + EntryWords.of(entry)));
+    }
+    if (left > 0) {
+      out.println("  and " + left + " taken back before; all of them: matraloom log --json");
+    }
   }
 
   private void piece(String piece, PrintWriter out) {
@@ -87,7 +101,7 @@ final class LogText {
     return count + (count == 1 ? " take" : " takes") + " judged";
   }
 
-  private static String minutes(double seconds) {
+  static String minutes(double seconds) {
     if (seconds > 0 && seconds < MINUTE) {
       return "under a minute";
     }

@@ -29,7 +29,8 @@ public record Entry(
     double voicedSeconds,
     List<RoundEntry> rounds,
     Optional<String> recording,
-    String remark) {
+    String remark)
+    implements LogRecord {
 
   /** The slowest tempo kept, in beats a minute. */
   public static final double SLOWEST = 1;

@@ -12,6 +12,9 @@ import java.util.Locale;
 /** A record as one line of JSON (RFC 8259), keys always in one order. */
 final class EntryLine {
 
+  /** The kind of a line that takes another back. */
+  static final String WITHDRAWAL = "withdrawal";
+
   private static final JsonFactory JSON = new JsonFactory();
 
   private EntryLine() {}
@@ -43,6 +46,22 @@ final class EntryLine {
       if (!entry.remark().isEmpty()) {
         line.writeStringField("remark", entry.remark());
       }
+      line.writeEndObject();
+    } catch (IOException impossible) {
+      throw new UncheckedIOException("a text in memory cannot fail", impossible);
+    }
+    return text.toString();
+  }
+
+  /** The line that takes another back, without its end. */
+  static String of(Withdrawal withdrawal) {
+    StringWriter text = new StringWriter();
+    try (JsonGenerator line = JSON.createGenerator(text)) {
+      line.writeStartObject();
+      line.writeStringField("when", time(withdrawal.when()));
+      line.writeStringField("kind", WITHDRAWAL);
+      line.writeStringField("piece", withdrawal.piece());
+      line.writeStringField("withdraws", time(withdrawal.withdraws()));
       line.writeEndObject();
     } catch (IOException impossible) {
       throw new UncheckedIOException("a text in memory cannot fail", impossible);

@@ -28,8 +28,9 @@ final class EntryReader {
       new JsonFactoryBuilder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
 
   private Optional<OffsetDateTime> when = Optional.empty();
-  private Optional<Entry.Kind> kind = Optional.empty();
+  private Optional<String> kind = Optional.empty();
   private Optional<String> piece = Optional.empty();
+  private Optional<OffsetDateTime> withdraws = Optional.empty();
   private OptionalDouble tempo = OptionalDouble.empty();
   private Optional<Boolean> clean = Optional.empty();
   private OptionalDouble landingErrorMs = OptionalDouble.empty();
@@ -47,7 +48,7 @@ final class EntryReader {
    * @param length how many of them
    * @throws IllegalArgumentException if it is no record; the message says why, in a few words
    */
-  static Entry read(byte[] line, int length) {
+  static LogRecord read(byte[] line, int length) {
     try (JsonParser json = JSON.createParser(line, 0, length)) {
       return new EntryReader().record(json);
     } catch (JsonProcessingException broken) {
@@ -59,7 +60,7 @@ final class EntryReader {
     }
   }
 
-  private Entry record(JsonParser json) throws IOException {
+  private LogRecord record(JsonParser json) throws IOException {
     require(json.nextToken() == JsonToken.START_OBJECT, "it is not a record");
     while (json.nextToken() != JsonToken.END_OBJECT) {
       String key = json.currentName();
@@ -68,9 +69,13 @@ final class EntryReader {
     }
     require(json.nextToken() == null, "something follows the record");
     require(when.isPresent() && kind.isPresent() && piece.isPresent(), "a value is missing");
+    if (kind.get().equals(EntryLine.WITHDRAWAL)) {
+      require(withdraws.isPresent(), "a value is missing");
+      return new Withdrawal(when.get(), piece.get(), withdraws.get());
+    }
     return new Entry(
         when.get(),
-        kind.get(),
+        kind(kind.get()),
         piece.get(),
         tempo,
         clean,
@@ -84,8 +89,9 @@ final class EntryReader {
   private void value(String key, JsonParser json) throws IOException {
     switch (key) {
       case "when" -> when = Optional.of(OffsetDateTime.parse(text(json)));
-      case "kind" -> kind = Optional.of(kind(text(json)));
+      case "kind" -> kind = Optional.of(text(json));
       case "piece" -> piece = Optional.of(text(json));
+      case "withdraws" -> withdraws = Optional.of(OffsetDateTime.parse(text(json)));
       case "tempo" -> tempo = OptionalDouble.of(number(json));
       case "clean" -> clean = Optional.of(truth(json));
       case "landingErrorMs" -> landingErrorMs = OptionalDouble.of(number(json));

@@ -10,8 +10,10 @@ import java.util.TreeSet;
  *
  * @param entries the records, oldest first
  * @param damaged the lines that could not be read, in the order of the file
+ * @param withdrawn the records that were taken back, in the order in which that was done; they are
+ *     not among the entries
  */
-public record History(List<Entry> entries, List<DamagedLine> damaged) {
+public record History(List<Entry> entries, List<DamagedLine> damaged, List<Entry> withdrawn) {
 
   /** Puts the records in order of time; those of one moment stay as they are in the file. */
   public History {
@@ -19,6 +21,17 @@ public record History(List<Entry> entries, List<DamagedLine> damaged) {
     sorted.sort(Comparator.comparing(entry -> entry.when().toInstant()));
     entries = List.copyOf(sorted);
     damaged = List.copyOf(damaged);
+    withdrawn = List.copyOf(withdrawn);
+  }
+
+  /**
+   * A log in which nothing was taken back.
+   *
+   * @param entries the records, in any order
+   * @param damaged the lines that could not be read, in the order of the file
+   */
+  public History(List<Entry> entries, List<DamagedLine> damaged) {
+    this(entries, damaged, List.of());
   }
 
   /**

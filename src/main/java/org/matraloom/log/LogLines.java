@@ -73,7 +73,7 @@ final class LogLines {
    *
    * @throws IllegalArgumentException if it is none; the message says why, in a few words
    */
-  Entry entry() {
+  LogRecord record() {
     if (bytes > length) {
       throw new IllegalArgumentException("it is far too long for a record");
     }

@@ -71,7 +71,7 @@ final class LogMend {
 
   private static boolean isRecord(LogLines lines) {
     try {
-      lines.entry();
+      lines.record();
       return true;
     } catch (IllegalArgumentException damaged) {
       return false;

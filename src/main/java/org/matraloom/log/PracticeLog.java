@@ -9,8 +9,10 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The practice log: a text file to which one line of JSON is added for every record.
@@ -52,6 +54,33 @@ public final class PracticeLog {
   public void append(Entry entry) throws IOException {
     Files.createDirectories(file.getParent());
     LogLock.whileHeld(file, () -> addLine(EntryLine.of(entry) + "\n"));
+  }
+
+  /**
+   * Takes back the record that was added last and is not taken back yet.
+   *
+   * <p>It stays in the file; a line is added that withdraws it.
+   *
+   * @param when the moment at which it is taken back
+   * @return the record; empty if there is none
+   * @throws IOException if the file cannot be read or written; what was there before is untouched
+   */
+  public Optional<Entry> withdrawNewest(OffsetDateTime when) throws IOException {
+    if (read().entries().isEmpty()) {
+      return Optional.empty();
+    }
+    return LogLock.whileHeld(
+        file,
+        () -> {
+          Pass pass = new Pass();
+          pass.over(file);
+          Optional<Entry> newest = pass.newest();
+          if (newest.isPresent()) {
+            Entry entry = newest.get();
+            addLine(EntryLine.of(new Withdrawal(when, entry.piece(), entry.when())) + "\n");
+          }
+          return newest;
+        });
   }
 
   private long addLine(String line) throws IOException {
@@ -140,6 +169,7 @@ public final class PracticeLog {
   /** One reading of the file from its beginning to its end. */
   private static final class Pass {
     private final List<Entry> entries = new ArrayList<>();
+    private final List<Entry> withdrawn = new ArrayList<>();
     private final List<DamagedLine> damaged = new ArrayList<>();
 
     /** Reads a file; true if it ends inside a line. */
@@ -158,10 +188,28 @@ public final class PracticeLog {
         return;
       }
       try {
-        entries.add(lines.entry());
+        LogRecord record = lines.record();
+        if (record instanceof Entry entry) {
+          entries.add(entry);
+        } else if (record instanceof Withdrawal withdrawal) {
+          withdraw(withdrawal);
+        }
       } catch (IllegalArgumentException problem) {
         damaged.add(new DamagedLine(number, lines.bytes(), problem.getMessage()));
       }
+    }
+
+    private void withdraw(Withdrawal withdrawal) {
+      for (int i = entries.size() - 1; i >= 0; i--) {
+        if (withdrawal.isAbout(entries.get(i))) {
+          withdrawn.add(entries.remove(i));
+          return;
+        }
+      }
+    }
+
+    private Optional<Entry> newest() {
+      return entries.isEmpty() ? Optional.empty() : Optional.of(entries.get(entries.size() - 1));
     }
 
     private boolean isDamaged() {
@@ -169,7 +217,7 @@ public final class PracticeLog {
     }
 
     private History history() {
-      return new History(entries, damaged);
+      return new History(entries, damaged, withdrawn);
     }
   }
 }

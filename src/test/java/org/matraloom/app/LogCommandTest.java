@@ -249,6 +249,7 @@ class LogCommandTest {
     String out = run(List.of("log", "add", title), "--voiced", "1").out();
     String told = title + " is a new piece; did you mean Gutter Song?";
     assertEquals(isAsked, out.contains(told), out);
+    assertEquals(isAsked, out.contains("matraloom log undo --log-file " + file()), out);
   }
 
   @Test
@@ -266,6 +267,34 @@ class LogCommandTest {
     assertTrue(out.contains("and 3 rounds not shown; all of them"), out);
     assertTrue(out.lines().filter(line -> line.startsWith("  ")).count() > 10, out);
     out.lines().skip(1).forEach(line -> assertTrue(line.length() <= 80, line));
+  }
+
+  @Test
+  void theNewestRecordIsTakenBackAndStaysInTheFile() throws IOException {
+    add("--tempo", "60", "--clean", "--date", "2026-03-02");
+    add("--tempo", "60", "--clean", "--date", "2026-03-03T18:30");
+    assertTrue(log().out().contains("next, whole: up to 65"));
+    String before = Files.readString(file());
+    add("--tempo", "70", "--missed", "--voiced", "5", "--date", "2026-03-01T18:30");
+    String taken = "taken back: Gutter Song, 2026-03-01 18:30, 70 beats a minute, missed,";
+    CommandLineRun undo = run(List.of("log", "undo"));
+    assertEquals(ExitCode.DONE, undo.code(), undo.err());
+    assertTrue(undo.out().startsWith(taken), undo.out());
+    assertTrue(Files.readString(file()).startsWith(before), "nothing is taken out of the file");
+    assertEquals(4, Files.readAllLines(file()).size());
+
+    String out = log().out();
+    assertTrue(out.contains("2 records;") && out.contains("2 takes judged, 2 clean, 0 min"), out);
+    assertTrue(out.contains("  " + taken) && out.contains("next, whole: up to 65"), out);
+    assertEquals(3, log("--csv", "-").out().lines().count());
+    assertTrue(log("--json").out().contains("takenBack"));
+
+    assertTrue(run(List.of("log", "undo")).out().contains("2026-03-03 18:30"));
+    assertTrue(run(List.of("log", "undo")).out().contains("2026-03-02 12:00"));
+    CommandLineRun none = run(List.of("log", "undo"));
+    assertEquals(ExitCode.BAD_INPUT, none.code());
+    assertTrue(none.err().contains("nothing to take back"), none.err());
+    assertEquals(6, Files.readAllLines(file()).size());
   }
 
   private Path file() {

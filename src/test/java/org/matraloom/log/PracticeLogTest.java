@@ -10,8 +10,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.OffsetDateTime;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -149,6 +151,47 @@ class PracticeLogTest {
     assertEquals(1, log.mend());
     assertEquals(junk.length + 1, Files.size(log.damagedFile()));
     assertEquals(6, log.read().entries().size());
+  }
+
+  @Test
+  void whatIsTakenBackCountsNoLongerAndStaysInTheFile() throws IOException {
+    OffsetDateTime later = Entries.EVENING.plusDays(1);
+    assertEquals(Optional.empty(), log.withdrawNewest(later));
+    assertFalse(Files.exists(log.file().getParent()));
+    byte[] whole = writeFive();
+    assertEquals(Optional.of(FIVE.get(4)), log.withdrawNewest(later));
+    assertEquals(Optional.of(FIVE.get(3)), log.withdrawNewest(later));
+    assertEquals(
+        new History(FIVE.subList(0, 3), List.of(), List.of(FIVE.get(4), FIVE.get(3))), log.read());
+    assertFalse(log.read().holds("sha256:4"), "a take that was taken back may be noted again");
+    assertArrayEquals(whole, Arrays.copyOf(Files.readAllBytes(log.file()), whole.length));
+
+    log.append(FIVE.get(4));
+    log.append(FIVE.get(4));
+    assertEquals(Optional.of(FIVE.get(4)), log.withdrawNewest(later));
+    assertEquals(List.of(FIVE.get(0), FIVE.get(1), FIVE.get(2), FIVE.get(4)), log.read().entries());
+    assertEquals(0, log.mend());
+    while (log.withdrawNewest(later).isPresent()) {}
+    assertEquals(List.of(), log.read().entries());
+    assertEquals(7, log.read().withdrawn().size());
+  }
+
+  /** A withdrawal that is cut off takes nothing back, or what it was to; never another. */
+  @Test
+  void brokenOffAtAnyByteAWithdrawalReachesNoOtherRecord() throws IOException {
+    byte[] five = writeFive();
+    log.withdrawNewest(Entries.EVENING.plusDays(1));
+    byte[] whole = Files.readAllBytes(log.file());
+    int kept = 0;
+    for (int length = five.length; length <= whole.length; length++) {
+      Files.write(log.file(), Arrays.copyOf(whole, length));
+      History history = log.read();
+      boolean isComplete = length >= whole.length - 1;
+      assertEquals(FIVE.subList(0, isComplete ? 4 : 5), history.entries(), "cut at " + length);
+      assertEquals(length == five.length || isComplete ? 0 : 1, history.damaged().size());
+      kept += isComplete ? 0 : 1;
+    }
+    assertTrue(kept > 80, "lines were torn: " + kept);
   }
 
   @Test
