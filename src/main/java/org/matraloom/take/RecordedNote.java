@@ -13,8 +13,11 @@ final class RecordedNote {
 
   private RecordedNote() {}
 
-  /** The text in which a note may be found; empty for a file of another kind. */
+  /** The text in which a note may be found; empty if there is no such file of that kind. */
   static String of(Path file) throws IOException {
+    if (!Files.isRegularFile(file)) {
+      return "";
+    }
     try (InputStream in = Files.newInputStream(file)) {
       String head = new String(in.readNBytes(MOST_HEAD), StandardCharsets.ISO_8859_1);
       return head.startsWith("RIFF") ? head : "";

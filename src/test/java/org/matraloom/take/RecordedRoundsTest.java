@@ -55,5 +55,6 @@ class RecordedRoundsTest {
     Path plain = folder.resolve("plain.wav");
     Files.write(plain, new byte[] {'R', 'I', 'F', 'F', 0, 0, 0, 0});
     assertEquals(Optional.empty(), RecordedRounds.of(plain));
+    assertEquals(Optional.empty(), RecordedRounds.of(folder.resolve("none.wav")));
   }
 }
