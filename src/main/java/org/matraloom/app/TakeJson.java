@@ -109,7 +109,7 @@ final class TakeJson {
   private static List<Slip> slips(TakeFindings findings) {
     return findings
         .pulse()
-        .map(p -> Slip.of(findings.alignment().expected(), findings.sollus(), p.line()))
+        .map(p -> Slip.of(findings.alignment(), findings.sollus(), p.line()))
         .orElse(List.of());
   }
 

@@ -57,7 +57,9 @@ final class TakeReport {
               out.println(Paragraph.of("Practise next " + why + ":"));
               out.println("  " + typed.of(next));
             });
-    new TakeReport(findings, performance, out).tables();
+    if (findings.doubt().isEmpty()) {
+      new TakeReport(findings, performance, out).tables();
+    }
   }
 
   private void tables() {
@@ -103,7 +105,7 @@ final class TakeReport {
     if (restarts > 0) {
       line("restarts", "%d", restarts);
     }
-    List<Slip> slips = Slip.of(findings.alignment().expected(), findings.sollus(), pulse.line());
+    List<Slip> slips = Slip.of(findings.alignment(), findings.sollus(), pulse.line());
     list(
         "Slips",
         slips.stream().map(slip -> slip.words() + " before " + written(slip.place())).toList());
@@ -112,7 +114,7 @@ final class TakeReport {
   private long restarts() {
     List<SaidSollu> said = findings.sollus();
     return IntStream.range(1, said.size())
-        .filter(i -> said.get(i).place() <= said.get(i - 1).place())
+        .filter(i -> findings.alignment().isRestart(said.get(i - 1), said.get(i)))
         .count();
   }
 

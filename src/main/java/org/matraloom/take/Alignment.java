@@ -13,11 +13,18 @@ import org.matraloom.score.Lexicon;
  * @param onsets what was heard in the take, in order of time, unsure onsets too
  * @param said the sollus that were heard, in order of time; one said again after a restart is there
  *     twice
+ * @param afterPauses the onsets, in seconds, before which the performer paused and went back
  */
-public record Alignment(List<ExpectedSollu> expected, List<Onset> onsets, List<Said> said) {
+public record Alignment(
+    List<ExpectedSollu> expected, List<Onset> onsets, List<Said> said, Set<Double> afterPauses) {
 
   /** With a score to go by, onsets are worth a look from this confidence. */
   static final double LEAST_CONFIDENCE = 0.10;
+
+  /** The voice is silent for so long before one begins again. */
+  private static final double PAUSE_SECONDS = 0.4;
+
+  private static final double LONGEST_PAUSE_SECONDS = 5;
 
   /** What is less sure than this is not called an added sollu. */
   private static final double ADDED_CONFIDENCE = 0.6;
@@ -35,6 +42,39 @@ public record Alignment(List<ExpectedSollu> expected, List<Onset> onsets, List<S
     expected = List.copyOf(expected);
     onsets = List.copyOf(onsets);
     said = List.copyOf(said);
+    afterPauses = Set.copyOf(afterPauses);
+  }
+
+  /**
+   * An alignment of which no pauses are known.
+   *
+   * @param expected the sollus of the score, in order
+   * @param onsets what was heard
+   * @param said the sollus that were heard
+   */
+  public Alignment(List<ExpectedSollu> expected, List<Onset> onsets, List<Said> said) {
+    this(expected, onsets, said, Set.of());
+  }
+
+  /** The same with the pauses before which the take goes back in the score. */
+  Alignment withPauses(SoundLevels levels) {
+    double quiet = BreathMeasure.quietDb(this, levels);
+    Set<Double> pauses = new HashSet<>();
+    for (int i = 1; i < said.size(); i++) {
+      if (said.get(i).sollu() <= said.get(i - 1).sollu()) {
+        double at = secondsOf(said.get(i));
+        double from = Math.max(secondsOf(said.get(i - 1)), at - LONGEST_PAUSE_SECONDS);
+        boolean paused =
+            levels
+                .longestQuiet(from, at, quiet)
+                .filter(found -> found.seconds() >= PAUSE_SECONDS)
+                .isPresent();
+        if (paused) {
+          pauses.add(at);
+        }
+      }
+    }
+    return new Alignment(expected, onsets, said, pauses);
   }
 
   /**
@@ -105,5 +145,17 @@ public record Alignment(List<ExpectedSollu> expected, List<Onset> onsets, List<S
         .filter(j -> onsets.get(j).confidence() >= ADDED_CONFIDENCE)
         .boxed()
         .toList();
+  }
+
+  /**
+   * Whether the performer paused and began again between two sollus.
+   *
+   * @param before one sollu that was said
+   * @param after the next one
+   * @return true if the second is not later in the score, and if the voice was silent before it;
+   *     without silence a passage is said twice
+   */
+  public boolean isRestart(SaidSollu before, SaidSollu after) {
+    return after.place() <= before.place() && afterPauses.contains(after.onsetSeconds());
   }
 }

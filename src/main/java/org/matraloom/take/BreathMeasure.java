@@ -68,6 +68,11 @@ final class BreathMeasure {
     return new Breathing(longest, longestFrom, plan.breaths().size(), kept, taken);
   }
 
+  /** What is below this is quiet beside the sollus. */
+  static double quietDb(Alignment alignment, SoundLevels levels) {
+    return usualLevel(alignment, levels) - QUIET_DB;
+  }
+
   private static double usualLevel(Alignment alignment, SoundLevels levels) {
     return Robust.median(
         alignment.said().stream()

@@ -80,7 +80,7 @@ final class DoubtMeasure {
                   + " of 100 sollus could be matched; it may be another piece"));
     }
     double trouble =
-        (last - first + 1 - heard + alignment.added().size() + RESTART * (said.line().runs() - 1))
+        (last - first + 1 - heard + addedInside(alignment) + RESTART * (said.line().runs() - 1))
             / (last - first + 1.0);
     if (trouble > LEAST_TROUBLE
         && SolluLikeness.of(alignment, levels) < ALIKE * Math.min(1, trouble / MUCH_TROUBLE)) {
@@ -100,5 +100,12 @@ final class DoubtMeasure {
         ? Optional.of(
             new Doubt("the sounds keep no common pulse with the score; it may be another piece"))
         : Optional.empty();
+  }
+
+  /** Sounds that are no sollu, from the first sollu to the last. */
+  private static long addedInside(Alignment alignment) {
+    int first = alignment.said().get(0).onset();
+    int last = alignment.said().get(alignment.said().size() - 1).onset();
+    return alignment.added().stream().filter(j -> j > first && j < last).count();
   }
 }

@@ -100,7 +100,7 @@ final class Faults {
 
   private Optional<Fault> restart() {
     for (int i = 1; i < findings.sollus().size(); i++) {
-      if (findings.sollus().get(i).place() <= findings.sollus().get(i - 1).place()) {
+      if (findings.alignment().isRestart(findings.sollus().get(i - 1), findings.sollus().get(i))) {
         int broke = findings.sollus().get(i - 1).place();
         return Optional.of(
             new Fault(
@@ -113,7 +113,7 @@ final class Faults {
 
   private Optional<Fault> slip() {
     PulseLine line = findings.pulse().orElseThrow().line();
-    return Slip.of(findings.alignment().expected(), findings.sollus(), line).stream()
+    return Slip.of(findings.alignment(), findings.sollus(), line).stream()
         .max(Comparator.comparingDouble(slip -> Math.abs(slip.seconds())))
         .map(
             slip ->
@@ -190,10 +190,12 @@ final class Faults {
                 new Fault(
                     missed.size()
                         + " sollus were not heard, "
-                        + worst.getValue().size()
-                        + " of them in "
+                        + (worst.getValue().size() == missed.size()
+                            ? "all"
+                            : worst.getValue().size() + " of them")
+                        + " in "
                         + worst.getKey()
-                        + "; the first is "
+                        + "; the first there is "
                         + places.of(worst.getValue().get(0))
                         + ".",
                     Practice.phrase(worst.getKey(), tempo)));

@@ -20,8 +20,8 @@ public record Judgement(String good, String wrong, Optional<Practice> practice) 
    * @return the judgement
    */
   public static Judgement of(TakeFindings findings, Performance performance) {
-    int heard = findings.alignment().said().size();
     int asked = findings.alignment().expected().size();
+    int heard = asked - findings.alignment().missed().size();
     if (findings.doubt().isPresent() || findings.pulse().isEmpty()) {
       String reason = findings.doubt().map(Doubt::reason).orElse("it has no pulse");
       String found =

@@ -12,13 +12,13 @@ final class LandingMeasure {
    * The landing: how far the last sollu of the score is from where the pulse puts it that the take
    * had when it began, or began again. A matra left out on the way is a matra too early here.
    *
-   * @param expected the sollus of the score
+   * @param alignment what was heard
    * @param sollus what was said, in order of time
    * @param line the pulse
    * @return nothing if the last sollu was not heard
    */
-  static Optional<Landing> of(
-      List<ExpectedSollu> expected, List<SaidSollu> sollus, PulseLine line) {
+  static Optional<Landing> of(Alignment alignment, List<SaidSollu> sollus, PulseLine line) {
+    List<ExpectedSollu> expected = alignment.expected();
     int last = expected.size() - 1;
     Optional<SaidSollu> heard =
         sollus.stream().filter(said -> said.place() == last).reduce((a, b) -> b);
@@ -27,17 +27,18 @@ final class LandingMeasure {
           ExpectedSollu asked = expected.get(last);
           double matra = line.beatSeconds(asked.beat().toDouble()) / asked.matrasPerBeat();
           double error =
-              said.feltSeconds() - line.secondsAt(asked.beat().toDouble(), firstRun(sollus, said));
+              said.feltSeconds()
+                  - line.secondsAt(asked.beat().toDouble(), firstRun(alignment, sollus, said));
           boolean lands = Math.abs(error) <= Tolerance.landingSeconds(matra);
           return new Landing(last, error, error / matra, lands);
         });
   }
 
   /** The run in which the performer last began. */
-  private static int firstRun(List<SaidSollu> sollus, SaidSollu last) {
+  private static int firstRun(Alignment alignment, List<SaidSollu> sollus, SaidSollu last) {
     int run = sollus.get(0).run();
     for (int i = 1; i <= sollus.indexOf(last); i++) {
-      if (sollus.get(i).place() <= sollus.get(i - 1).place()) {
+      if (alignment.isRestart(sollus.get(i - 1), sollus.get(i))) {
         run = sollus.get(i).run();
       }
     }

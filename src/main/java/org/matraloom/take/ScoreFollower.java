@@ -40,8 +40,13 @@ final class ScoreFollower {
   private static final double SURE_GAIN = 0.5;
   private static final double MISSED_COST = 0.8;
   private static final double EXTRA_COST = 0.4;
-  private static final double RESTART_COST = 7;
-  private static final double RESTART_SECONDS = 0.2;
+  private static final double RESTART_COST = 6;
+
+  /** Going back without a pause is far less likely. */
+  private static final double REPEAT_COST = 9.5;
+
+  private static final double RESTART_SECONDS = 0.6;
+  private static final double REPEAT_SECONDS = 0.05;
 
   /** An interval this much longer or shorter than asked, and this much more, fits in no way. */
   private static final double MOST_APART = 1.4;
@@ -134,13 +139,16 @@ final class ScoreFollower {
 
   private Path path(double stretch, int count) {
     PlaceDraft.Places[] places = new PlaceDraft.Places[count];
-    Entrance entrance = new Entrance();
+    Entrance restart = new Entrance(onsets, extraCost, entryPlaces, RESTART_SECONDS, RESTART_COST);
+    Entrance repeat = new Entrance(onsets, extraCost, entryPlaces, REPEAT_SECONDS, REPEAT_COST);
     PlaceDraft draft = new PlaceDraft(expected.length);
     for (int j = 0; j < count; j++) {
       draft.clear();
-      entrance.advanceTo(places, j);
-      begin(draft, j, entrance.isOpen());
-      entrance.offerTo(draft, j);
+      repeat.advanceTo(places, j);
+      restart.advanceTo(places, j);
+      begin(draft, j, restart.isOpen());
+      repeat.offerTo(draft, j);
+      restart.offerTo(draft, j);
       for (int from = Math.max(0, j - 1 - MOST_EXTRA); from < j; from++) {
         goOn(draft, places[from], from, j, stretch);
       }
@@ -208,41 +216,5 @@ final class ScoreFollower {
     }
     Collections.reverse(said);
     return new Path(said, best);
-  }
-
-  /** The best that could be broken off for a new beginning. */
-  private final class Entrance {
-    private double best = Double.NEGATIVE_INFINITY;
-    private int onset = -1;
-    private int place = -1;
-    private int seen;
-
-    void advanceTo(PlaceDraft.Places[] places, int j) {
-      while (seen < j && seconds(seen) <= seconds(j) - RESTART_SECONDS) {
-        for (int p = 0; p < places[seen].sollu().length; p++) {
-          double score = places[seen].score()[p] + extraCost[seen + 1];
-          if (score > best) {
-            best = score;
-            onset = seen;
-            place = p;
-          }
-        }
-        seen++;
-      }
-    }
-
-    /** Whether breaking off is better than not having begun. */
-    boolean isOpen() {
-      return best > 0;
-    }
-
-    void offerTo(PlaceDraft draft, int j) {
-      if (onset < 0) {
-        return;
-      }
-      for (int k : entryPlaces) {
-        draft.offer(k, best - extraCost[j] - RESTART_COST, onset, place);
-      }
-    }
   }
 }

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * A place from which on all is later or earlier than the pulse before it: a matra left out or put
- * in, or a wait.
+ * A place from which on all is later or earlier than the pulse before it: a matra or a whole
+ * passage left out or put in, or a wait.
  *
  * @param place the first sollu after it, its place among {@link Alignment#expected()}
  * @param seconds how much later all is from there; negative if earlier
@@ -17,19 +17,18 @@ public record Slip(int place, double seconds, double matras) {
   /**
    * The slips of a take.
    *
-   * @param expected the sollus of the score
+   * @param alignment what was heard
    * @param sollus what was said, in order of time
    * @param line the pulse
    * @return in order of time
    */
-  public static List<Slip> of(
-      List<ExpectedSollu> expected, List<SaidSollu> sollus, PulseLine line) {
+  public static List<Slip> of(Alignment alignment, List<SaidSollu> sollus, PulseLine line) {
     List<Slip> slips = new ArrayList<>();
     for (int i = 1; i < sollus.size(); i++) {
       SaidSollu before = sollus.get(i - 1);
       SaidSollu after = sollus.get(i);
-      if (after.run() > before.run() && after.place() > before.place()) {
-        ExpectedSollu asked = expected.get(after.place());
+      if (after.run() > before.run() && !alignment.isRestart(before, after)) {
+        ExpectedSollu asked = alignment.expected().get(after.place());
         double beat = asked.beat().toDouble();
         double seconds = line.secondsAt(beat, after.run()) - line.secondsAt(beat, before.run());
         double matra = line.beatSeconds(beat) / asked.matrasPerBeat();

@@ -66,7 +66,12 @@ public record TakeFindings(
   public static TakeFindings of(
       Timeline timeline, OnsetCurve curve, Lexicon lexicon, Optional<GuideStart> guide) {
     Alignment alignment =
-        Alignment.of(ExpectedSollu.of(timeline), curve.heard(Alignment.LEAST_CONFIDENCE), lexicon);
+        Pretenders.leftOut(
+                Alignment.of(
+                    ExpectedSollu.of(timeline), curve.heard(Alignment.LEAST_CONFIDENCE), lexicon),
+                curve.levels(),
+                lexicon)
+            .withPauses(curve.levels());
     List<ExpectedSollu> expected = alignment.expected();
     List<Span.Round> rounds = timeline.performance().rounds();
     Breathing breathing =
@@ -103,7 +108,7 @@ public record TakeFindings(
         EvennessMeasure.of(expected, sollus, said.line()),
         QuickeningMeasure.of(expected, sollus, said.line()),
         habits,
-        LandingMeasure.of(expected, sollus, said.line()),
+        LandingMeasure.of(alignment, sollus, said.line()),
         breathing,
         DoubtMeasure.after(alignment, said, curve.levels()));
   }

@@ -146,7 +146,7 @@ class TakeFindingsTest {
     }
     TakeFindings found = measured(timeline, times, 7);
     PulseLine line = found.pulse().orElseThrow().line();
-    List<Slip> slips = Slip.of(found.alignment().expected(), found.sollus(), line);
+    List<Slip> slips = Slip.of(found.alignment(), found.sollus(), line);
     assertEquals(1, slips.size(), "" + slips);
     assertEquals(30, slips.get(0).place());
     assertEquals(-1, slips.get(0).matras(), 0.08);

@@ -16,6 +16,8 @@ class TakeMeasuresTest {
 
   private static final List<ExpectedSollu> ASKED = SaidAs.expected(SaidAs.FOUR_AND_FIVE);
 
+  private static final Alignment HEARD = new Alignment(ASKED, List.of(), List.of());
+
   private static final PulseLine LINE = SaidAs.line();
 
   private static Pulse pulse(List<SaidSollu> said, PulseLine line) {
@@ -59,7 +61,7 @@ class TakeMeasuresTest {
     Pulse pulse = PulseMeasure.of(ASKED, said, Optional.of(new GuideStart(0, 1.04, 80)));
     assertEquals(-0.040, pulse.leadSeconds().getAsDouble(), 1e-9);
     assertEquals(0, pulse.spreadSeconds(), 1e-9);
-    assertTrue(LandingMeasure.of(ASKED, said.sollus(), LINE).orElseThrow().lands());
+    assertTrue(LandingMeasure.of(HEARD, said.sollus(), LINE).orElseThrow().lands());
     assertEquals(
         OptionalDouble.empty(),
         PulseMeasure.of(ASKED, said, Optional.of(new GuideStart(0, 1.04, 90))).leadSeconds());
@@ -123,13 +125,13 @@ class TakeMeasuresTest {
   @Test
   void theLandingIsThatOfTheLastSollu() {
     List<SaidSollu> said = SaidAs.moved(ASKED, beat -> beat + (beat > 15.7 ? 0.1 : 0));
-    Landing landing = LandingMeasure.of(ASKED, said, LINE).orElseThrow();
+    Landing landing = LandingMeasure.of(HEARD, said, LINE).orElseThrow();
     assertEquals(71, landing.place());
     assertEquals(0.075, landing.errorSeconds(), 1e-9);
     assertEquals(0.5, landing.errorMatras(), 1e-9);
     assertFalse(landing.lands());
-    assertTrue(LandingMeasure.of(ASKED, SaidAs.even(ASKED), LINE).orElseThrow().lands());
-    assertEquals(Optional.empty(), LandingMeasure.of(ASKED, said.subList(0, 71), LINE));
+    assertTrue(LandingMeasure.of(HEARD, SaidAs.even(ASKED), LINE).orElseThrow().lands());
+    assertEquals(Optional.empty(), LandingMeasure.of(HEARD, said.subList(0, 71), LINE));
   }
 
   /**
@@ -143,13 +145,13 @@ class TakeMeasuresTest {
       int run = each.place() < 37 ? 1 : 2;
       said.add(new SaidSollu(each.place(), run, each.onsetSeconds(), each.feltSeconds(), 0));
     }
-    List<Slip> slips = Slip.of(ASKED, said, line);
+    List<Slip> slips = Slip.of(HEARD, said, line);
     assertEquals(1, slips.size());
     assertEquals(37, slips.get(0).place());
     assertEquals(-0.15, slips.get(0).seconds(), 1e-9);
     assertEquals(-1, slips.get(0).matras(), 1e-9);
     assertEquals("one matra too few", slips.get(0).words());
-    Landing landing = LandingMeasure.of(ASKED, said, line).orElseThrow();
+    Landing landing = LandingMeasure.of(HEARD, said, line).orElseThrow();
     assertEquals(-1, landing.errorMatras(), 1e-9);
     assertFalse(landing.lands());
   }
