@@ -43,7 +43,9 @@ final class LogAddCommand implements Callable<Integer> {
 
   @Spec private CommandSpec command;
 
-  @Parameters(paramLabel = "TITLE", description = "What was practised.")
+  @Parameters(
+      paramLabel = "TITLE",
+      description = "What was practised; records with the same title belong together.")
   private String piece;
 
   @Option(names = "--tempo", paramLabel = "BPM", description = "Beats a minute.")
@@ -76,7 +78,9 @@ final class LogAddCommand implements Callable<Integer> {
   @Option(
       names = "--date",
       paramLabel = "WHEN",
-      description = "When it ended, such as 2026-03-04 or 2026-03-04T19:30 (now if not given).")
+      description =
+          "When it ended, such as 2026-03-04 or 2026-03-04T19:30 (now if not given);"
+              + " not in the future.")
   private String date;
 
   @Option(names = "--remark", paramLabel = "TEXT", description = "A few words of your own.")

@@ -36,7 +36,8 @@ import picocli.CommandLine.Spec;
       "  Otherwise the tempo of the newest take once more.",
       LogOptions.WHERE,
       "Example: matraloom log --picture progress.svg",
-      "Reminders to rest are general cautions, not medical advice."
+      "After more than 15 voiced minutes a rest is suggested: a general caution,",
+      "not medical advice."
     })
 final class LogCommand implements Callable<Integer> {
 

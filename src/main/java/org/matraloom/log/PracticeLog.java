@@ -66,7 +66,7 @@ public final class PracticeLog {
    * @throws IOException if the file cannot be read or written; what was there before is untouched
    */
   public Optional<Entry> withdrawNewest(OffsetDateTime when) throws IOException {
-    if (read().entries().isEmpty()) {
+    if (Files.notExists(file)) {
       return Optional.empty();
     }
     return LogLock.whileHeld(

@@ -35,7 +35,7 @@ class LogPageTest {
       assertEquals("", run.err(), command);
       assertEquals(ExitCode.DONE, run.code(), command);
     }
-    assertEquals(3, Files.readAllLines(folder.resolve("practice.jsonl")).size());
+    assertEquals(4, Files.readAllLines(folder.resolve("practice.jsonl")).size());
     assertTrue(Files.exists(folder.resolve("progress.svg")));
     assertTrue(Files.exists(folder.resolve("practice.csv")));
   }
