@@ -82,6 +82,10 @@ final class TakeCommand implements Callable<Integer> {
               ? "take --compare wants a score and two recordings of it"
               : "take wants a score and a recording, such as: take piece.loom monday.wav");
     }
+    if (files.get(1).toString().endsWith(".loom")) {
+      throw new UserError(
+          "the score comes first: matraloom take " + files.get(1) + " " + files.get(0));
+    }
     outputs.requireSense(compare, files);
     Composition score = score();
     files.stream().skip(1).forEach(OnsetOptions::requireFile);

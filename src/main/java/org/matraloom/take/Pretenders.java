@@ -23,6 +23,9 @@ final class Pretenders {
   private static final int LEAST_SOUNDS = 4;
   private static final double UNLIKE = 0.85;
 
+  /** Where the sollus of the longest part are not told apart, nothing is known of the others. */
+  private static final double CLEARLY_ALIKE = 8;
+
   private Pretenders() {}
 
   /**
@@ -40,6 +43,10 @@ final class Pretenders {
     }
     List<Alignment.Said> main =
         parts.stream().max(Comparator.comparingInt(List::size)).orElseThrow();
+    Alignment longest = new Alignment(alignment.expected(), alignment.onsets(), main);
+    if (SolluLikeness.of(longest, levels) < CLEARLY_ALIKE) {
+      return alignment;
+    }
     Map<String, List<double[]>> colours = new HashMap<>();
     List<double[]> all = new ArrayList<>();
     for (Alignment.Said said : main) {

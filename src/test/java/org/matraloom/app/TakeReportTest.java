@@ -118,6 +118,7 @@ class TakeReportTest {
   void badInputIsTold() throws IOException {
     assertBad("take wants a score and a recording", "take", score);
     assertBad("take --compare wants a score and two recordings", "take", "--compare", score, take);
+    assertBad("the score comes first: matraloom take " + score, "take", take, score);
     String missing = folder.resolve("tomorrow.wav").toString();
     assertBad("there is no recording " + missing, "take", score, missing);
     assertBad(folder + " is a folder", "take", score, folder.toString());

@@ -154,4 +154,23 @@ class TakeFindingsTest {
     Judgement judgement = Judgement.of(found, timeline.performance());
     assertTrue(judgement.wrong().contains("one matra too few before it"), judgement.wrong());
   }
+
+  /** The second round is said twice, first without a pause and then with one of 1.5 s. */
+  @Test
+  void onlyAPauseMakesARestart() throws IOException {
+    Timeline timeline = SaidAs.timeline(RAIN);
+    double[] asked = times(timeline, t -> t, 0.004);
+    double round = asked[54] - asked[27];
+    for (double pause : new double[] {0, 1.5}) {
+      double[] times = java.util.Arrays.copyOf(asked, asked.length + 27);
+      for (int k = 27; k < asked.length; k++) {
+        times[k + 27] = asked[k] + round + pause;
+      }
+      TakeFindings found = measured(timeline, times, 8);
+      Judgement judgement = Judgement.of(found, timeline.performance());
+      boolean begunAgain = judgement.wrong().startsWith("You broke off");
+      assertEquals(pause > 0, begunAgain, judgement.wrong());
+      assertEquals(pause > 0, found.landing().orElseThrow().lands(), "" + found.landing());
+    }
+  }
 }
