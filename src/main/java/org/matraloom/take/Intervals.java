@@ -82,7 +82,7 @@ final class Intervals {
     for (int w = 1; w < ways.length && least > OTHER_WAY; w++) {
       double other = ways[w][to] - ways[w][from];
       if (other != written) {
-        least = Math.min(least, Math.hypot(OTHER_WAY, off(other * stretch, felt, slack)));
+        least = Math.min(least, both(OTHER_WAY, off(other * stretch, felt, slack)));
       }
     }
     double matra = matraSeconds[to] * stretch;
@@ -90,7 +90,7 @@ final class Intervals {
       for (int matras = -MOST_SLIPPED; matras <= MOST_SLIPPED; matras++) {
         double slipped = written * stretch + matras * matra;
         if (matras != 0 && slipped > LEAST_LEFT * matra) {
-          least = Math.min(least, Math.hypot(SLIP, off(slipped, felt, slack)));
+          least = Math.min(least, both(SLIP, off(slipped, felt, slack)));
         }
       }
     }
@@ -113,6 +113,11 @@ final class Intervals {
       matras[k] = perBeat / expected.get(k).matrasPerBeat();
     }
     return matras;
+  }
+
+  /** The root of the sum of squares; {@code Math.hypot} took a quarter of the time of a take. */
+  private static double both(double one, double other) {
+    return Math.sqrt(one * one + other * other);
   }
 
   private static double off(double asked, double took, double slack) {

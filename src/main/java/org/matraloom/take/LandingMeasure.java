@@ -37,7 +37,8 @@ final class LandingMeasure {
   /** The run in which the performer last began. */
   private static int firstRun(Alignment alignment, List<SaidSollu> sollus, SaidSollu last) {
     int run = sollus.get(0).run();
-    for (int i = 1; i <= sollus.indexOf(last); i++) {
+    int end = sollus.indexOf(last);
+    for (int i = 1; i <= end; i++) {
       if (alignment.isRestart(sollus.get(i - 1), sollus.get(i))) {
         run = sollus.get(i).run();
       }

@@ -33,11 +33,12 @@ final class OnsetNet {
   static final int INPUTS = BANDS * (CELLS + 2 * RISE_REACH + 1);
 
   private final int hidden;
-  private final float[] inputWeights;
+  private final float[][] inputWeights;
   private final float[] inputBias;
   private final float[] outputWeights;
   private final float outputBias;
   private final float[] inputs = new float[INPUTS];
+  private final float[] sums;
 
   private OnsetNet(Scanner numbers) throws IOException {
     int inputCount = numbers.nextInt();
@@ -45,10 +46,11 @@ final class OnsetNet {
     if (inputCount != INPUTS) {
       throw new IOException("the onset net takes " + inputCount + " inputs, not " + INPUTS);
     }
-    inputWeights = next(numbers, hidden * INPUTS);
+    inputWeights = byInput(next(numbers, hidden * INPUTS));
     inputBias = next(numbers, hidden);
     outputWeights = next(numbers, hidden);
     outputBias = next(numbers, 1)[0];
+    sums = new float[hidden];
   }
 
   /** Loads the trained weights: the counts of inputs and hidden cells, then the numbers. */
@@ -69,19 +71,36 @@ final class OnsetNet {
     return values;
   }
 
+  private static float[][] byInput(float[] byCell) {
+    int cells = byCell.length / INPUTS;
+    float[][] weights = new float[INPUTS][cells];
+    for (int h = 0; h < cells; h++) {
+      for (int i = 0; i < INPUTS; i++) {
+        weights[i][h] = byCell[h * INPUTS + i];
+      }
+    }
+    return weights;
+  }
+
   /** How likely an onset is within a step of this one, 0 to 1. */
   float judge(OnsetFeatures features, int step) {
     look(features, step);
+    System.arraycopy(inputBias, 0, sums, 0, hidden);
+    for (int i = 0; i < INPUTS; i++) {
+      add(inputs[i], inputWeights[i]);
+    }
     double out = outputBias;
     for (int h = 0; h < hidden; h++) {
-      float sum = inputBias[h];
-      int at = h * INPUTS;
-      for (int i = 0; i < INPUTS; i++) {
-        sum += inputWeights[at + i] * inputs[i];
-      }
-      out += outputWeights[h] * StrictMath.tanh(sum);
+      out += outputWeights[h] * StrictMath.tanh(sums[h]);
     }
     return (float) (1 / (1 + StrictMath.exp(-out)));
+  }
+
+  /** Cell by cell, as the virtual machine does several of these at a time. */
+  private void add(float input, float[] weights) {
+    for (int h = 0; h < sums.length; h++) {
+      sums[h] += weights[h] * input;
+    }
   }
 
   private void look(OnsetFeatures features, int step) {
