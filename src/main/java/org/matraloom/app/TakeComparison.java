@@ -31,7 +31,14 @@ final class TakeComparison {
       List<TakeFindings> takes, List<String> names, Performance performance, PrintWriter out) {
     for (int i = 0; i < takes.size(); i++) {
       Judgement judgement = Judgement.of(takes.get(i), performance);
-      out.println(Paragraph.of(names.get(i) + ": " + judgement.good() + " " + judgement.wrong()));
+      out.println(
+          Paragraph.of(
+              names.get(i)
+                  + ": "
+                  + judgement.recorded().map(w -> w + " ").orElse("")
+                  + judgement.good()
+                  + " "
+                  + judgement.wrong()));
     }
     out.println();
     new TakeComparison(takes, out).table();

@@ -54,6 +54,7 @@ final class TakeJson {
   private void write(TakeFindings findings, Performance performance) throws IOException {
     json.writeStartObject();
     Judgement judgement = Judgement.of(findings, performance);
+    json.writeStringField("recorded", judgement.recorded().orElse(null));
     json.writeStringField("good", judgement.good());
     json.writeStringField("wrong", judgement.wrong());
     json.writeStringField("practice", judgement.practice().map(Practice::why).orElse(null));
@@ -142,6 +143,7 @@ final class TakeJson {
     json.writeStringField("phrase", round.phrase());
     json.writeNumberField("matrasPerBeat", round.matrasPerBeat());
     json.writeNumberField("sollus", round.sollus());
+    json.writeNumberField("unrecorded", round.unrecorded());
     json.writeNumberField("missed", round.missed());
     json.writeNumberField("added", round.added());
     rounded("beatsPerMinute", round.beatsPerMinute());
@@ -220,6 +222,8 @@ final class TakeJson {
       json.writeEndObject();
     }
     json.writeEndArray();
+    json.writeNumberField("recordedFrom", alignment.recorded().from());
+    json.writeNumberField("recordedTo", alignment.recorded().to());
     json.writeArrayFieldStart("missed");
     for (int place : alignment.missed()) {
       json.writeNumber(place);

@@ -45,6 +45,7 @@ final class TakeReport {
   static void print(
       TakeFindings findings, Performance performance, TypedDrill typed, PrintWriter out) {
     Judgement judgement = Judgement.of(findings, performance);
+    judgement.recorded().ifPresent(words -> out.println(Paragraph.of(words)));
     out.println(Paragraph.of(judgement.good()));
     out.println(Paragraph.of(judgement.wrong()));
     judgement
@@ -184,7 +185,10 @@ final class TakeReport {
                         + Signed.of(found.errorMatras(), 2)
                         + " matras): it "
                         + (found.lands() ? "lands" : "does not land"))
-            .orElse("landing    the last sollu was not heard"));
+            .orElse(
+                findings.alignment().recorded().to() < findings.alignment().expected().size()
+                    ? "landing    the last sollu was not recorded"
+                    : "landing    the last sollu was not heard"));
     places("missed", findings.alignment().missed(), this::written);
     places(
         "added",

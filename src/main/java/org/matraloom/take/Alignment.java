@@ -14,9 +14,14 @@ import org.matraloom.score.Lexicon;
  * @param said the sollus that were heard, in order of time; one said again after a restart is there
  *     twice
  * @param afterPauses the onsets, in seconds, before which the performer paused and went back
+ * @param recorded how much of the score could have been recorded
  */
 public record Alignment(
-    List<ExpectedSollu> expected, List<Onset> onsets, List<Said> said, Set<Double> afterPauses) {
+    List<ExpectedSollu> expected,
+    List<Onset> onsets,
+    List<Said> said,
+    Set<Double> afterPauses,
+    Stretch recorded) {
 
   /** With a score to go by, onsets are worth a look from this confidence. */
   static final double LEAST_CONFIDENCE = 0.10;
@@ -46,14 +51,19 @@ public record Alignment(
   }
 
   /**
-   * An alignment of which no pauses are known.
+   * An alignment of which no pauses are known, in a recording that holds the whole score.
    *
    * @param expected the sollus of the score, in order
    * @param onsets what was heard
    * @param said the sollus that were heard
    */
   public Alignment(List<ExpectedSollu> expected, List<Onset> onsets, List<Said> said) {
-    this(expected, onsets, said, Set.of());
+    this(expected, onsets, said, Set.of(), Stretch.whole(expected.size()));
+  }
+
+  /** The same in a recording that may hold a part of the score only. */
+  Alignment recorded(Stretch stretch) {
+    return new Alignment(expected, onsets, said, afterPauses, stretch);
   }
 
   /** The same with the pauses before which the take goes back in the score. */
@@ -74,7 +84,7 @@ public record Alignment(
         }
       }
     }
-    return new Alignment(expected, onsets, said, pauses);
+    return new Alignment(expected, onsets, said, pauses, recorded);
   }
 
   /**
@@ -122,14 +132,17 @@ public record Alignment(
   }
 
   /**
-   * The sollus that were not heard.
+   * The sollus that were not heard, of those that could have been recorded.
    *
    * @return places among the expected sollus, ascending
    */
   public List<Integer> missed() {
     Set<Integer> heard = new HashSet<>();
     said.forEach(each -> heard.add(each.sollu()));
-    return IntStream.range(0, expected.size()).filter(k -> !heard.contains(k)).boxed().toList();
+    return IntStream.range(recorded.from(), recorded.to())
+        .filter(k -> !heard.contains(k))
+        .boxed()
+        .toList();
   }
 
   /**

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.matraloom.breath.Breath;
 import org.matraloom.breath.BreathPlan;
 import org.matraloom.breath.BreathSettings;
@@ -31,10 +32,16 @@ final class BreathMeasure {
    * @return what was found
    */
   static Breathing of(Alignment alignment, SoundLevels levels, BreathPlan plan) {
+    List<ExpectedSollu> expected = alignment.expected();
+    Set<Double> recorded =
+        IntStream.range(alignment.recorded().from(), alignment.recorded().to())
+            .mapToObj(k -> expected.get(k).beat().toDouble())
+            .collect(Collectors.toSet());
     Set<Double> planned =
         plan.breaths().stream()
             .map(Breath::afterBeat)
             .map(beat -> beat.toDouble())
+            .filter(recorded::contains)
             .collect(Collectors.toSet());
     double least = BreathSettings.FLOOR_MS / 1000.0;
     double usual = usualLevel(alignment, levels);
@@ -65,7 +72,7 @@ final class BreathMeasure {
       }
     }
     int kept = (int) taken.stream().filter(Breathing.Pause::planned).count();
-    return new Breathing(longest, longestFrom, plan.breaths().size(), kept, taken);
+    return new Breathing(longest, longestFrom, planned.size(), kept, taken);
   }
 
   /** What is below this is quiet beside the sollus. */

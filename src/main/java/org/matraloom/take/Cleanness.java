@@ -6,10 +6,11 @@ import org.matraloom.score.Performance;
 /**
  * Whether a take is clean, as a whole and round by round.
  *
- * <p>The whole is clean if no fault was found: it reaches its end and lands, shows no habit, no
- * restart, no change of nadai at a wrong speed, next to no missing sollus, no drift and no place of
- * the beat that is always off. A round is clean if next to none of its sollus are missing, it shows
- * no habit, begins at the right speed where the nadai changes, and, being the last, lands.
+ * <p>The whole is clean if all of it was recorded and no fault was found: it reaches its end and
+ * lands, shows no habit, no restart, no change of nadai at a wrong speed, next to no missing
+ * sollus, no drift and no place of the beat that is always off. A round is clean if it was recorded
+ * from its beginning to its end, next to none of its sollus are missing, it shows no habit, begins
+ * at the right speed where the nadai changes, and, being the last, lands.
  */
 public final class Cleanness {
 
@@ -38,6 +39,7 @@ public final class Cleanness {
   public boolean ofWhole() {
     return findings.doubt().isEmpty()
         && findings.pulse().isPresent()
+        && findings.alignment().recorded().size() == findings.alignment().expected().size()
         && Faults.worst(findings, performance).isEmpty();
   }
 
@@ -69,7 +71,7 @@ public final class Cleanness {
     boolean lands = !isLast || findings.landing().filter(Landing::lands).isPresent();
     boolean isWhole =
         round.missed() <= MISSED_IN_ROUND || !Faults.areMissing(round.missed(), round.sollus());
-    return isHeld && isRight && lands && isWhole;
+    return isHeld && isRight && lands && isWhole && round.unrecorded() == 0;
   }
 
   /**

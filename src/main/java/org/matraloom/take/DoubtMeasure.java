@@ -87,6 +87,13 @@ final class DoubtMeasure {
       return Optional.of(
           new Doubt("what was said does not sound like its sollus; it may be another piece"));
     }
+    if (alignment.recorded().from() > 0 && alignment.recorded().to() < expected.size()) {
+      double alike = SolluLikeness.of(alignment, levels);
+      if (alike != SolluLikeness.UNKNOWN && alike < ALIKE) {
+        return Optional.of(
+            new Doubt("its sounds are not those of the place in the score that their times fit"));
+      }
+    }
     double[] matras =
         said.sollus().stream()
             .mapToDouble(

@@ -1,12 +1,9 @@
 package org.matraloom.take;
 
 import java.util.Comparator;
-import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.matraloom.score.Nadai;
 import org.matraloom.score.Performance;
@@ -14,7 +11,8 @@ import org.matraloom.score.Performance;
 /**
  * Looks for the one thing that went wrong most, in this order: the end was not reached, a habit, a
  * restart, a matra too many or too few, a missed landing, a change of nadai at a wrong speed,
- * sollus left out, a pulse that ran or dragged, a place of the beat that is always early or late.
+ * sollus left out, a pulse that ran or dragged, a place of the beat that is always early or late,
+ * an end that was not recorded.
  */
 final class Faults {
 
@@ -38,12 +36,14 @@ final class Faults {
   private final Performance performance;
   private final TakePlaces places;
   private final double tempo;
+  private final MissingFaults missing;
 
   private Faults(TakeFindings findings, Performance performance) {
     this.findings = findings;
     this.performance = performance;
     this.places = new TakePlaces(performance, findings.alignment().expected());
     this.tempo = findings.pulse().orElseThrow().beatsPerMinute();
+    this.missing = new MissingFaults(findings, places, tempo);
   }
 
   /**
@@ -56,29 +56,20 @@ final class Faults {
   static Optional<Fault> worst(TakeFindings findings, Performance performance) {
     Faults faults = new Faults(findings, performance);
     return Stream.<Supplier<Optional<Fault>>>of(
-            faults::end,
+            faults.missing::end,
             faults::habit,
             faults::restart,
             faults::slip,
             faults::landing,
             faults::change,
-            faults::missed,
+            faults.missing::lateEntry,
+            faults.missing::missed,
             faults::drift,
-            faults::uneven)
+            faults::uneven,
+            faults.missing::cutEnd)
         .map(Supplier::get)
         .flatMap(Optional::stream)
         .findFirst();
-  }
-
-  private Optional<Fault> end() {
-    int last = findings.sollus().stream().mapToInt(SaidSollu::place).max().orElse(0);
-    if (findings.landing().isPresent()) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Fault(
-            "The landing was not heard: the take ends with " + places.of(last) + ".",
-            Practice.phrase(expected(last).phrase(), tempo)));
   }
 
   private Optional<Fault> habit() {
@@ -172,33 +163,6 @@ final class Faults {
   /** Whether so many are missing that it is worth a word. */
   static boolean areMissing(int missed, int asked) {
     return missed > MISSED_SHARE * asked;
-  }
-
-  private Optional<Fault> missed() {
-    List<Integer> missed = findings.alignment().missed();
-    if (!areMissing(missed.size(), findings.alignment().expected().size())) {
-      return Optional.empty();
-    }
-    Map<String, List<Integer>> byPhrase =
-        missed.stream().collect(Collectors.groupingBy(k -> expected(k).phrase()));
-    return byPhrase.entrySet().stream()
-        .max(
-            Comparator.comparingInt((Map.Entry<String, List<Integer>> e) -> e.getValue().size())
-                .thenComparing(Map.Entry::getKey))
-        .map(
-            worst ->
-                new Fault(
-                    missed.size()
-                        + " sollus were not heard, "
-                        + (worst.getValue().size() == missed.size()
-                            ? "all"
-                            : worst.getValue().size() + " of them")
-                        + " in "
-                        + worst.getKey()
-                        + "; the first there is "
-                        + places.of(worst.getValue().get(0))
-                        + ".",
-                    Practice.phrase(worst.getKey(), tempo)));
   }
 
   private Optional<Fault> drift() {

@@ -6,11 +6,13 @@ import org.matraloom.score.Performance;
 /**
  * A take in three sentences.
  *
+ * @param recorded where the recording begins or ends, if it does not hold the whole score
  * @param good what went well
  * @param wrong the one thing that went wrong and where, or that nothing did
  * @param practice what to practise next; empty if the take cannot be judged
  */
-public record Judgement(String good, String wrong, Optional<Practice> practice) {
+public record Judgement(
+    Optional<String> recorded, String good, String wrong, Optional<Practice> practice) {
 
   /**
    * Judges a take.
@@ -20,7 +22,7 @@ public record Judgement(String good, String wrong, Optional<Practice> practice) 
    * @return the judgement
    */
   public static Judgement of(TakeFindings findings, Performance performance) {
-    int asked = findings.alignment().expected().size();
+    int asked = findings.alignment().recorded().size();
     int heard = asked - findings.alignment().missed().size();
     if (findings.doubt().isPresent() || findings.pulse().isEmpty()) {
       String reason = findings.doubt().map(Doubt::reason).orElse("it has no pulse");
@@ -28,10 +30,12 @@ public record Judgement(String good, String wrong, Optional<Practice> practice) 
           heard == 0
               ? "No sollu of the score was recognised."
               : heard + " of " + asked + " sollus seem to be there.";
-      return new Judgement(found, "I cannot tell how it went: " + reason + ".", Optional.empty());
+      return new Judgement(
+          Optional.empty(), found, "I cannot tell how it went: " + reason + ".", Optional.empty());
     }
     Optional<Fault> fault = Faults.worst(findings, performance);
     return new Judgement(
+        StretchWords.of(findings, performance),
         Praise.of(findings),
         fault.map(Fault::words).orElse("Nothing is out of its place enough to be heard."),
         Optional.of(

@@ -1,7 +1,6 @@
 package org.matraloom.take;
 
 import java.util.Comparator;
-import java.util.List;
 import java.util.Locale;
 
 /** Says what went well in a take. */
@@ -17,12 +16,12 @@ final class Praise {
    */
   static String of(TakeFindings findings) {
     Pulse pulse = findings.pulse().orElseThrow();
-    List<ExpectedSollu> expected = findings.alignment().expected();
+    Stretch recorded = findings.alignment().recorded();
+    int asked = recorded.size();
+    boolean isWhole = asked == findings.alignment().expected().size();
+    String all = "all " + asked + (isWhole ? " sollus were said" : " sollus of it were said");
     int missed = findings.alignment().missed().size();
-    String words =
-        missed == 0
-            ? "all " + expected.size() + " sollus were said"
-            : expected.size() - missed + " of " + expected.size() + " sollus were heard";
+    String words = missed == 0 ? all : asked - missed + " of " + asked + " sollus were heard";
     if (Math.abs(pulse.driftPercent()) <= Faults.DRIFT_PERCENT && findings.habits().isEmpty()) {
       return String.format(
           Locale.ROOT,
@@ -31,10 +30,10 @@ final class Praise {
           words);
     }
     if (missed == 0) {
-      return "All " + expected.size() + " sollus were said.";
+      return "A" + all.substring(1) + ".";
     }
     return findings.rounds().stream()
-        .filter(round -> round.missed() < round.sollus())
+        .filter(round -> round.beatsPerMinute() > 0)
         .min(Comparator.comparingDouble(RoundFindings::spreadSeconds))
         .map(
             round ->

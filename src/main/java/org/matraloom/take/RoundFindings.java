@@ -7,7 +7,8 @@ package org.matraloom.take;
  * @param phrase what is said in it
  * @param matrasPerBeat its nadai, kalam included
  * @param sollus how many sollus the score asks for
- * @param missed how many of them were not heard
+ * @param unrecorded how many of them lie before the beginning of the recording or after its end
+ * @param missed how many of the others were not heard
  * @param added how many sounds were heard that are no sollu of it
  * @param beatsPerMinute the tempo of the beat: from the median over neighbouring sollus of the time
  *     taken for the beats asked; 0 if fewer than three sollus were heard
@@ -19,6 +20,7 @@ public record RoundFindings(
     String phrase,
     int matrasPerBeat,
     int sollus,
+    int unrecorded,
     int missed,
     int added,
     double beatsPerMinute,

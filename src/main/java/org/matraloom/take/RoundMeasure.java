@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.matraloom.score.Span;
 
 /** Measures the rounds of a take: {@link RoundFindings}. */
@@ -31,6 +32,13 @@ final class RoundMeasure {
     List<ExpectedSollu> expected = alignment.expected();
     Map<Integer, Integer> asked = counts(expected, ExpectedSollu::round);
     Map<Integer, Integer> missed = counts(alignment.missed(), k -> expected.get(k).round());
+    Map<Integer, Integer> unrecorded =
+        counts(
+            IntStream.range(0, expected.size())
+                .filter(k -> !alignment.recorded().holds(k))
+                .boxed()
+                .toList(),
+            k -> expected.get(k).round());
     Map<Integer, Integer> added = added(alignment, sollus);
     Map<Integer, List<SaidSollu>> said =
         sollus.stream().collect(Collectors.groupingBy(s -> expected.get(s.place()).round()));
@@ -44,6 +52,7 @@ final class RoundMeasure {
               round.phrase(),
               round.matrasPerBeat(),
               asked.getOrDefault(number, 0),
+              unrecorded.getOrDefault(number, 0),
               missed.getOrDefault(number, 0),
               added.getOrDefault(number, 0),
               beatsPerMinute(expected, heard),

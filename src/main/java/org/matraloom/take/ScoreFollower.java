@@ -24,6 +24,9 @@ final class ScoreFollower {
 
   private static final double TEMPO_STEP = 1.03;
 
+  /** A passage that may be two at different speeds is the one nearer to the score. */
+  private static final double STRETCH_COST = 6;
+
   /** The tempo is guessed on so many onsets. */
   private static final int GUESS_ONSETS = 160;
 
@@ -44,6 +47,18 @@ final class ScoreFollower {
 
   /** Going back without a pause is far less likely. */
   private static final double REPEAT_COST = 9.5;
+
+  /** The recording may begin with an entry, less likely anywhere; both rather than go on there. */
+  private static final double LATE_COST = 5;
+
+  private static final double ANYWHERE_COST = 5.5;
+
+  private static final int ANYWHERE_ONSETS = 16;
+
+  /** Until it is clear where the recording begins, more places are followed. */
+  private static final int FIRST_ONSETS = 32;
+
+  private static final int FIRST_PLACES = 2_000;
 
   private static final double RESTART_SECONDS = 0.6;
   private static final double REPEAT_SECONDS = 0.05;
@@ -103,8 +118,9 @@ final class ScoreFollower {
     int guessed = Math.min(onsets.size(), GUESS_ONSETS);
     for (double stretch = 1 / FASTEST; stretch <= 1 / SLOWEST; stretch *= TEMPO_STEP) {
       Path path = path(stretch, guessed);
-      if (path.score > most) {
-        most = path.score;
+      double likely = path.score - STRETCH_COST * Math.abs(Math.log(stretch));
+      if (likely > most) {
+        most = likely;
         best = stretch;
       }
     }
@@ -152,18 +168,22 @@ final class ScoreFollower {
       for (int from = Math.max(0, j - 1 - MOST_EXTRA); from < j; from++) {
         goOn(draft, places[from], from, j, stretch);
       }
-      places[j] = draft.best(PLACES, PAIR_GAIN + SURE_GAIN * onsets.get(j).confidence());
+      int most = j < FIRST_ONSETS ? FIRST_PLACES : PLACES;
+      places[j] = draft.best(most, PAIR_GAIN + SURE_GAIN * onsets.get(j).confidence());
     }
     return traced(places, count);
   }
 
-  /** The take may begin with any entry, or with one of the first sollus. */
+  /** The take may begin with any entry, with one of the first sollus, or in the midst of all. */
   private void begin(PlaceDraft draft, int j, boolean anew) {
     for (int k = 0; k <= Math.min(MOST_MISSED, expected.length - 1); k++) {
       draft.offer(k, -extraCost[j] - k * MISSED_COST, -1, -1);
     }
     for (int k : anew ? new int[0] : entryPlaces) {
-      draft.offer(k, -extraCost[j] - RESTART_COST, -1, -1);
+      draft.offer(k, -extraCost[j] - LATE_COST, -1, -1);
+    }
+    for (int k = 0; j < ANYWHERE_ONSETS && k < expected.length; k++) {
+      draft.offer(k, -extraCost[j] - ANYWHERE_COST, -1, -1);
     }
   }
 

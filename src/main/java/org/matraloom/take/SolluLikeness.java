@@ -16,6 +16,9 @@ import java.util.stream.Collectors;
  */
 final class SolluLikeness {
 
+  /** What is said of too few sounds. */
+  static final double UNKNOWN = 1;
+
   private static final int LEAST_ALIKE = 3;
 
   private SolluLikeness() {}
@@ -45,7 +48,7 @@ final class SolluLikeness {
   static double ratio(List<List<double[]>> groups) {
     int count = groups.stream().mapToInt(List::size).sum();
     if (groups.size() < 2 || count <= groups.size()) {
-      return 1;
+      return UNKNOWN;
     }
     int dimensions = groups.get(0).get(0).length;
     double between = 0;

@@ -2,6 +2,7 @@ package org.matraloom.take;
 
 import java.util.List;
 import java.util.Optional;
+import org.matraloom.breath.BreathPlan;
 import org.matraloom.breath.BreathPlanner;
 import org.matraloom.breath.BreathSettings;
 import org.matraloom.schedule.Timeline;
@@ -74,11 +75,7 @@ public record TakeFindings(
             .withPauses(curve.levels());
     List<ExpectedSollu> expected = alignment.expected();
     List<Span.Round> rounds = timeline.performance().rounds();
-    Breathing breathing =
-        BreathMeasure.of(
-            alignment,
-            curve.levels(),
-            BreathPlanner.plan(timeline.performance(), BreathSettings.study()));
+    BreathPlan plan = BreathPlanner.plan(timeline.performance(), BreathSettings.study());
     Optional<Doubt> doubt = DoubtMeasure.before(alignment, curve);
     if (doubt.isPresent()) {
       return new TakeFindings(
@@ -90,7 +87,7 @@ public record TakeFindings(
           List.of(),
           List.of(),
           Optional.empty(),
-          breathing,
+          BreathMeasure.of(alignment, curve.levels(), plan),
           doubt);
     }
     SaidSollus first = SaidSollus.of(alignment, lexicon);
@@ -100,6 +97,9 @@ public record TakeFindings(
       said = said.wandering(expected);
     }
     List<SaidSollu> sollus = said.sollus();
+    alignment =
+        alignment.recorded(
+            StretchMeasure.of(alignment, said, curve.levels(), curve.lengthSeconds()));
     return new TakeFindings(
         alignment,
         sollus,
@@ -109,7 +109,7 @@ public record TakeFindings(
         QuickeningMeasure.of(expected, sollus, said.line()),
         habits,
         LandingMeasure.of(alignment, sollus, said.line()),
-        breathing,
+        BreathMeasure.of(alignment, curve.levels(), plan),
         DoubtMeasure.after(alignment, said, curve.levels()));
   }
 }
