@@ -97,30 +97,34 @@ final class TakeCommand implements Callable<Integer> {
       takes.add(TakeFindings.of(timeline, curve, lexicon.lexicon(), GuideStart.of(file)));
     }
     PrintWriter out = command.commandLine().getOut();
+    Optional<String> list = lexicon.file().map(Path::toString);
+    TypedDrill typed =
+        new TypedDrill(files.get(0).toString(), list, score.avartana().tala().name());
     if (compare) {
-      return compare(takes, performance, out);
+      return compare(takes, performance, typed, out);
     }
     TakeFindings findings = takes.get(0);
     if (json) {
-      TakeJson.write(findings, performance, out);
+      TakeJson.write(findings, performance, typed, out);
     } else {
-      String tala = score.avartana().tala().name();
-      Optional<String> list = lexicon.file().map(Path::toString);
-      TypedDrill typed = new TypedDrill(files.get(0).toString(), list, tala);
       TakeReport.print(findings, performance, typed, out);
     }
     PrintWriter told = json ? new PrintWriter(Writer.nullWriter()) : out;
     Path recording = files.get(1);
     outputs.write(findings, timeline, recording, told);
     log.note(findings, performance, recording, told);
-    boolean lands = findings.landing().filter(Landing::lands).isPresent();
-    return lands && findings.doubt().isEmpty() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
+    return lands(findings) ? ExitCode.DONE : ExitCode.CHECK_FAILED;
   }
 
-  private int compare(List<TakeFindings> takes, Performance performance, PrintWriter out)
+  private static boolean lands(TakeFindings findings) {
+    return findings.doubt().isEmpty() && findings.landing().filter(Landing::lands).isPresent();
+  }
+
+  private int compare(
+      List<TakeFindings> takes, Performance performance, TypedDrill typed, PrintWriter out)
       throws IOException {
     if (json) {
-      TakeJson.write(takes, performance, out);
+      TakeJson.write(takes, performance, typed, out);
     } else {
       List<String> names = files.stream().skip(1).map(Path::toString).toList();
       TakeComparison.print(takes, names, performance, out);

@@ -21,7 +21,12 @@ final class DoubtMeasure {
    */
   private static final double LEAST_TROUBLE = 0.10;
 
+  /** A part of a score fits another piece more easily than the whole does. */
+  private static final double LEAST_TROUBLE_OF_PART = 0.05;
+
+  /** From this share on as much likeness is asked for as there may be; of a part always. */
   private static final double MUCH_TROUBLE = 0.30;
+
   private static final double ALIKE = 8;
 
   /** A restart is as much trouble as so many sollus missed. */
@@ -82,8 +87,10 @@ final class DoubtMeasure {
     double trouble =
         (last - first + 1 - heard + addedInside(alignment) + RESTART * (said.line().runs() - 1))
             / (last - first + 1.0);
-    if (trouble > LEAST_TROUBLE
-        && SolluLikeness.of(alignment, levels) < ALIKE * Math.min(1, trouble / MUCH_TROUBLE)) {
+    boolean isPart = alignment.recorded().size() < expected.size();
+    double likeness = isPart ? ALIKE : ALIKE * Math.min(1, trouble / MUCH_TROUBLE);
+    if (trouble > (isPart ? LEAST_TROUBLE_OF_PART : LEAST_TROUBLE)
+        && SolluLikeness.of(alignment, levels) < likeness) {
       return Optional.of(
           new Doubt("what was said does not sound like its sollus; it may be another piece"));
     }

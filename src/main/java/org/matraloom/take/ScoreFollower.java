@@ -58,7 +58,7 @@ final class ScoreFollower {
   /** Until it is clear where the recording begins, more places are followed. */
   private static final int FIRST_ONSETS = 32;
 
-  private static final int FIRST_PLACES = 2_000;
+  private static final int FIRST_PLACES = 600;
 
   private static final double RESTART_SECONDS = 0.6;
   private static final double REPEAT_SECONDS = 0.05;

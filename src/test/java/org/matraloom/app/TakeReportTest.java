@@ -101,6 +101,46 @@ class TakeReportTest {
   }
 
   @Test
+  void jsonHasTheSentencesAndTheDrill() throws IOException {
+    Map<String, String> texts = texts(take);
+    List<String> lines = CommandLineRun.of("take", score, take).out().lines().toList();
+    assertEquals(lines.get(0), texts.get("good"));
+    assertEquals(lines.get(1), texts.get("wrong"));
+    assertEquals(lines.get(3).strip(), texts.get("drill"));
+    assertTrue(texts.containsKey("recorded") && texts.get("recorded") == null, texts.toString());
+  }
+
+  @Test
+  void aRecordingThatBeginsLateSaysWhere() throws IOException {
+    byte[] whole = Files.readAllBytes(Path.of(take));
+    byte[] sound = Arrays.copyOf(whole, whole.length);
+    int cut = 44 + 2 * (int) (44_100 * (12.0 * 60 / 80));
+    System.arraycopy(whole, cut, sound, 44, whole.length - cut);
+    String late =
+        Files.write(folder.resolve("late.wav"), Arrays.copyOf(sound, whole.length - cut + 44))
+            .toString();
+    CommandLineRun run = CommandLineRun.of("take", score, late);
+    String first = run.out().lines().findFirst().orElse("");
+    assertTrue(first.startsWith("The recording begins at round 1, "), run.out());
+    String recorded = texts(late).get("recorded");
+    assertTrue(recorded.startsWith(first) && recorded.endsWith("do not count."), recorded);
+  }
+
+  private Map<String, String> texts(String recording) throws IOException {
+    CommandLineRun run = CommandLineRun.of("take", score, recording, "--json");
+    Map<String, String> texts = new HashMap<>();
+    try (JsonParser json = new JsonFactory().createParser(run.out())) {
+      while (json.nextToken() != null) {
+        boolean isText = json.currentToken() == JsonToken.VALUE_STRING;
+        if (isText || json.currentToken() == JsonToken.VALUE_NULL) {
+          texts.putIfAbsent(json.currentName(), isText ? json.getText() : null);
+        }
+      }
+    }
+    return texts;
+  }
+
+  @Test
   void twoTakesStandSideBySide() {
     String other = render("slow.wav", "--tempo", "70");
     CommandLineRun run = CommandLineRun.of("take", "--compare", score, take, other);

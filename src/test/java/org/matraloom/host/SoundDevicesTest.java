@@ -165,7 +165,10 @@ class SoundDevicesTest {
     out.drain();
     write(out, 1);
     assertEquals(0, out.underruns());
-    assertEquals(2 * FRAMES, out.playedFrames());
+    long played = out.playedFrames();
+    assertTrue(
+        played >= 2 * FRAMES && played < 3 * FRAMES,
+        "what was drained, and what the clock has moved since the last write: " + played);
   }
 
   @Test

@@ -116,6 +116,23 @@ class CutTakesTest {
     assertTrue(words.contains("It may as well begin at " + place(firstOf(2))), words);
   }
 
+  /** A short piece may fit the times of the end of a longer one; its sounds do not. */
+  @Test
+  void anotherPieceIsNotTakenForAPart() throws IOException {
+    Timeline other = TakeCase.timeline(Path.of("samples-synth", "lantern-ferry.loom"));
+    List<TakeCase> pieces =
+        TakeCases.with(List.of(), 1).stream()
+            .filter(made -> List.of(34L, 35L).contains(made.flaws().seed))
+            .toList();
+    assertEquals(2, pieces.size());
+    for (TakeCase made : pieces) {
+      MadeTake said = made.make(new Speakers(Path.of(".")));
+      OnsetCurve curve = OnsetCurve.of(SoundFiles.recording(said.sound(), said.rate()));
+      assertTrue(TakeFindings.of(other, curve).doubt().isPresent(), made.toString());
+      assertTrue(TakeFindings.of(made.timeline(), curve).doubt().isEmpty(), made.toString());
+    }
+  }
+
   private int firstOf(int round) {
     int place = 0;
     while (expected.get(place).round() < round) {
