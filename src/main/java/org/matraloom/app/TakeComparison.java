@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.matraloom.score.Performance;
+import org.matraloom.take.Contest;
 import org.matraloom.take.HabitFound;
 import org.matraloom.take.Judgement;
 import org.matraloom.take.Pulse;
@@ -29,6 +30,8 @@ final class TakeComparison {
 
   static void print(
       List<TakeFindings> takes, List<String> names, Performance performance, PrintWriter out) {
+    Contest contest = new Contest(takes.get(0), takes.get(1), performance);
+    out.println(Paragraph.of(contest.verdict()));
     for (int i = 0; i < takes.size(); i++) {
       Judgement judgement = Judgement.of(takes.get(i), performance);
       out.println(

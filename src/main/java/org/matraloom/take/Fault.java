@@ -3,7 +3,8 @@ package org.matraloom.take;
 /**
  * One thing that went wrong.
  *
+ * @param kind what it is
  * @param words what and where, a sentence
  * @param practice what helps
  */
-record Fault(String words, Practice practice) {}
+record Fault(FaultKind kind, String words, Practice practice) {}

@@ -1,6 +1,7 @@
 package org.matraloom.take;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -8,12 +9,7 @@ import java.util.stream.Stream;
 import org.matraloom.score.Nadai;
 import org.matraloom.score.Performance;
 
-/**
- * Looks for the one thing that went wrong most, in this order: the end was not reached, a habit, a
- * restart, a matra too many or too few, a missed landing, a change of nadai at a wrong speed,
- * sollus left out, a pulse that ran or dragged, a place of the beat that is always early or late,
- * an end that was not recorded.
- */
+/** Looks for what went wrong in a take, in the order of {@link FaultKind}. */
 final class Faults {
 
   /**
@@ -54,6 +50,21 @@ final class Faults {
    * @return nothing if all is well
    */
   static Optional<Fault> worst(TakeFindings findings, Performance performance) {
+    return all(findings, performance).findFirst();
+  }
+
+  /**
+   * The kinds of all faults.
+   *
+   * @param findings with a pulse
+   * @param performance what was to be said
+   * @return the worst first; empty if all is well
+   */
+  static List<FaultKind> kinds(TakeFindings findings, Performance performance) {
+    return all(findings, performance).map(Fault::kind).toList();
+  }
+
+  private static Stream<Fault> all(TakeFindings findings, Performance performance) {
     Faults faults = new Faults(findings, performance);
     return Stream.<Supplier<Optional<Fault>>>of(
             faults.missing::end,
@@ -68,8 +79,7 @@ final class Faults {
             faults::uneven,
             faults.missing::cutEnd)
         .map(Supplier::get)
-        .flatMap(Optional::stream)
-        .findFirst();
+        .flatMap(Optional::stream);
   }
 
   private Optional<Fault> habit() {
@@ -84,6 +94,7 @@ final class Faults {
                       .findFirst()
                       .orElse("it");
               return new Fault(
+                  FaultKind.HABIT,
                   "In round " + found.round() + ", " + nadai + ", " + found.habit().words() + ".",
                   Practice.change(performance, found.round(), 4, 5, tempo));
             });
@@ -95,6 +106,7 @@ final class Faults {
         int broke = findings.sollus().get(i - 1).place();
         return Optional.of(
             new Fault(
+                FaultKind.RESTART,
                 "You broke off after " + places.of(broke) + ", and began again.",
                 Practice.phrase(expected(broke).phrase(), tempo)));
       }
@@ -109,6 +121,7 @@ final class Faults {
         .map(
             slip ->
                 new Fault(
+                    FaultKind.SLIP,
                     "From "
                         + places.of(slip.place())
                         + " on all is displaced: "
@@ -124,6 +137,7 @@ final class Faults {
         .map(
             landing ->
                 new Fault(
+                    FaultKind.LANDING,
                     String.format(
                         Locale.ROOT,
                         "It does not land: the last sollu is %.0f ms %s (%.2f matras), %s.",
@@ -139,6 +153,7 @@ final class Faults {
       if (isOff(change, tempo)) {
         return Optional.of(
             new Fault(
+                FaultKind.CHANGE,
                 String.format(
                     Locale.ROOT,
                     "At the change from %d to %d the matras went %.2f times as fast, not %.2f: %s.",
@@ -171,6 +186,7 @@ final class Faults {
         ? Optional.empty()
         : Optional.of(
             new Fault(
+                FaultKind.DRIFT,
                 String.format(
                     Locale.ROOT,
                     "The tempo %s by %.1f %% from the first beat to the last.",
@@ -186,6 +202,7 @@ final class Faults {
         .map(
             place ->
                 new Fault(
+                    FaultKind.UNEVEN,
                     String.format(
                         Locale.ROOT,
                         "Matra %d of the beat in %s is %.0f ms %s as a rule.",

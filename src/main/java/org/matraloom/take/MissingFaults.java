@@ -34,6 +34,7 @@ final class MissingFaults {
     }
     return Optional.of(
         new Fault(
+            FaultKind.END,
             "The landing was not heard: the take ends with " + places.of(last) + ".",
             Practice.phrase(expected(last).phrase(), tempo)));
   }
@@ -47,6 +48,7 @@ final class MissingFaults {
     }
     return Optional.of(
         new Fault(
+            FaultKind.LATE_ENTRY,
             (late == 1 ? "The first sollu was" : "The first " + late + " sollus were")
                 + " not heard, though the recording was on: you came in at "
                 + places.of(first)
@@ -68,6 +70,7 @@ final class MissingFaults {
         .map(
             worst ->
                 new Fault(
+                    FaultKind.MISSED,
                     missed.size()
                         + " sollus were not heard, "
                         + (worst.getValue().size() == missed.size()
@@ -88,6 +91,7 @@ final class MissingFaults {
         ? Optional.empty()
         : Optional.of(
             new Fault(
+                FaultKind.CUT_END,
                 "The landing was not heard: it is not in the recording.",
                 Practice.phrase(expected(to).phrase(), tempo)));
   }

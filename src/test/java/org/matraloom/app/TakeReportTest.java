@@ -148,6 +148,7 @@ class TakeReportTest {
     assertEquals(ExitCode.DONE, run.code());
     String tempo =
         run.out().lines().filter(line -> line.startsWith("tempo,")).findFirst().orElse("");
+    assertTrue(run.out().matches("(?s)(The (first|second) take is cleaner: |Neither take ).*"));
     assertTrue(tempo.matches("tempo, beats a minute +80\\.0 +70\\.0"), tempo);
     run.out().lines().forEach(line -> assertTrue(line.length() <= 80, line));
     CommandLineRun json = CommandLineRun.of("take", "--compare", score, take, other, "--json");

@@ -1,0 +1,27 @@
+package org.matraloom.take;
+
+/** What can go wrong in a take, the worst first. */
+enum FaultKind {
+  END("an end that was not reached"),
+  HABIT("a habit that bends the beat"),
+  RESTART("a break"),
+  SLIP("a matra too many or too few"),
+  LANDING("a missed landing"),
+  CHANGE("a change of nadai at a wrong speed"),
+  LATE_ENTRY("first sollus that were not said"),
+  MISSED("missing sollus"),
+  DRIFT("a pulse that runs or drags"),
+  UNEVEN("a place of the beat that is always off"),
+  CUT_END("an end that was not recorded");
+
+  private final String words;
+
+  FaultKind(String words) {
+    this.words = words;
+  }
+
+  /** What it is called in the middle of a sentence. */
+  String words() {
+    return words;
+  }
+}
