@@ -50,7 +50,7 @@ final class BreathsCommand implements Callable<Integer> {
     if (json) {
       BreathJson.write(plan, cures, out);
     } else {
-      out.print(BreathText.of(plan, cures));
+      out.print(BreathText.of(plan, cures, Paragraph::folded));
     }
     return plan.isPossible() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
   }

@@ -18,6 +18,30 @@ final class Paragraph {
     return before + of(text, COLUMNS - spaces).replace("\n", "\n" + before);
   }
 
+  /**
+   * A line, broken if it is too long; what follows the first break starts after some spaces.
+   *
+   * <p>The columns within the first line stay as they are, so a row of a table can be given.
+   */
+  static String hanging(int spaces, String line) {
+    if (line.length() <= COLUMNS) {
+      return line;
+    }
+    int end = line.lastIndexOf(' ', COLUMNS);
+    if (end < 0 || line.substring(0, end).isBlank()) {
+      return line;
+    }
+    return line.substring(0, end).stripTrailing()
+        + "\n"
+        + indented(spaces, line.substring(end + 1));
+  }
+
+  /** The same; after the first break it starts two columns further in than an indented line did. */
+  static String folded(String line) {
+    int before = line.length() - line.stripLeading().length();
+    return hanging(before == 0 ? 0 : before + 2, line);
+  }
+
   private static String of(String text, int columns) {
     StringBuilder lines = new StringBuilder();
     int column = 0;

@@ -25,6 +25,9 @@ import picocli.CommandLine.Spec;
     footer = {"", "Example: matraloom talas adi --kalai 2"})
 final class TalasCommand implements Callable<Integer> {
 
+  /** Stands for a space at which a line must not be broken. */
+  private static final char HELD = '\u00a0';
+
   @Spec private CommandSpec command;
 
   @Parameters(
@@ -89,9 +92,10 @@ final class TalasCommand implements Callable<Integer> {
     List<String> hand = new ArrayList<>();
     for (int beat = 0; beat < cycle.beats(); beat++) {
       String again = cycle.repeatsKriya(beat) ? " again" : "";
-      hand.add((beat + 1) + " " + cycle.kriyaAt(beat).words() + again);
+      String kriya = (beat + 1) + " " + cycle.kriyaAt(beat).words() + again;
+      hand.add(kriya.replace(' ', HELD));
     }
-    out.println("    " + String.join(", ", hand));
+    out.println(Paragraph.indented(4, String.join(", ", hand)).replace(HELD, ' '));
   }
 
   private void printJson(List<Avartana> cycles, PrintWriter out) throws IOException {

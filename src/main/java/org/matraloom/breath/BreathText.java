@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Nadai;
@@ -15,12 +16,14 @@ public final class BreathText {
 
   private final BreathPlan plan;
   private final List<Cure> cures;
+  private final UnaryOperator<String> fold;
   private final Composition composition;
   private final StringBuilder out = new StringBuilder();
 
-  private BreathText(BreathPlan plan, List<Cure> cures) {
+  private BreathText(BreathPlan plan, List<Cure> cures, UnaryOperator<String> fold) {
     this.plan = plan;
     this.cures = cures;
+    this.fold = fold;
     this.composition = plan.performance().composition();
   }
 
@@ -29,10 +32,12 @@ public final class BreathText {
    *
    * @param plan the plan
    * @param cures what would make an impossible piece possible
+   * @param fold how a line of prose is broken; marked words are never given to it, for a mark must
+   *     stay above its word, nor are cures, which hold phrases to be copied
    * @return lines that end in a line feed; pure ASCII except for the words of the score
    */
-  public static String of(BreathPlan plan, List<Cure> cures) {
-    return new BreathText(plan, cures).written();
+  public static String of(BreathPlan plan, List<Cure> cures, UnaryOperator<String> fold) {
+    return new BreathText(plan, cures, fold).written();
   }
 
   /**
@@ -51,39 +56,46 @@ public final class BreathText {
     int breath = 0;
     for (Span span : plan.performance().spans()) {
       if (span instanceof Span.Round round) {
-        out.append('\n').append(heading(round)).append('\n');
+        out.append('\n');
+        say(heading(round));
       }
       lines.add(span);
       while (breath < plan.breaths().size()
           && plan.breaths().get(breath).startBeat().compareTo(span.endBeat()) < 0) {
-        out.append(told(breath)).append('\n');
+        say(told(breath));
         breath++;
       }
     }
     problems();
     out.append('\n');
-    Care.of(plan).forEach(sentence -> out.append(sentence).append('\n'));
+    Care.of(plan).forEach(this::say);
     return out.toString();
   }
 
   private void head() {
     BreathSettings settings = plan.settings();
+    StringBuilder sums = new StringBuilder();
     if (!composition.title().isEmpty()) {
-      out.append(composition.title()).append(", ");
+      sums.append(composition.title()).append(", ");
     }
-    out.append(composition.tempo().beatsPerMinute().toMixed())
+    sums.append(composition.tempo().beatsPerMinute().toMixed())
         .append(" beats a minute: ")
         .append(Counts.of(plan.breaths().size(), "breath", "breaths"));
     plan.stretches().stream()
         .max((a, b) -> a.seconds().compareTo(b.seconds()))
-        .ifPresent(longest -> out.append("; longest stretch ").append(length(longest)));
-    mostSollus().ifPresent(fullest -> out.append(", fullest ").append(length(fullest)));
-    out.append(" (limits ").append(limits()).append(")\n");
-    out.append("V = full breath, ")
-        .append(settings.fullMs())
-        .append(" ms or more; v = catch breath, from ")
-        .append(settings.shortestMs())
-        .append(" ms; breathe in before the first sollu\n");
+        .ifPresent(longest -> sums.append("; longest stretch ").append(length(longest)));
+    mostSollus().ifPresent(fullest -> sums.append(", fullest ").append(length(fullest)));
+    say(sums.append(" (limits ").append(limits()).append(")").toString());
+    say(
+        "V = full breath, "
+            + settings.fullMs()
+            + " ms or more; v = catch breath, from "
+            + settings.shortestMs()
+            + " ms; breathe in before the first sollu");
+  }
+
+  private void say(String line) {
+    out.append(fold.apply(line)).append('\n');
   }
 
   /** The stretch with the most sollus, if that is not the longest too. */
@@ -138,7 +150,7 @@ public final class BreathText {
   private void problems() {
     if (!plan.isPossible()) {
       out.append('\n');
-      plan.tooLong().forEach(stretch -> out.append(trouble(stretch)).append('\n'));
+      plan.tooLong().forEach(stretch -> say(trouble(stretch)));
       out.append(cures.isEmpty() ? "no single kind of change was found that cures it\n" : "");
       cures.forEach(cure -> out.append("  it helps to ").append(cure.words()).append('\n'));
     }

@@ -60,7 +60,8 @@ class MainTest {
     assertEquals(
         """
         adi  I4 O O  8 beats
-            1 clap, 2 little finger, 3 ring finger, 4 middle finger, 5 clap, 6 wave, 7 clap, 8 wave
+            1 clap, 2 little finger, 3 ring finger, 4 middle finger, 5 clap, 6 wave,
+            7 clap, 8 wave
         """,
         run.out());
   }

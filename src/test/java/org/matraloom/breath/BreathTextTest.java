@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
@@ -20,7 +21,7 @@ class BreathTextTest {
 
   @Test
   void marksStandAboveTheSignInWhichTheAirIsTaken() {
-    String text = BreathText.of(plan(SONG), List.of());
+    String text = BreathText.of(plan(SONG), List.of(), UnaryOperator.identity());
     assertEquals(
         """
         Ferry Song, 60 beats a minute: 1 breath; longest stretch 7.5 s and 29 sollus \
@@ -52,7 +53,11 @@ class BreathTextTest {
             .say("Drip", 1, 4)
             .say("Drop", 1, 5)
             .at(60);
-    String head = BreathText.of(plan(turning), List.of()).lines().findFirst().orElseThrow();
+    String head =
+        BreathText.of(plan(turning), List.of(), UnaryOperator.identity())
+            .lines()
+            .findFirst()
+            .orElseThrow();
     assertTrue(head.contains("longest stretch 7.5 s and 29 sollus, fullest "), head);
     assertTrue(head.contains(" and 31 sollus (limits"), head);
   }
@@ -62,7 +67,7 @@ class BreathTextTest {
     int breaths = 0;
     for (long seed = 0; seed < 200; seed++) {
       BreathPlan plan = plan(Pieces.random(seed));
-      String text = BreathText.of(plan, List.of());
+      String text = BreathText.of(plan, List.of(), UnaryOperator.identity());
       long marks =
           text.lines()
               .filter(line -> line.matches("[ Vv]+"))
@@ -80,9 +85,15 @@ class BreathTextTest {
   void theReminderToRestComesAfterFifteenMinutesOfVoice() {
     Composition longSong =
         new Pieces().phrase("Drip", "ta-ka-di-mi tom , . .").say("Drip", 500, 4).at(60);
-    assertTrue(BreathText.of(plan(longSong), List.of()).contains("more than 15 minutes of voice"));
-    assertFalse(BreathText.of(plan(SONG), List.of()).contains("minutes of voice"));
-    assertTrue(BreathText.of(plan(SONG), List.of()).contains("not medical advice"));
+    assertTrue(
+        BreathText.of(plan(longSong), List.of(), UnaryOperator.identity())
+            .contains("more than 15 minutes of voice"));
+    assertFalse(
+        BreathText.of(plan(SONG), List.of(), UnaryOperator.identity())
+            .contains("minutes of voice"));
+    assertTrue(
+        BreathText.of(plan(SONG), List.of(), UnaryOperator.identity())
+            .contains("not medical advice"));
   }
 
   private static BreathPlan plan(Composition piece) {

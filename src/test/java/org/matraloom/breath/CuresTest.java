@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.score.Composition;
@@ -37,7 +38,7 @@ class CuresTest {
     assertEquals(96, stretch.sollus());
     assertEquals(Ratio.of(18), stretch.seconds(), "96 matras of 187.5 ms");
     assertEquals("Wave", stretch.phrase());
-    String text = BreathText.of(plan, List.of());
+    String text = BreathText.of(plan, List.of(), UnaryOperator.identity());
     assertTrue(
         text.contains(
             "Too long for one breath: round 1, from Wave (samam) on, 18.0 s and 96 sollus"),
