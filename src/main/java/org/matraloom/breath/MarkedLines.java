@@ -2,6 +2,7 @@ package org.matraloom.breath;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Recitation;
 import org.matraloom.score.Span;
@@ -11,9 +12,9 @@ import org.matraloom.time.Ratio;
 /**
  * Writes rounds as lines of sollus with breath marks in a line above.
  *
- * <p>A line holds an avartana; one that is too wide is cut at a beat into lines of about the same
- * number of beats. A mark stands above the first sign that begins with the breath or after it;
- * where there is none before the next sollu, it stands after the last one.
+ * <p>A line holds an avartana; one that is too wide is cut at beats into as few lines of the same
+ * number of beats as fit. A mark stands above the first sign that begins with the breath or after
+ * it; where there is none before the next sollu, it stands after the last one.
  */
 final class MarkedLines {
 
@@ -80,11 +81,12 @@ final class MarkedLines {
     if (signs.isEmpty()) {
       return;
     }
-    int width = signs.stream().mapToInt(sign -> sign.text().length() + 1).sum();
     long first = signs.get(0).beat().floor();
     long beats = signs.get(signs.size() - 1).beat().floor() - first + 1;
-    long lines = Math.min(beats, (width + WIDTH - 1) / WIDTH);
-    long beatsPerLine = (beats + lines - 1) / lines;
+    long beatsPerLine = beats;
+    for (long lines = 2; lines <= beats && widest(first, beatsPerLine) > WIDTH; lines++) {
+      beatsPerLine = (beats + lines - 1) / lines;
+    }
     int from = 0;
     for (int to = 1; to <= signs.size(); to++) {
       if (to == signs.size()
@@ -95,6 +97,19 @@ final class MarkedLines {
       }
     }
     signs.clear();
+  }
+
+  private int widest(long first, long beatsPerLine) {
+    return signs.stream()
+        .collect(
+            Collectors.groupingBy(
+                sign -> line(sign, first, beatsPerLine),
+                Collectors.summingInt(sign -> sign.text().length() + 1)))
+        .values()
+        .stream()
+        .mapToInt(Integer::intValue)
+        .max()
+        .orElse(0);
   }
 
   private static long line(Sign sign, long first, long beatsPerLine) {
