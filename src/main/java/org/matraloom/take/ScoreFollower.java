@@ -31,7 +31,7 @@ final class ScoreFollower {
   private static final int GUESS_ONSETS = 160;
 
   /** So many places in the score are followed at a time. */
-  private static final int PLACES = 160;
+  private static final int PLACES = 80;
 
   /** Between two pairs at most so many onsets are of something else. */
   private static final int MOST_EXTRA = 10;
@@ -193,6 +193,9 @@ final class ScoreFollower {
     for (int p = 0; p < places.sollu().length; p++) {
       int k = places.sollu()[p];
       int last = Math.min(expected.length - 1, k + 1 + MOST_MISSED);
+      if (took > (expected[last] - expected[k]) * stretch * MOST_APART + APART_SECONDS) {
+        continue;
+      }
       for (int next = k + 1; next <= last; next++) {
         double asked = (expected[next] - expected[k]) * stretch;
         if (asked > took * MOST_APART + APART_SECONDS) {
