@@ -3,10 +3,11 @@ package org.matraloom.take;
 import be.tarsos.dsp.AudioDispatcher;
 import be.tarsos.dsp.AudioEvent;
 import be.tarsos.dsp.AudioProcessor;
-import be.tarsos.dsp.util.fft.FFT;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The energy of a recording in bands of hearing, {@value #STEPS_PER_SECOND} times a second.
@@ -29,15 +30,18 @@ final class BandEnergies implements AudioProcessor {
 
   private static final int CHUNK_STEPS = 4_096;
 
+  /** So many windows are gathered before all processors share them; a divisor of a chunk. */
+  private static final int GATHERED_STEPS = 512;
+
   private final int ratePerSecond;
   private final int windowFrames;
   private final int stepFrames;
-  private final float[] window;
-  private final float[] spectrum;
-  private final FFT fft;
+  private final float[] gathered;
+  private final List<WindowAnalysis> workers;
   private final List<MelBand> bands = new ArrayList<>();
   private final List<float[]> chunks = new ArrayList<>();
   private int steps;
+  private int waiting;
   private float peak;
   private long lengthFrames;
 
@@ -46,9 +50,6 @@ final class BandEnergies implements AudioProcessor {
     windowFrames = (int) Math.round(WINDOW_SECONDS * ratePerSecond);
     stepFrames = Math.max(1, Math.round(ratePerSecond / (float) STEPS_PER_SECOND));
     int size = Integer.highestOneBit(windowFrames - 1) * 2;
-    fft = new FFT(size);
-    spectrum = new float[size];
-    window = hann(windowFrames);
     double[] edges = new double[BANDS + 2];
     double low = mel(LOWEST_HZ);
     double high = mel(HIGHEST_HZ);
@@ -60,6 +61,12 @@ final class BandEnergies implements AudioProcessor {
       bands.add(
           MelBand.of(edges[b], edges[b + 1], edges[b + 2], ratePerSecond / (double) size, size));
     }
+    gathered = new float[GATHERED_STEPS * windowFrames];
+    float[] window = hann(windowFrames);
+    workers =
+        Stream.generate(() -> new WindowAnalysis(window, bands, size))
+            .limit(Runtime.getRuntime().availableProcessors())
+            .toList();
   }
 
   /**
@@ -86,29 +93,43 @@ final class BandEnergies implements AudioProcessor {
   @Override
   public boolean process(AudioEvent event) {
     float[] buffer = event.getFloatBuffer();
-    java.util.Arrays.fill(spectrum, 0);
-    for (int i = 0; i < windowFrames; i++) {
-      spectrum[i] = buffer[i] * window[i];
-    }
     for (int i = windowFrames - stepFrames; i < windowFrames; i++) {
       peak = Math.max(peak, Math.abs(buffer[i]));
     }
-    fft.forwardTransform(spectrum);
-    if (steps % CHUNK_STEPS == 0) {
-      chunks.add(new float[CHUNK_STEPS * BANDS]);
+    System.arraycopy(buffer, 0, gathered, waiting * windowFrames, windowFrames);
+    waiting++;
+    if (waiting == GATHERED_STEPS) {
+      analyse();
     }
-    float[] chunk = chunks.get(chunks.size() - 1);
-    int at = steps % CHUNK_STEPS * BANDS;
-    for (MelBand band : bands) {
-      chunk[at++] = band.energy(spectrum);
-    }
-    steps++;
     return true;
   }
 
   @Override
   public void processingFinished() {
-    // Nothing is held back.
+    analyse();
+  }
+
+  /** Every window for itself, so it does not matter which processor takes which. */
+  private void analyse() {
+    if (steps % CHUNK_STEPS == 0) {
+      chunks.add(new float[CHUNK_STEPS * BANDS]);
+    }
+    float[] chunk = chunks.get(chunks.size() - 1);
+    int first = steps % CHUNK_STEPS;
+    int share = (waiting + workers.size() - 1) / workers.size();
+    IntStream.range(0, workers.size())
+        .parallel()
+        .forEach(
+            worker -> {
+              int end = Math.min(waiting, (worker + 1) * share);
+              for (int step = worker * share; step < end; step++) {
+                workers
+                    .get(worker)
+                    .put(gathered, step * windowFrames, chunk, (first + step) * BANDS);
+              }
+            });
+    steps += waiting;
+    waiting = 0;
   }
 
   /** How many bands the sample rate can carry. */

@@ -49,14 +49,17 @@ final class OnsetFeatures {
   }
 
   private void put(int step, float[] now, float[][] recent) {
-    for (int b = 0; b < BandEnergies.BANDS; b++) {
-      float before = 0;
-      for (int lag = NEAREST_LAG; lag <= FARTHEST_LAG; lag++) {
-        float[] then = recent[Math.max(0, step - lag) % recent.length];
-        for (int n = Math.max(0, b - 1); n <= Math.min(BandEnergies.BANDS - 1, b + 1); n++) {
-          before = Math.max(before, then[n]);
-        }
+    float[] highest = new float[BandEnergies.BANDS];
+    for (int lag = NEAREST_LAG; lag <= FARTHEST_LAG; lag++) {
+      float[] then = recent[Math.max(0, step - lag) % recent.length];
+      for (int b = 0; b < highest.length; b++) {
+        highest[b] = Math.max(highest[b], then[b]);
       }
+    }
+    for (int b = 0; b < highest.length; b++) {
+      float before = highest[b];
+      before = Math.max(before, highest[Math.max(0, b - 1)]);
+      before = Math.max(before, highest[Math.min(highest.length - 1, b + 1)]);
       levels[b / PER_WIDE][step] += now[b] * LEVEL_SCALE / PER_WIDE;
       rises[b / PER_WIDE][step] += Math.max(0, now[b] - before) * RISE_SCALE / PER_WIDE;
     }
