@@ -22,15 +22,12 @@ import org.matraloom.sound.VoiceSettings;
  * Plays on the default device and tells what the audio thread allocates in steady state.
  *
  * <p>Where compiled code reaches a call for the first time, the virtual machine makes a few strings
- * while it links it, on a slow machine as late as a quarter of a minute after the start. So a window
- * in which something was allocated is followed by another, up to three; what the thread itself
- * allocated would be in all of them.
+ * while it links it, on a slow machine later than 12 s after the start; hence the long warm-up.
  */
 final class AudioThreadAllocation {
 
-  private static final int WARM_UP_MS = 12_000;
-  private static final int MEASURED_MS = 9_000;
-  private static final int MOST_WINDOWS = 3;
+  private static final int WARM_UP_MS = 30_000;
+  private static final int MEASURED_MS = 10_000;
 
   private AudioThreadAllocation() {}
 
@@ -53,18 +50,12 @@ final class AudioThreadAllocation {
       ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
       Thread.sleep(WARM_UP_MS);
       long thread = audioThread(threads);
-      for (int window = 1; window <= MOST_WINDOWS; window++) {
-        long before = threads.getThreadAllocatedBytes(thread);
-        long from = out.playedFrames();
-        Thread.sleep(MEASURED_MS);
-        long bytes = threads.getThreadAllocatedBytes(thread) - before;
-        long blocks = (out.playedFrames() - from) * 100 / format.ratePerSecond();
-        if (bytes == 0 || window == MOST_WINDOWS) {
-          System.out.println(
-              "bytes=" + bytes + " seconds=" + MEASURED_MS / 1000 + " blocks=" + blocks + " window=" + window);
-          return;
-        }
-      }
+      long before = threads.getThreadAllocatedBytes(thread);
+      long from = out.playedFrames();
+      Thread.sleep(MEASURED_MS);
+      long bytes = threads.getThreadAllocatedBytes(thread) - before;
+      long blocks = (out.playedFrames() - from) * 100 / format.ratePerSecond();
+      System.out.println("bytes=" + bytes + " seconds=" + MEASURED_MS / 1000 + " blocks=" + blocks);
     }
   }
 

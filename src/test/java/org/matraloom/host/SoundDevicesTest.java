@@ -163,6 +163,7 @@ class SoundDevicesTest {
     write(out, 2);
     speaker.played = speaker.written;
     out.drain();
+    assertEquals(2 * FRAMES, out.playedFrames());
     write(out, 1);
     assertEquals(0, out.underruns());
     long played = out.playedFrames();
