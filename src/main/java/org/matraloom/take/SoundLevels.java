@@ -27,6 +27,11 @@ final class SoundLevels {
     this.levelDb = levelDb;
   }
 
+  /** The energies that the levels were taken from. */
+  BandEnergies energies() {
+    return energies;
+  }
+
   /**
    * A stretch that stays quiet.
    *

@@ -22,14 +22,18 @@ record MadeTake(float[] sound, int rate, TakePlan plan) {
   private static final double FLOOR = 0.0003;
   private static final double BREATH_LEVEL = 0.012;
 
-  /** Says a plan. */
+  /** Says a score. */
   static MadeTake of(Timeline timeline, Flaws flaws, SolluSpeaker speaker) {
-    TakePlan plan = TakePlan.of(timeline, flaws);
+    return of(TakePlan.of(timeline, flaws), flaws.seed, speaker);
+  }
+
+  /** Says a plan; what is left to chance follows from the seed. */
+  static MadeTake of(TakePlan plan, long seed, SolluSpeaker speaker) {
     List<SolluTruth> truths = plan.sollus();
     SolluTruth last = truths.get(truths.size() - 1);
     double length = last.feltSeconds() + last.lengthSeconds() + TAIL_SECONDS;
     float[] sound = new float[frames(length)];
-    Random random = new Random(~flaws.seed);
+    Random random = new Random(~seed);
     for (int i = 0; i < sound.length; i++) {
       sound[i] = (float) (FLOOR * random.nextGaussian());
     }
