@@ -2,6 +2,7 @@ package org.matraloom.take;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.matraloom.score.Lexicon;
@@ -15,13 +16,20 @@ import org.matraloom.score.Lexicon;
  *     twice
  * @param afterPauses the onsets, in seconds, before which the performer paused and went back
  * @param recorded how much of the score could have been recorded
+ * @param unsure what cannot be told, where another alignment explains the take nearly as well
+ * @param unsaid of the sollus that were not heard, those in whose place nothing sounds
+ * @param lagSeconds for each sollu of the score, how long before its beat it is heard in this take,
+ *     about the mean of all; empty if that was not learnt
  */
 public record Alignment(
     List<ExpectedSollu> expected,
     List<Onset> onsets,
     List<Said> said,
     Set<Double> afterPauses,
-    Stretch recorded) {
+    Stretch recorded,
+    Optional<Unsure> unsure,
+    Set<Integer> unsaid,
+    List<Double> lagSeconds) {
 
   /** With a score to go by, onsets are worth a look from this confidence. */
   static final double LEAST_CONFIDENCE = 0.10;
@@ -48,6 +56,8 @@ public record Alignment(
     onsets = List.copyOf(onsets);
     said = List.copyOf(said);
     afterPauses = Set.copyOf(afterPauses);
+    unsaid = Set.copyOf(unsaid);
+    lagSeconds = List.copyOf(lagSeconds);
   }
 
   /**
@@ -58,12 +68,25 @@ public record Alignment(
    * @param said the sollus that were heard
    */
   public Alignment(List<ExpectedSollu> expected, List<Onset> onsets, List<Said> said) {
-    this(expected, onsets, said, Set.of(), Stretch.whole(expected.size()));
+    this(
+        expected,
+        onsets,
+        said,
+        Set.of(),
+        Stretch.whole(expected.size()),
+        Optional.empty(),
+        Set.of(),
+        List.of());
   }
 
   /** The same in a recording that may hold a part of the score only. */
   Alignment recorded(Stretch stretch) {
-    return new Alignment(expected, onsets, said, afterPauses, stretch);
+    return new Alignment(expected, onsets, said, afterPauses, stretch, unsure, unsaid, lagSeconds);
+  }
+
+  /** The same with the sollus in whose place nothing sounds. */
+  Alignment unsaid(Set<Integer> places) {
+    return new Alignment(expected, onsets, said, afterPauses, recorded, unsure, places, lagSeconds);
   }
 
   /** The same with the pauses before which the take goes back in the score. */
@@ -84,7 +107,7 @@ public record Alignment(
         }
       }
     }
-    return new Alignment(expected, onsets, said, pauses, recorded);
+    return new Alignment(expected, onsets, said, pauses, recorded, unsure, unsaid, lagSeconds);
   }
 
   /**
@@ -98,27 +121,31 @@ public record Alignment(
    * @return the best alignment
    */
   public static Alignment of(List<ExpectedSollu> expected, OnsetCurve curve) {
-    return of(expected, curve.heard(LEAST_CONFIDENCE), Lexicon.standard());
+    return of(expected, curve, curve.heard(LEAST_CONFIDENCE), Lexicon.standard());
   }
 
   /**
    * Aligns onsets.
    *
    * @param expected the sollus of the score, in order
+   * @param curve the recording in which they were heard
    * @param onsets what was heard, in order of time
    * @param lexicon what the score was read with
    * @return the best alignment
    */
-  static Alignment of(List<ExpectedSollu> expected, List<Onset> onsets, Lexicon lexicon) {
-    double[] seconds = expected.stream().mapToDouble(ExpectedSollu::seconds).toArray();
-    boolean[] entries = new boolean[expected.size()];
-    for (int k = 0; k < entries.length; k++) {
-      entries[k] = expected.get(k).entry();
-    }
+  static Alignment of(
+      List<ExpectedSollu> expected, OnsetCurve curve, List<Onset> onsets, Lexicon lexicon) {
+    SoundColours colours = SoundColours.of(curve.levels(), onsets);
+    PairingSearch.Found found = new PairingSearch(expected, onsets, colours, lexicon).find();
     return new Alignment(
         expected,
         onsets,
-        new ScoreFollower(seconds, Intervals.of(expected, lexicon), entries, onsets).follow());
+        found.said(),
+        Set.of(),
+        Stretch.whole(expected.size()),
+        found.unsure(),
+        Set.of(),
+        found.lagSeconds());
   }
 
   /**
@@ -158,6 +185,13 @@ public record Alignment(
         .filter(j -> onsets.get(j).confidence() >= ADDED_CONFIDENCE)
         .boxed()
         .toList();
+  }
+
+  /** Whether a sure sound that is no sollu of the score lies between two moments. */
+  boolean hasAdded(double fromSeconds, double toSeconds) {
+    return added().stream()
+        .mapToDouble(j -> onsets.get(j).seconds())
+        .anyMatch(at -> at > fromSeconds && at < toSeconds);
   }
 
   /**

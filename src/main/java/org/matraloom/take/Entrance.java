@@ -13,6 +13,7 @@ final class Entrance {
   private double best = Double.NEGATIVE_INFINITY;
   private int onset = -1;
   private int place = -1;
+  private int sollu = -1;
   private int seen;
 
   /**
@@ -43,6 +44,7 @@ final class Entrance {
           best = score;
           onset = seen;
           place = p;
+          sollu = places[seen].sollu()[p];
         }
       }
       seen++;
@@ -54,7 +56,10 @@ final class Entrance {
     return best > 0;
   }
 
-  /** Offers all entries to an onset, if nothing sure was heard in the pause before it. */
+  /**
+   * Offers all entries that were passed to an onset, if nothing sure was heard in the pause before
+   * it.
+   */
   void offerTo(PlaceDraft draft, int j) {
     int before = j - 1;
     while (before >= 0 && onsets.get(before).confidence() < OnsetCurve.USUAL_CONFIDENCE) {
@@ -64,6 +69,9 @@ final class Entrance {
         before < 0 ? pauseSeconds : onsets.get(j).seconds() - onsets.get(before).seconds();
     if (onset >= 0 && pause >= pauseSeconds) {
       for (int k : entryPlaces) {
+        if (k > sollu) {
+          break;
+        }
         draft.offer(k, best - extraCost[j] - cost, onset, place);
       }
     }

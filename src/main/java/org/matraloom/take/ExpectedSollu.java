@@ -1,7 +1,9 @@
 package org.matraloom.take;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Sollu;
@@ -62,6 +64,25 @@ public record ExpectedSollu(
       }
     }
     return sollus;
+  }
+
+  /** Whether one may begin again at each sollu. */
+  static boolean[] entries(List<ExpectedSollu> asked) {
+    boolean[] entries = new boolean[asked.size()];
+    for (int k = 0; k < entries.length; k++) {
+      entries[k] = asked.get(k).entry();
+    }
+    return entries;
+  }
+
+  /** Which sollu each asks for, numbered from 0 as they first come. */
+  static int[] kinds(List<ExpectedSollu> asked) {
+    Map<String, Integer> kinds = new HashMap<>();
+    int[] of = new int[asked.size()];
+    for (int k = 0; k < of.length; k++) {
+      of[k] = kinds.computeIfAbsent(asked.get(k).sollu().sound(), sound -> kinds.size());
+    }
+    return of;
   }
 
   /** Where in the score the reading has come. */

@@ -32,11 +32,12 @@ final class Pretenders {
    * The alignment of what is left when the sounds of such parts are taken out.
    *
    * @param alignment which sound is taken for which sollu
-   * @param levels the recording
+   * @param curve the recording
    * @param lexicon what the score was read with
    * @return the same alignment if there is no such part
    */
-  static Alignment leftOut(Alignment alignment, SoundLevels levels, Lexicon lexicon) {
+  static Alignment leftOut(Alignment alignment, OnsetCurve curve, Lexicon lexicon) {
+    SoundLevels levels = curve.levels();
     List<List<Alignment.Said>> parts = parts(alignment.said());
     if (parts.size() < 2) {
       return alignment;
@@ -94,7 +95,7 @@ final class Pretenders {
             .toList();
     return unlike.isEmpty()
         ? alignment
-        : leftOut(Alignment.of(alignment.expected(), left, lexicon), levels, lexicon);
+        : leftOut(Alignment.of(alignment.expected(), curve, left, lexicon), curve, lexicon);
   }
 
   private static List<List<Alignment.Said>> parts(List<Alignment.Said> said) {

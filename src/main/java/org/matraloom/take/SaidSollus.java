@@ -40,8 +40,12 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
     List<ExpectedSollu> expected = alignment.expected();
     List<FeltBeat> kinds =
         expected.stream().map(each -> FeltBeat.of(each.sollu(), lexicon)).toList();
-    SaidSollus first = with(FeltBeat.usualLags(), kinds, alignment).wandering(expected);
-    return with(FeltLags.of(expected, kinds, first.sollus), kinds, alignment);
+    if (!alignment.lagSeconds().isEmpty()) {
+      return with(learnt(kinds, alignment), alignment);
+    }
+    double[] usual = FeltBeat.usualLags();
+    SaidSollus first = with(byKind(usual, kinds), alignment).wandering(expected);
+    return with(byKind(FeltLags.of(expected, kinds, first.sollus), kinds), alignment);
   }
 
   /**
@@ -91,7 +95,21 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
     return wander == Wander.NONE ? this : against(expected, sollus, line.wandering(wander));
   }
 
-  private static SaidSollus with(double[] lags, List<FeltBeat> kinds, Alignment alignment) {
+  private static double[] byKind(double[] lags, List<FeltBeat> kinds) {
+    return kinds.stream().mapToDouble(kind -> lags[kind.ordinal()]).toArray();
+  }
+
+  /** What was learnt tells sollus from one another; how late all are felt is taken as usual. */
+  private static double[] learnt(List<FeltBeat> kinds, Alignment alignment) {
+    double mean =
+        alignment.said().stream()
+            .mapToDouble(said -> kinds.get(said.sollu()).usualLagSeconds())
+            .average()
+            .orElse(0);
+    return alignment.lagSeconds().stream().mapToDouble(lag -> lag + mean).toArray();
+  }
+
+  private static SaidSollus with(double[] lags, Alignment alignment) {
     List<ExpectedSollu> expected = alignment.expected();
     List<Alignment.Said> said = alignment.said();
     int[] place = said.stream().mapToInt(Alignment.Said::sollu).toArray();
@@ -99,7 +117,7 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
     for (int i = 0; i < felt.length; i++) {
       double onset = alignment.secondsOf(said.get(i));
       double gap = i == 0 ? onset : onset - alignment.secondsOf(said.get(i - 1));
-      felt[i] = onset + Math.min(lags[kinds.get(place[i]).ordinal()], MOST_OF_GAP * gap);
+      felt[i] = onset + Math.min(lags[place[i]], MOST_OF_GAP * gap);
     }
     double[] beat =
         IntStream.of(place).mapToDouble(k -> expected.get(k).beat().toDouble()).toArray();

@@ -11,6 +11,9 @@ final class SoundLevels {
   /** The burst and the vowel after an onset, in steps from it. */
   private static final int[][] COLOUR_STEPS = {{0, 5}, {8, 20}};
 
+  /** A {@linkplain #colour colour} has so many parts. */
+  static final int COLOUR_PARTS = COLOUR_STEPS.length;
+
   private static final double SMALLEST_ENERGY = 1e-12;
 
   private final BandEnergies energies;
@@ -65,6 +68,12 @@ final class SoundLevels {
   double attackDb(double seconds) {
     int from = energies.stepAt(seconds);
     return highestDb(from, from + ATTACK_STEPS);
+  }
+
+  /** The highest level between two moments. */
+  double highestDb(double fromSeconds, double toSeconds) {
+    int from = Math.max(0, energies.stepAt(fromSeconds));
+    return highestDb(from, Math.max(from + 1, energies.stepAt(toSeconds)));
   }
 
   /** The highest level from one step up to another, which is left out. */
