@@ -43,6 +43,7 @@ final class MeasureJson {
     seconds("errorSeconds", landing.errorSeconds());
     rounded("errorMatras", landing.errorMatras());
     json.writeBooleanField("lands", landing.lands());
+    json.writeStringField("against", landing.against().words());
     json.writeEndObject();
   }
 

@@ -15,7 +15,6 @@ import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
 import org.matraloom.take.GuideStart;
-import org.matraloom.take.Landing;
 import org.matraloom.take.OnsetCurve;
 import org.matraloom.take.RecordedRounds;
 import org.matraloom.take.TakeFindings;
@@ -113,11 +112,7 @@ final class TakeCommand implements Callable<Integer> {
     Path recording = files.get(1);
     outputs.write(findings, timeline, recording, told);
     log.note(findings, performance, recording, told);
-    return lands(findings) ? ExitCode.DONE : ExitCode.CHECK_FAILED;
-  }
-
-  private static boolean lands(TakeFindings findings) {
-    return findings.doubt().isEmpty() && findings.landing().filter(Landing::lands).isPresent();
+    return findings.lands() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
   }
 
   private int compare(

@@ -58,6 +58,12 @@ final class TakeJson {
     } else {
       json.writeNullField("doubt");
     }
+    if (findings.alignment().unsure().isPresent()) {
+      json.writeStringField("unsure", findings.alignment().unsure().get().words());
+    } else {
+      json.writeNullField("unsure");
+    }
+    json.writeBooleanField("lands", findings.lands());
     if (findings.pulse().isPresent()) {
       measures.write(findings.pulse().get());
     } else {
@@ -74,6 +80,7 @@ final class TakeJson {
       json.writeNumberField("place", slip.place());
       measures.seconds("seconds", slip.seconds());
       measures.rounded("matras", slip.matras());
+      json.writeBooleanField("waited", slip.waited());
       json.writeEndObject();
     }
     json.writeEndArray();

@@ -12,6 +12,7 @@ import org.matraloom.take.Breathing;
 import org.matraloom.take.ExpectedSollu;
 import org.matraloom.take.HabitFound;
 import org.matraloom.take.Judgement;
+import org.matraloom.take.Landing;
 import org.matraloom.take.Pulse;
 import org.matraloom.take.Quickening;
 import org.matraloom.take.SaidSollu;
@@ -183,8 +184,10 @@ final class TakeReport {
                         + Signed.of(1_000 * found.errorSeconds(), 1)
                         + " ms ("
                         + Signed.of(found.errorMatras(), 2)
-                        + " matras): it "
-                        + (found.lands() ? "lands" : "does not land"))
+                        + " matras) by "
+                        + found.against().words()
+                        + ": it "
+                        + landing(found))
             .orElse(
                 findings.alignment().recorded().to() < findings.alignment().expected().size()
                     ? "landing    the last sollu was not recorded"
@@ -196,6 +199,13 @@ final class TakeReport {
         onset ->
             String.format(
                 Locale.ROOT, "%.2f s", findings.alignment().onsets().get(onset).seconds()));
+  }
+
+  /** A landing that may be that of another sollu is no landing yet. */
+  private String landing(Landing found) {
+    return !found.lands()
+        ? "does not land"
+        : findings.lands() ? "lands" : "lands if nothing is missing or left over";
   }
 
   private String written(int place) {

@@ -68,7 +68,7 @@ public final class Cleanness {
             .filter(change -> change.round() == round.round())
             .noneMatch(change -> Faults.isOff(change, tempo));
     boolean isLast = round.round() == performance.rounds().size();
-    boolean lands = !isLast || findings.landing().filter(Landing::lands).isPresent();
+    boolean lands = !isLast || findings.lands();
     boolean isWhole =
         round.missed() <= MISSED_IN_ROUND || !Faults.areMissing(round.missed(), round.sollus());
     return isHeld && isRight && lands && isWhole && round.unrecorded() == 0;

@@ -3,13 +3,17 @@ package org.matraloom.take;
 /** What can go wrong in a take, the worst first. */
 enum FaultKind {
   END("an end that was not reached"),
+  UNSURE("something missing or left over"),
   HABIT("a habit that bends the beat"),
   RESTART("a break"),
+  LATE_CHANGE("a landing missed by the speed of the new nadai"),
   SLIP("a matra too many or too few"),
+  RUNAWAY("a landing missed by a pulse that runs or drags"),
   LANDING("a missed landing"),
   CHANGE("a change of nadai at a wrong speed"),
   LATE_ENTRY("first sollus that were not said"),
   MISSED("missing sollus"),
+  ADDED("a sollu too many"),
   DRIFT("a pulse that runs or drags"),
   UNEVEN("a place of the beat that is always off"),
   CUT_END("an end that was not recorded");

@@ -23,7 +23,7 @@ final class Faults {
    */
   private static final double UNEVEN_TOLERANCES = 2;
 
-  private static final double SURE_SIGMAS = 3;
+  private static final double SURE_SIGMAS = 4;
 
   /** More than this share of sollus missing is worth a word. */
   private static final double MISSED_SHARE = 0.02;
@@ -33,6 +33,7 @@ final class Faults {
   private final TakePlaces places;
   private final double tempo;
   private final MissingFaults missing;
+  private final LandingFaults landing;
 
   private Faults(TakeFindings findings, Performance performance) {
     this.findings = findings;
@@ -40,6 +41,7 @@ final class Faults {
     this.places = new TakePlaces(performance, findings.alignment().expected());
     this.tempo = findings.pulse().orElseThrow().beatsPerMinute();
     this.missing = new MissingFaults(findings, places, tempo);
+    this.landing = new LandingFaults(findings, performance, places, tempo);
   }
 
   /**
@@ -68,11 +70,14 @@ final class Faults {
     Faults faults = new Faults(findings, performance);
     return Stream.<Supplier<Optional<Fault>>>of(
             faults.missing::end,
+            faults.missing::unsure,
             faults::habit,
             faults::restart,
+            faults.landing::lateByChange,
             faults::slip,
-            faults::landing,
-            faults::change,
+            faults.landing::missedByDrift,
+            faults.landing::missed,
+            faults.landing::change,
             faults.missing::lateEntry,
             faults.missing::missed,
             faults::drift,
@@ -122,50 +127,43 @@ final class Faults {
             slip ->
                 new Fault(
                     FaultKind.SLIP,
-                    "From "
-                        + places.of(slip.place())
-                        + " on all is displaced: "
-                        + slip.words()
-                        + " before it.",
-                    Practice.phrase(expected(Math.max(0, slip.place() - 1)).phrase(), tempo)));
+                    slip.waited()
+                        ? String.format(
+                            Locale.ROOT,
+                            "You waited %.2f s before %s.",
+                            slip.seconds(),
+                            places.of(slip.place()))
+                        : "From "
+                            + places.of(slip.place())
+                            + " on all is displaced: "
+                            + slip.words()
+                            + " before it.",
+                    practiceAt(faultPlace(slip))));
   }
 
-  private Optional<Fault> landing() {
-    return findings
-        .landing()
-        .filter(landing -> !landing.lands())
-        .map(
-            landing ->
-                new Fault(
-                    FaultKind.LANDING,
-                    String.format(
-                        Locale.ROOT,
-                        "It does not land: the last sollu is %.0f ms %s (%.2f matras), %s.",
-                        1_000 * Math.abs(landing.errorSeconds()),
-                        side(landing.errorSeconds()),
-                        Math.abs(landing.errorMatras()),
-                        places.of(landing.place())),
-                    Practice.phrase(expected(landing.place()).phrase(), tempo)));
-  }
-
-  private Optional<Fault> change() {
-    for (Quickening change : findings.changes()) {
-      if (isOff(change, tempo)) {
-        return Optional.of(
-            new Fault(
-                FaultKind.CHANGE,
-                String.format(
-                    Locale.ROOT,
-                    "At the change from %d to %d the matras went %.2f times as fast, not %.2f: %s.",
-                    change.from(),
-                    change.to(),
-                    change.ratio(),
-                    change.asked(),
-                    places.of(change.place())),
-                Practice.change(performance, change.round(), change.from(), change.to(), tempo)));
-      }
+  /** Where a slip begins: at the first sollu left out, or at the one that came late. */
+  private int faultPlace(Slip slip) {
+    int place = slip.place();
+    while (slip.seconds() < 0
+        && place > 0
+        && findings.sollus().stream().noneMatch(said -> said.place() == slip.place() - 1)
+        && isMissed(place - 1)) {
+      place--;
     }
-    return Optional.empty();
+    return place;
+  }
+
+  private boolean isMissed(int place) {
+    return findings.alignment().missed().contains(place);
+  }
+
+  /** The change of nadai if it is there that the fault begins, or else the phrase. */
+  private Practice practiceAt(int place) {
+    int from = place == 0 ? expected(0).matrasPerBeat() : expected(place - 1).matrasPerBeat();
+    return from == expected(place).matrasPerBeat()
+        ? Practice.phrase(expected(place).phrase(), tempo)
+        : Practice.change(
+            performance, expected(place).round(), from, expected(place).matrasPerBeat(), tempo);
   }
 
   /** Whether the matras after a change go by at another speed than they should. */
@@ -184,19 +182,24 @@ final class Faults {
     double drift = findings.pulse().orElseThrow().driftPercent();
     return Math.abs(drift) <= DRIFT_PERCENT
         ? Optional.empty()
-        : Optional.of(
-            new Fault(
-                FaultKind.DRIFT,
-                String.format(
-                    Locale.ROOT,
-                    "The tempo %s by %.1f %% from the first beat to the last.",
-                    drift > 0 ? "ran away" : "dragged",
-                    Math.abs(drift)),
-                Practice.pulse(tempo)));
+        : Optional.of(new Fault(FaultKind.DRIFT, driftWords(drift) + ".", Practice.pulse(tempo)));
+  }
+
+  /** Without a full stop. */
+  static String driftWords(double driftPercent) {
+    return String.format(
+        Locale.ROOT,
+        "The tempo %s by %.1f %% from the first beat to the last",
+        driftPercent > 0 ? "ran away" : "dragged",
+        Math.abs(driftPercent));
   }
 
   private Optional<Fault> uneven() {
-    return findings.evenness().stream()
+    return MatraEvenness.of(
+            findings.alignment().expected(),
+            findings.sollus(),
+            findings.pulse().orElseThrow().line())
+        .stream()
         .filter(this::isUneven)
         .max(Comparator.comparingDouble(place -> Math.abs(place.meanSeconds())))
         .map(
@@ -224,7 +227,7 @@ final class Faults {
     return findings.alignment().expected().get(place);
   }
 
-  private static String side(double seconds) {
+  static String side(double seconds) {
     return seconds > 0 ? "late" : "early";
   }
 }

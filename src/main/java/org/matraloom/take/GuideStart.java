@@ -49,6 +49,11 @@ public record GuideStart(double originBeat, double originSeconds, double beatsPe
     return Double.parseDouble(num) / (den == null ? 1 : Double.parseDouble(den));
   }
 
+  /** When a beat of the performance was heard, in seconds from the beginning of the recording. */
+  double secondsAt(double beat) {
+    return originSeconds + (beat - originBeat) * 60 / beatsPerMinute;
+  }
+
   /**
    * How far after the guide the sollus were said.
    *
@@ -63,14 +68,11 @@ public record GuideStart(double originBeat, double originSeconds, double beatsPe
     if (Math.abs(this.beatsPerMinute / beatsPerMinute - 1) > SAME_TEMPO) {
       return OptionalDouble.empty();
     }
-    double perBeat = 60 / this.beatsPerMinute;
     double[] late =
         sollus.stream()
             .mapToDouble(
-                said -> {
-                  double beats = expected.get(said.place()).beat().toDouble() - originBeat;
-                  return said.feltSeconds() - originSeconds - beats * perBeat;
-                })
+                said ->
+                    said.feltSeconds() - secondsAt(expected.get(said.place()).beat().toDouble()))
             .toArray();
     return late.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(Robust.median(late));
   }

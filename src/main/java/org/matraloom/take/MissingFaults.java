@@ -39,11 +39,21 @@ final class MissingFaults {
             Practice.phrase(expected(last).phrase(), tempo)));
   }
 
+  /** Something is missing or left over, and it cannot be told where. */
+  Optional<Fault> unsure() {
+    return findings
+        .alignment()
+        .unsure()
+        .map(unsure -> new Fault(FaultKind.UNSURE, unsure.words(), Practice.slowly(tempo)));
+  }
+
   /** There was time for all, but the first were not heard. */
   Optional<Fault> lateEntry() {
     int first = findings.sollus().stream().mapToInt(SaidSollu::place).min().orElse(0);
     int late = first - findings.alignment().recorded().from();
-    if (late == 0 || !Faults.areMissing(late, findings.alignment().recorded().size())) {
+    boolean isUnsaid = findings.alignment().unsaid().contains(first - 1);
+    if (late == 0
+        || !isUnsaid && !Faults.areMissing(late, findings.alignment().recorded().size())) {
       return Optional.empty();
     }
     return Optional.of(
@@ -56,11 +66,9 @@ final class MissingFaults {
             Practice.phrase(expected(first - late).phrase(), tempo)));
   }
 
+  /** Sollus that were left out while the beat went on; what sounds has only no beginning. */
   Optional<Fault> missed() {
-    List<Integer> missed = findings.alignment().missed();
-    if (!Faults.areMissing(missed.size(), findings.alignment().recorded().size())) {
-      return Optional.empty();
-    }
+    List<Integer> missed = findings.alignment().unsaid().stream().sorted().toList();
     Map<String, List<Integer>> byPhrase =
         missed.stream().collect(Collectors.groupingBy(k -> expected(k).phrase()));
     return byPhrase.entrySet().stream()
@@ -71,17 +79,24 @@ final class MissingFaults {
             worst ->
                 new Fault(
                     FaultKind.MISSED,
-                    missed.size()
-                        + " sollus were not heard, "
-                        + (worst.getValue().size() == missed.size()
-                            ? "all"
-                            : worst.getValue().size() + " of them")
-                        + " in "
-                        + worst.getKey()
-                        + "; the first there is "
-                        + places.of(worst.getValue().get(0))
-                        + ".",
+                    missedWords(missed.size(), worst.getValue(), worst.getKey()),
                     Practice.phrase(worst.getKey(), tempo)));
+  }
+
+  private String missedWords(int all, List<Integer> worst, String phrase) {
+    String first = places.of(worst.get(0));
+    if (all == 1) {
+      return "1 sollu was not heard: " + first + ".";
+    }
+    String share = worst.size() == all ? "all" : worst.size() + " of them";
+    return all
+        + " sollus were not heard, "
+        + share
+        + " in "
+        + phrase
+        + "; the first there is "
+        + first
+        + ".";
   }
 
   /** No fault of the performer's, so it is told only if there is no other. */

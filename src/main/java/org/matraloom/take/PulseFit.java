@@ -61,6 +61,15 @@ final class PulseFit {
 
   /** The line. */
   PulseLine line() {
+    return line(SURE_SIGMAS);
+  }
+
+  /**
+   * The line.
+   *
+   * @param sureSigmas a growth of fewer standard errors is taken for none
+   */
+  PulseLine line(double sureSigmas) {
     search();
     for (int round = 0; round < ROUNDS; round++) {
       double[] before = {length, growth};
@@ -69,7 +78,7 @@ final class PulseFit {
         break;
       }
     }
-    if (growth != 0 && Math.abs(growth) < SURE_SIGMAS * growthUnsure) {
+    if (growth != 0 && Math.abs(growth) < sureSigmas * growthUnsure) {
       even = true;
       for (int round = 0; round < ROUNDS; round++) {
         refine();

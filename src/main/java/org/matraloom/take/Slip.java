@@ -11,8 +11,12 @@ import java.util.Locale;
  * @param place the first sollu after it, its place among {@link Alignment#expected()}
  * @param seconds how much later all is from there; negative if earlier
  * @param matras the same in matras
+ * @param waited whether nothing was said meanwhile
  */
-public record Slip(int place, double seconds, double matras) {
+public record Slip(int place, double seconds, double matras, boolean waited) {
+
+  /** Less is a matter of evenness. */
+  private static final double LEAST_MATRAS = 0.5;
 
   /**
    * The slips of a take.
@@ -32,18 +36,25 @@ public record Slip(int place, double seconds, double matras) {
         double beat = asked.beat().toDouble();
         double seconds = line.secondsAt(beat, after.run()) - line.secondsAt(beat, before.run());
         double matra = line.beatSeconds(beat) / asked.matrasPerBeat();
-        slips.add(new Slip(after.place(), seconds, seconds / matra));
+        boolean waited =
+            seconds > 0 && !alignment.hasAdded(before.onsetSeconds(), after.onsetSeconds());
+        if (Math.abs(seconds) >= LEAST_MATRAS * matra) {
+          slips.add(new Slip(after.place(), seconds, seconds / matra, waited));
+        }
       }
     }
     return slips;
   }
 
   /**
-   * How much too many or too few were said.
+   * What was too much or too little.
    *
-   * @return such as "one matra too few", or "2.6 matras too many" for a wait
+   * @return such as "one matra too few", or "a wait of 0.55 s"
    */
   public String words() {
+    if (waited) {
+      return String.format(Locale.ROOT, "a wait of %.2f s", seconds);
+    }
     double size = Math.abs(matras);
     String amount =
         Math.abs(size - 1) < 0.2 ? "one matra" : String.format(Locale.ROOT, "%.1f matras", size);

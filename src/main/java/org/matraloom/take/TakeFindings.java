@@ -44,6 +44,23 @@ public record TakeFindings(
     habits = List.copyOf(habits);
   }
 
+  /** The pulse before the nadai changes; empty if it does not. */
+  Optional<PulseBefore> before() {
+    return PulseBefore.of(alignment.expected(), sollus);
+  }
+
+  /**
+   * Whether the take lands beyond doubt.
+   *
+   * @return true if it can be judged, the last sollu is in its place, and nothing is missing or
+   *     left over of which it cannot be told where
+   */
+  public boolean lands() {
+    return doubt.isEmpty()
+        && alignment.unsure().isEmpty()
+        && landing.filter(Landing::lands).isPresent();
+  }
+
   /**
    * Measures a take of a score that was read with the built-in lexicon.
    *
@@ -69,8 +86,11 @@ public record TakeFindings(
     Alignment alignment =
         Pretenders.leftOut(
                 Alignment.of(
-                    ExpectedSollu.of(timeline), curve.heard(Alignment.LEAST_CONFIDENCE), lexicon),
-                curve.levels(),
+                    ExpectedSollu.of(timeline),
+                    curve,
+                    curve.heard(Alignment.LEAST_CONFIDENCE),
+                    lexicon),
+                curve,
                 lexicon)
             .withPauses(curve.levels());
     List<ExpectedSollu> expected = alignment.expected();
@@ -100,6 +120,8 @@ public record TakeFindings(
     alignment =
         alignment.recorded(
             StretchMeasure.of(alignment, said, curve.levels(), curve.lengthSeconds()));
+    alignment = alignment.unsaid(UnsaidMeasure.of(alignment, sollus, said.line(), curve.levels()));
+    Optional<HeardClaps> claps = HeardClaps.of(alignment, sollus, said.line(), curve);
     return new TakeFindings(
         alignment,
         sollus,
@@ -108,7 +130,7 @@ public record TakeFindings(
         EvennessMeasure.of(expected, sollus, said.line()),
         QuickeningMeasure.of(expected, sollus, said.line()),
         habits,
-        LandingMeasure.of(alignment, sollus, said.line()),
+        LandingMeasure.of(alignment, sollus, said.line(), guide, claps),
         BreathMeasure.of(alignment, curve.levels(), plan),
         DoubtMeasure.after(alignment, said, curve.levels()));
   }

@@ -163,7 +163,7 @@ class DeviationPictureTest {
         List.of(),
         List.of(),
         List.of(),
-        Optional.of(new Landing(expected.size() - 1, -0.004, -0.02, true)),
+        Optional.of(new Landing(expected.size() - 1, -0.004, -0.02, true, LandingBeat.PULSE)),
         new Breathing(0, 0, 0, 0, List.of()),
         doubt);
   }

@@ -61,7 +61,10 @@ class TakeMeasuresTest {
     Pulse pulse = PulseMeasure.of(ASKED, said, Optional.of(new GuideStart(0, 1.04, 80)));
     assertEquals(-0.040, pulse.leadSeconds().getAsDouble(), 1e-9);
     assertEquals(0, pulse.spreadSeconds(), 1e-9);
-    assertTrue(LandingMeasure.of(HEARD, said.sollus(), LINE).orElseThrow().lands());
+    assertTrue(
+        LandingMeasure.of(HEARD, said.sollus(), LINE, Optional.empty(), Optional.empty())
+            .orElseThrow()
+            .lands());
     assertEquals(
         OptionalDouble.empty(),
         PulseMeasure.of(ASKED, said, Optional.of(new GuideStart(0, 1.04, 90))).leadSeconds());
@@ -125,13 +128,19 @@ class TakeMeasuresTest {
   @Test
   void theLandingIsThatOfTheLastSollu() {
     List<SaidSollu> said = SaidAs.moved(ASKED, beat -> beat + (beat > 15.7 ? 0.1 : 0));
-    Landing landing = LandingMeasure.of(HEARD, said, LINE).orElseThrow();
+    Landing landing =
+        LandingMeasure.of(HEARD, said, LINE, Optional.empty(), Optional.empty()).orElseThrow();
     assertEquals(71, landing.place());
     assertEquals(0.075, landing.errorSeconds(), 1e-9);
     assertEquals(0.5, landing.errorMatras(), 1e-9);
     assertFalse(landing.lands());
-    assertTrue(LandingMeasure.of(HEARD, SaidAs.even(ASKED), LINE).orElseThrow().lands());
-    assertEquals(Optional.empty(), LandingMeasure.of(HEARD, said.subList(0, 71), LINE));
+    assertTrue(
+        LandingMeasure.of(HEARD, SaidAs.even(ASKED), LINE, Optional.empty(), Optional.empty())
+            .orElseThrow()
+            .lands());
+    assertEquals(
+        Optional.empty(),
+        LandingMeasure.of(HEARD, said.subList(0, 71), LINE, Optional.empty(), Optional.empty()));
   }
 
   /**
@@ -151,7 +160,8 @@ class TakeMeasuresTest {
     assertEquals(-0.15, slips.get(0).seconds(), 1e-9);
     assertEquals(-1, slips.get(0).matras(), 1e-9);
     assertEquals("one matra too few", slips.get(0).words());
-    Landing landing = LandingMeasure.of(HEARD, said, line).orElseThrow();
+    Landing landing =
+        LandingMeasure.of(HEARD, said, line, Optional.empty(), Optional.empty()).orElseThrow();
     assertEquals(-1, landing.errorMatras(), 1e-9);
     assertFalse(landing.lands());
   }
