@@ -19,7 +19,7 @@ record TypedDrill(String score, Optional<String> lexicon, String tala)
   String of(Practice practice) {
     List<String> words = new ArrayList<>(List.of("matraloom"));
     words.addAll(words(practice));
-    return String.join(" ", words.stream().map(TypedDrill::quoted).toList());
+    return String.join(" ", words.stream().map(ShellWord::quoted).toList());
   }
 
   /** The words of the command after the name of the program. */
@@ -86,10 +86,5 @@ record TypedDrill(String score, Optional<String> lexicon, String tala)
     words.addAll(List.of(options));
     words.add(drill + ".wav");
     return words;
-  }
-
-  /** A word as a shell takes it. */
-  static String quoted(String word) {
-    return word.matches("[A-Za-z0-9_./+:=%,@-]+") ? word : "'" + word.replace("'", "'\\''") + "'";
   }
 }
