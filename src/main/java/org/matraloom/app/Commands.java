@@ -42,14 +42,13 @@ final class Commands {
 
   private Commands() {}
 
-  static CommandLine line(String... arguments) {
-    CommandLine line = new CommandLine(new Main());
+  /** Adds the command that is named, or all of them. */
+  static void addTo(CommandLine line, String... arguments) {
     Optional<Class<?>> named =
         ALL.stream()
             .filter(type -> arguments.length > 0 && name(type).equals(arguments[0]))
             .findFirst();
     named.map(List::<Class<?>>of).orElse(ALL).forEach(type -> line.addSubcommand(name(type), type));
-    return line;
   }
 
   private static String name(Class<?> type) {

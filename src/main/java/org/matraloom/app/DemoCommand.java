@@ -99,7 +99,8 @@ final class DemoCommand implements Callable<Integer> {
     out.println(
         Stream.concat(Stream.of("matraloom"), words.stream().map(DemoCommand::quoted))
             .collect(Collectors.joining(" ", "$ ", "")));
-    return Main.run(out, command.commandLine().getErr(), words.toArray(String[]::new));
+    Program program = (Program) command.root().userObject();
+    return program.runAlso(out, command.commandLine().getErr(), words.toArray(String[]::new));
   }
 
   private static String quoted(String word) {

@@ -1,7 +1,6 @@
 package org.matraloom.app;
 
 import java.io.IOException;
-import java.util.concurrent.Callable;
 import org.matraloom.practice.AnswerDrill;
 import org.matraloom.score.Composition;
 import picocli.CommandLine.Command;
@@ -15,7 +14,7 @@ import picocli.CommandLine.Option;
     sortOptions = false,
     description = "Say each section and leave as many avartanas to say it back.",
     footer = {"", "Example: matraloom drill answer samples-synth/gutter-song.loom -o answer.wav"})
-final class DrillAnswerCommand implements Callable<Integer> {
+final class DrillAnswerCommand implements DrillMaker {
 
   @Mixin private ScoreOptions score;
 
@@ -29,8 +28,13 @@ final class DrillAnswerCommand implements Callable<Integer> {
   @Mixin private DrillOutput output;
 
   @Override
-  public Integer call() throws IOException {
+  public DrillOutput output() {
+    return output;
+  }
+
+  @Override
+  public MadeDrill drill() throws IOException {
     Composition composition = score.read();
-    return output.write(DrillOutput.asked(() -> AnswerDrill.of(composition, times)));
+    return output.made(UserError.unlessRefused(() -> AnswerDrill.of(composition, times)));
   }
 }

@@ -2,7 +2,6 @@ package org.matraloom.app;
 
 import java.io.IOException;
 import java.util.List;
-import java.util.concurrent.Callable;
 import org.matraloom.schedule.ClickPattern;
 import org.matraloom.schedule.ClickTimeline;
 import org.matraloom.score.Composition;
@@ -20,7 +19,7 @@ import picocli.CommandLine.Option;
       "",
       "Example: matraloom drill clicks samples-synth/gutter-song.loom --heard 5 --silent 3 -o clicks.wav"
     })
-final class DrillClicksCommand implements Callable<Integer> {
+final class DrillClicksCommand implements DrillMaker {
 
   @Mixin private ScoreOptions score;
 
@@ -57,10 +56,15 @@ final class DrillClicksCommand implements Callable<Integer> {
   @Mixin private DrillOutput output;
 
   @Override
-  public Integer call() throws IOException {
+  public DrillOutput output() {
+    return output;
+  }
+
+  @Override
+  public MadeDrill drill() throws IOException {
     Composition composition = score.read();
-    ClickPattern pattern = DrillOutput.asked(this::pattern);
-    return output.write(
+    ClickPattern pattern = UserError.unlessRefused(this::pattern);
+    return output.made(
         composition,
         percent == null ? heard + " avartanas heard, " + silent + " silent" : percent + "% silent",
         List.of(composition),

@@ -2,7 +2,6 @@ package org.matraloom.app;
 
 import java.io.IOException;
 import java.util.List;
-import java.util.concurrent.Callable;
 import java.util.function.Function;
 import org.matraloom.score.Composition;
 import org.matraloom.sound.Mix;
@@ -20,7 +19,7 @@ import picocli.CommandLine.Option;
       "",
       "Example: matraloom drill fade samples-synth/gutter-song.loom --by 9 -o fade.wav"
     })
-final class DrillFadeCommand implements Callable<Integer> {
+final class DrillFadeCommand implements DrillMaker {
 
   @Mixin private ScoreOptions score;
 
@@ -34,10 +33,15 @@ final class DrillFadeCommand implements Callable<Integer> {
   @Mixin private DrillOutput output;
 
   @Override
-  public Integer call() throws IOException {
+  public DrillOutput output() {
+    return output;
+  }
+
+  @Override
+  public MadeDrill drill() throws IOException {
     Composition composition = score.read();
-    Mix fading = DrillOutput.asked(() -> output.mix().withVoiceFade(fadeDb));
-    return output.write(
+    Mix fading = UserError.unlessRefused(() -> output.mix().withVoiceFade(fadeDb));
+    return output.made(
         composition,
         "the voice fades by " + fadeDb + " dB a round",
         List.of(composition),

@@ -1,7 +1,6 @@
 package org.matraloom.app;
 
 import java.io.IOException;
-import java.util.concurrent.Callable;
 import org.matraloom.practice.JoinDrill;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
@@ -19,7 +18,7 @@ import picocli.CommandLine.Option;
       "",
       "Example: matraloom drill join samples-synth/gutter-song.loom --loops 10 -o join.wav"
     })
-final class DrillJoinCommand implements Callable<Integer> {
+final class DrillJoinCommand implements DrillMaker {
 
   @Mixin private ScoreOptions score;
 
@@ -47,9 +46,15 @@ final class DrillJoinCommand implements Callable<Integer> {
   @Mixin private DrillOutput output;
 
   @Override
-  public Integer call() throws IOException {
+  public DrillOutput output() {
+    return output;
+  }
+
+  @Override
+  public MadeDrill drill() throws IOException {
     Composition composition = score.read();
-    return output.write(
-        DrillOutput.asked(() -> JoinDrill.of(composition, join, beats, loops, Lexicon.standard())));
+    return output.made(
+        UserError.unlessRefused(
+            () -> JoinDrill.of(composition, join, beats, loops, Lexicon.standard())));
   }
 }

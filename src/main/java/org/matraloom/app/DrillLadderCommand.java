@@ -2,7 +2,6 @@ package org.matraloom.app;
 
 import java.io.IOException;
 import java.util.List;
-import java.util.concurrent.Callable;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.matraloom.practice.TempoLadder;
@@ -22,7 +21,7 @@ import picocli.CommandLine.Option;
       "",
       "Example: matraloom drill ladder samples-synth/gutter-song.loom --from 70 --by 10 --to 140 -o ladder.wav"
     })
-final class DrillLadderCommand implements Callable<Integer> {
+final class DrillLadderCommand implements DrillMaker {
 
   @Mixin private ScoreOptions score;
 
@@ -68,16 +67,20 @@ final class DrillLadderCommand implements Callable<Integer> {
   @Mixin private DrillOutput output;
 
   @Override
-  public Integer call() throws IOException {
+  public DrillOutput output() {
+    return output;
+  }
+
+  @Override
+  public MadeDrill drill() throws IOException {
     Composition composition = score.read();
-    TempoLadder ladder = DrillOutput.asked(() -> ladder(composition));
+    TempoLadder ladder = UserError.unlessRefused(() -> ladder(composition));
     List<Composition> rungs = ladder.rungs().stream().map(composition::at).toList();
     String tempi =
         ladder.rungs().stream()
             .map(rung -> rung.beatsPerMinute().toMixed())
             .collect(Collectors.joining(", "));
-    return output.write(
-        rungs.get(0), "rungs at " + tempi, rungs, Function.identity(), output.mix());
+    return output.made(rungs.get(0), "rungs at " + tempi, rungs, Function.identity(), output.mix());
   }
 
   private TempoLadder ladder(Composition composition) {

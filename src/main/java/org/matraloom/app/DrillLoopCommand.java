@@ -1,7 +1,6 @@
 package org.matraloom.app;
 
 import java.io.IOException;
-import java.util.concurrent.Callable;
 import org.matraloom.practice.LoopDrill;
 import org.matraloom.score.Composition;
 import picocli.CommandLine.Command;
@@ -18,7 +17,7 @@ import picocli.CommandLine.Option;
       "",
       "Example: matraloom drill loop samples-synth/gutter-song.loom --phrase Stream -o stream.wav"
     })
-final class DrillLoopCommand implements Callable<Integer> {
+final class DrillLoopCommand implements DrillMaker {
 
   @Mixin private ScoreOptions score;
 
@@ -35,8 +34,13 @@ final class DrillLoopCommand implements Callable<Integer> {
   @Mixin private DrillOutput output;
 
   @Override
-  public Integer call() throws IOException {
+  public DrillOutput output() {
+    return output;
+  }
+
+  @Override
+  public MadeDrill drill() throws IOException {
     Composition composition = score.read();
-    return output.write(DrillOutput.asked(() -> LoopDrill.of(composition, phrase, loops)));
+    return output.made(UserError.unlessRefused(() -> LoopDrill.of(composition, phrase, loops)));
   }
 }

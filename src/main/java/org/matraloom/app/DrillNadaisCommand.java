@@ -1,7 +1,5 @@
 package org.matraloom.app;
 
-import java.io.IOException;
-import java.util.concurrent.Callable;
 import org.matraloom.practice.SwitchDrill;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
@@ -16,7 +14,7 @@ import picocli.CommandLine.Option;
     sortOptions = false,
     description = "Say plain words in all five nadais, up and down, an avartana each.",
     footer = {"", "Example: matraloom drill nadais --tempo 66 -o nadais.wav"})
-final class DrillNadaisCommand implements Callable<Integer> {
+final class DrillNadaisCommand implements DrillMaker {
 
   @Option(
       names = "--passes",
@@ -30,10 +28,15 @@ final class DrillNadaisCommand implements Callable<Integer> {
   @Mixin private DrillOutput output;
 
   @Override
-  public Integer call() throws IOException {
+  public DrillOutput output() {
+    return output;
+  }
+
+  @Override
+  public MadeDrill drill() {
     Composition place = setting.read();
-    return output.write(
-        DrillOutput.asked(
+    return output.made(
+        UserError.unlessRefused(
             () ->
                 SwitchDrill.upAndDown(
                     place.avartana(), place.tempo(), passes, Lexicon.standard())));

@@ -1,7 +1,6 @@
 package org.matraloom.app;
 
 import java.io.IOException;
-import java.util.concurrent.Callable;
 import org.matraloom.practice.SpeedsDrill;
 import org.matraloom.score.Composition;
 import picocli.CommandLine.Command;
@@ -18,7 +17,7 @@ import picocli.CommandLine.Option;
       "",
       "Example: matraloom drill speeds samples-synth/gutter-song.loom --phrase Drip -o speeds.wav"
     })
-final class DrillSpeedsCommand implements Callable<Integer> {
+final class DrillSpeedsCommand implements DrillMaker {
 
   @Mixin private ScoreOptions score;
 
@@ -41,9 +40,15 @@ final class DrillSpeedsCommand implements Callable<Integer> {
   @Mixin private DrillOutput output;
 
   @Override
-  public Integer call() throws IOException {
+  public DrillOutput output() {
+    return output;
+  }
+
+  @Override
+  public MadeDrill drill() throws IOException {
     Composition composition = score.read();
-    return output.write(
-        DrillOutput.asked(() -> SpeedsDrill.of(composition, phrase, tisram, backwards, passes)));
+    return output.made(
+        UserError.unlessRefused(
+            () -> SpeedsDrill.of(composition, phrase, tisram, backwards, passes)));
   }
 }

@@ -1,8 +1,6 @@
 package org.matraloom.app;
 
-import java.io.IOException;
 import java.util.List;
-import java.util.concurrent.Callable;
 import org.matraloom.practice.SwitchDrill;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
@@ -21,7 +19,7 @@ import picocli.CommandLine.Parameters;
       "",
       "Example: matraloom drill switch 4 5 --every halving -o switch.wav --score switch.loom"
     })
-final class DrillSwitchCommand implements Callable<Integer> {
+final class DrillSwitchCommand implements DrillMaker {
 
   private enum Every {
     AVARTANA,
@@ -68,9 +66,14 @@ final class DrillSwitchCommand implements Callable<Integer> {
   @Mixin private DrillOutput output;
 
   @Override
-  public Integer call() throws IOException {
+  public DrillOutput output() {
+    return output;
+  }
+
+  @Override
+  public MadeDrill drill() {
     Composition place = setting.read();
-    return output.write(DrillOutput.asked(() -> drill(place)));
+    return output.made(UserError.unlessRefused(() -> drill(place)));
   }
 
   private Composition drill(Composition place) {

@@ -1,52 +1,53 @@
 package org.matraloom.app;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.matraloom.sound.Passage;
-import org.matraloom.sound.PcmFormat;
-import org.matraloom.sound.Sruti;
 import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 
-/** Makes a drill, asked for in the words of the drill command, to be played and not written. */
-final class DrillToPlay implements DrillOutput.Listener {
-
-  /** A drill that has been made. */
-  record Made(
-      List<Passage> passages, int countInAvartanas, Optional<Sruti> sruti, PcmFormat format) {}
+/** Reads the words of the drill command for a drill to be played. */
+final class DrillToPlay {
 
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
-
-  private Optional<Made> made = Optional.empty();
 
   private DrillToPlay() {}
 
   /**
-   * Makes a drill; its problems are told as by the drill command.
+   * Makes a drill; its problems are told as by the drill command. Files that the words name are
+   * written too.
    *
    * @param words such as "switch 4 5 --every halving"; a name with spaces stands in double quotes
    * @throws UserError if there is nothing to play
+   * @throws IOException if a file cannot be read or written
    */
-  static Made of(String words, PrintWriter out, PrintWriter err) {
-    DrillToPlay drill = new DrillToPlay();
-    CommandLine line = new CommandLine(new DrillCommand(), drill.factory());
-    Main.prepared(line, out, err).execute(split(words).toArray(String[]::new));
-    return drill.made.orElseThrow(UserError::alreadyTold);
+  static MadeDrill of(String words, PrintWriter out, PrintWriter err) throws IOException {
+    DrillMaker maker = maker(words, out, err);
+    MadeDrill drill = maker.drill();
+    maker.output().writeNamed(drill);
+    return drill;
   }
 
-  private CommandLine.IFactory factory() {
-    CommandLine.IFactory usual = CommandLine.defaultFactory();
-    return new CommandLine.IFactory() {
-      @Override
-      public <K> K create(Class<K> type) throws Exception {
-        return type == DrillOutput.class
-            ? type.cast(new DrillOutput(DrillToPlay.this))
-            : usual.create(type);
+  private static DrillMaker maker(String words, PrintWriter out, PrintWriter err) {
+    CommandLine line = CommandLines.prepared(new CommandLine(new DrillCommand()), out, err);
+    try {
+      ParseResult parsed = line.parseArgs(split(words).toArray(String[]::new));
+      if (CommandLine.executeHelpRequest(parsed) != null) {
+        throw UserError.alreadyTold();
       }
-    };
+      if (!parsed.hasSubcommand()) {
+        line.usage(out);
+        throw UserError.alreadyTold();
+      }
+      return (DrillMaker) parsed.subcommand().commandSpec().userObject();
+    } catch (ParameterException misused) {
+      CommandLines.explainUsage(misused);
+      throw UserError.alreadyTold();
+    }
   }
 
   private static List<String> split(String words) {
@@ -56,11 +57,5 @@ final class DrillToPlay implements DrillOutput.Listener {
       split.add(matcher.group(1) == null ? matcher.group(2) : matcher.group(1));
     }
     return split;
-  }
-
-  @Override
-  public void hear(
-      List<Passage> passages, int countInAvartanas, Optional<Sruti> sruti, PcmFormat format) {
-    made = Optional.of(new Made(passages, countInAvartanas, sruti, format));
   }
 }

@@ -3,7 +3,6 @@ package org.matraloom.app;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import org.matraloom.take.Judgement;
-import org.matraloom.take.Practice;
 
 /** The sentences about a take as fields of a JSON object, and the drill to go on with. */
 final class JudgementJson {
@@ -22,7 +21,7 @@ final class JudgementJson {
     json.writeStringField("recorded", judgement.recorded().orElse(null));
     json.writeStringField("good", judgement.good());
     json.writeStringField("wrong", judgement.wrong());
-    json.writeStringField("practice", judgement.practice().map(Practice::why).orElse(null));
+    json.writeStringField("practice", judgement.practice().map(PracticeWords::of).orElse(null));
     json.writeStringField("drill", judgement.practice().map(typed::of).orElse(null));
   }
 }

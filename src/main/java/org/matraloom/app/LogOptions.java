@@ -64,7 +64,7 @@ final class LogOptions {
 
   /** A command of the log to type, on the log that is used now. */
   String typed(String words) {
-    String place = named().map(log -> " --log-file " + TypedDrill.quoted(log + "")).orElse("");
+    String place = named().map(log -> " --log-file " + ShellWord.quoted(log + "")).orElse("");
     return "matraloom log " + words + place;
   }
 

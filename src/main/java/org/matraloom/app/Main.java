@@ -1,16 +1,11 @@
 package org.matraloom.app;
 
-import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystemException;
-import org.matraloom.kanakku.WholeRange;
-import org.matraloom.sound.Part;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.ParameterException;
 
 /** The program's entry: hands the arguments to a command and ends with its exit code. */
 @Command(
@@ -29,7 +24,7 @@ import picocli.CommandLine.ParameterException;
       "3 the machine could not.",
       "Keep the level low and rest your voice; these are general cautions, not medical advice."
     })
-public final class Main {
+public final class Main implements Program {
 
   /** Keeps picocli's factory happy; the class has no state. */
   Main() {}
@@ -57,7 +52,9 @@ public final class Main {
    * @return the exit code: see {@link ExitCode}
    */
   public static int run(PrintWriter out, PrintWriter err, String... arguments) {
-    CommandLine line = prepared(Commands.line(arguments), out, err);
+    CommandLine line = new CommandLine(new Main());
+    Commands.addTo(line, arguments);
+    CommandLines.prepared(line, out, err);
     if (arguments.length == 0) {
       line.usage(out);
       return ExitCode.DONE;
@@ -65,47 +62,9 @@ public final class Main {
     return line.execute(arguments);
   }
 
-  /** Gives a command line what every command needs: writers, converters, explanations. */
-  static CommandLine prepared(CommandLine line, PrintWriter out, PrintWriter err) {
-    line.setOut(out);
-    line.setErr(err);
-    line.registerConverter(Part.class, new PartName());
-    line.registerConverter(ExactNumber.class, new ExactNumber.Converter());
-    line.registerConverter(WholeRange.class, new WholeRangeOption());
-    PlainNumbers.register(line);
-    line.setCaseInsensitiveEnumValuesAllowed(true);
-    line.setParameterExceptionHandler(Main::explainUsage);
-    line.setExecutionExceptionHandler((error, command, parsed) -> explain(error, command));
-    return line;
-  }
-
-  private static int explainUsage(ParameterException error, String[] arguments) {
-    CommandLine command = error.getCommandLine();
-    PrintWriter err = command.getErr();
-    err.println("matraloom: " + UsageWords.of(error));
-    CommandLine.UnmatchedArgumentException.printSuggestions(error, err);
-    err.println("Try: " + command.getCommandSpec().qualifiedName() + " --help");
-    return ExitCode.BAD_INPUT;
-  }
-
-  private static int explain(Exception error, CommandLine command) {
-    PrintWriter err = command.getErr();
-    if (error instanceof UserError) {
-      if (!error.getMessage().isEmpty()) {
-        err.println("matraloom: " + error.getMessage());
-      }
-      return ExitCode.BAD_INPUT;
-    } else if (error instanceof FileSystemException problem) {
-      err.println("matraloom: " + FileTrouble.explain(problem));
-      return ExitCode.MACHINE;
-    } else if (error instanceof IOException) {
-      err.println("matraloom: " + error.getMessage());
-      return ExitCode.MACHINE;
-    }
-    StackTraceElement where = error.getStackTrace().length == 0 ? null : error.getStackTrace()[0];
-    err.println(
-        "matraloom: a fault in the program itself, please report it: " + error + " at " + where);
-    return ExitCode.MACHINE;
+  @Override
+  public int runAlso(PrintWriter out, PrintWriter err, String... arguments) {
+    return run(out, err, arguments);
   }
 
   private static PrintWriter writer(PrintStream stream) {

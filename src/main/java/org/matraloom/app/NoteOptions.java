@@ -2,14 +2,10 @@ package org.matraloom.app;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.FileSystemException;
-import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import org.matraloom.log.Entry;
 import org.matraloom.log.PracticeLog;
 import org.matraloom.log.VoicedTime;
-import org.matraloom.score.Performance;
-import org.matraloom.take.TakeFindings;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -26,19 +22,28 @@ final class NoteOptions {
 
   @Mixin private LogOptions place;
 
-  /** Notes a take that can be judged, once; a log that cannot be written spoils nothing else. */
-  void note(TakeFindings findings, Performance performance, Path recording, PrintWriter out) {
-    if (noLog) {
-      return;
-    }
-    if (findings.doubt().isPresent()) {
-      out.println("Not noted in the practice log, as it cannot be judged.");
-      return;
-    }
+  /** Makes a record, which may need a file that cannot be read. */
+  @FunctionalInterface
+  interface EntryMaker {
+    /**
+     * Makes the record.
+     *
+     * @return the record
+     * @throws IOException if what it is about cannot be read
+     */
+    Entry make() throws IOException;
+  }
+
+  boolean isOff() {
+    return noLog;
+  }
+
+  /** Makes a record and adds it; a log that cannot be written spoils nothing else. */
+  void noteMade(EntryMaker maker, PrintWriter out) {
     try {
-      note(TakeEntry.of(findings, performance, recording), out);
+      note(maker.make(), out);
     } catch (IOException unreadable) {
-      tell(unreadable);
+      tell(MachineWords.of(unreadable));
     }
   }
 
@@ -61,15 +66,8 @@ final class NoteOptions {
     } catch (UserError misnamed) {
       tell(misnamed.getMessage());
     } catch (IOException unwritable) {
-      tell(unwritable);
+      tell(MachineWords.of(unwritable));
     }
-  }
-
-  private void tell(IOException problem) {
-    tell(
-        problem instanceof FileSystemException file
-            ? FileTrouble.explain(file)
-            : problem.getMessage());
   }
 
   private void tell(String why) {

@@ -80,11 +80,11 @@ final class PackCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Composition composition = score.read();
-    PackOrder order = DrillOutput.asked(() -> order(composition));
+    PackOrder order = UserError.unlessRefused(() -> order(composition));
     Files.createDirectories(folder);
     int rate = PcmFormat.USUAL.ratePerSecond();
     PackMaker maker =
-        DrillOutput.asked(
+        UserError.unlessRefused(
             () -> new PackMaker(order, folder, () -> voice.voice(rate, score.lexicon())));
     int made = make(maker);
     PrintWriter out = command.commandLine().getOut();

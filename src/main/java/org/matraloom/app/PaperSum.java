@@ -21,6 +21,12 @@ record PaperSum(
           "(.*?)(?: *= *(\\d{1,5})(?: matras?)?)?(?:,? +in (\\d{1,5})(?: matras?)?)?"
               + "(?:,? +start(?:s|ed|ing)?(?: +(?:at|on))? +(.+))?");
 
+  /**
+   * Reads a sum.
+   *
+   * @param typed the sum as it was typed; what is no claim, whole or start stays in the terms
+   * @return the sum
+   */
   static PaperSum of(String typed) {
     Matcher form = FORM.matcher(typed.replaceAll("[\\r\\n#]", " ").strip());
     if (!form.matches()) {
@@ -33,14 +39,22 @@ record PaperSum(
         Optional.ofNullable(form.group(4)));
   }
 
-  /** Refuses a sum that does not come to what the writer says, or a whole that the tala has not. */
+  /**
+   * Refuses a sum that does not come to what the writer says, or a whole that the tala has not.
+   *
+   * @param matras what the terms come to
+   * @param avartanaMatras the matras of an avartana
+   * @param tala the name of the tala
+   * @throws IllegalArgumentException if the sum is refused; the message says why
+   */
   void check(Ratio matras, Ratio avartanaMatras, String tala) {
     if (claim.isPresent() && !Ratio.of(claim.get()).equals(matras)) {
-      throw new UserError("the sum comes to " + matras.toMixed() + " matras, not " + claim.get());
+      throw new IllegalArgumentException(
+          "the sum comes to " + matras.toMixed() + " matras, not " + claim.get());
     }
     if (whole.isPresent()
         && (whole.get() == 0 || !Ratio.of(whole.get()).dividedBy(avartanaMatras).isWhole())) {
-      throw new UserError(
+      throw new IllegalArgumentException(
           whole.get()
               + " matras are not whole avartanas of "
               + tala

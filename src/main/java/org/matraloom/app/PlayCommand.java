@@ -9,6 +9,7 @@ import org.matraloom.host.Fade;
 import org.matraloom.host.LivePiece;
 import org.matraloom.host.LiveSession;
 import org.matraloom.host.SoundDevices;
+import org.matraloom.score.Composition;
 import org.matraloom.sound.Mix;
 import org.matraloom.sound.Passage;
 import org.matraloom.sound.SrutiDrone;
@@ -80,7 +81,7 @@ final class PlayCommand implements Callable<Integer> {
       DeviceOptions.print(out);
       return ExitCode.DONE;
     }
-    DrillToPlay.Made made = drill == null ? ofScore() : ofDrill();
+    MadeDrill made = drill == null ? ofScore() : ofDrill();
     LivePiece piece = piece(made);
     Mix first = made.passages().get(0).mix();
     Optional<Fade> fade = fade();
@@ -100,17 +101,23 @@ final class PlayCommand implements Callable<Integer> {
     return ExitCode.DONE;
   }
 
-  private DrillToPlay.Made ofScore() {
-    Passage passage = new Passage(timeline.timeline(score.read()), mix.mix());
-    return new DrillToPlay.Made(
-        List.of(passage), timeline.countInAvartanas(), drone.sruti(), format.format());
+  private MadeDrill ofScore() throws IOException {
+    Composition composition = score.read();
+    Passage passage = new Passage(timeline.timeline(composition), mix.mix());
+    return new MadeDrill(
+        composition,
+        "",
+        List.of(passage),
+        timeline.countInAvartanas(),
+        drone.sruti(),
+        format.format());
   }
 
-  private DrillToPlay.Made ofDrill() {
+  private MadeDrill ofDrill() throws IOException {
     return DrillToPlay.of(drill, command.commandLine().getOut(), command.commandLine().getErr());
   }
 
-  private LivePiece piece(DrillToPlay.Made made) {
+  private LivePiece piece(MadeDrill made) {
     int rate = made.format().ratePerSecond();
     return new LivePiece(
         made.passages().stream().map(Passage::timeline).toList(),

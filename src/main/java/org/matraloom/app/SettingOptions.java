@@ -89,7 +89,10 @@ final class SettingOptions {
   private String place(String text, int matrasPerBeat) {
     return text.strip().equals("?")
         ? "sam"
-        : TypedPlace.written(oneLine(text), matrasPerBeat, kalai == 2 || kalai == 4 ? kalai : 1);
+        : UserError.unlessRefused(
+            () ->
+                TypedPlace.written(
+                    oneLine(text), matrasPerBeat, kalai == 2 || kalai == 4 ? kalai : 1));
   }
 
   /** Takes the start that is told inside a sum. */

@@ -1,6 +1,5 @@
 package org.matraloom.app;
 
-import be.tarsos.dsp.util.fft.FFT;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
@@ -9,13 +8,12 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
 import javax.imageio.ImageIO;
+import org.matraloom.sound.Spectrogram;
 import org.matraloom.sound.SpokenPhrase;
 
 /**
  * Draws speech as phoneticians do: time to the right, frequency up, strength in grey, with a line
  * at every felt beat.
- *
- * <p>The window is short, so that single pulses of the voice show as strokes and formants as bands.
  */
 final class SpectrogramPicture {
 
@@ -25,15 +23,12 @@ final class SpectrogramPicture {
   private static final int MOST_WIDTH = 8000;
   private static final int MARGIN_LEFT = 56;
   private static final int MARGIN = 28;
-  private static final int SPECTRUM = 2048;
-  private static final double WINDOW_SECONDS = 0.006;
   private static final double RANGE_DB = 54;
 
   /** Few greys keep the file small. */
   private static final int GREYS = 17;
 
   private static final int GREY_STEP = 255 / GREYS;
-  private static final double LIFT_DB_PER_OCTAVE = 6;
   private static final Color GRID = new Color(0xC0392B);
 
   private final SpokenPhrase spoken;
@@ -69,10 +64,12 @@ final class SpectrogramPicture {
   }
 
   private void drawStrength(BufferedImage image) {
+    Spectrogram spectrogram = new Spectrogram(spoken.samples(), ratePerSecond);
     double[][] levels = new double[width][];
     double loudest = -200;
     for (int x = 0; x < width; x++) {
-      levels[x] = levels(x);
+      int frame = (int) ((long) x * spoken.samples().length / width);
+      levels[x] = spectrogram.levelsDb(frame, HEIGHT, HIGHEST_HZ);
       for (double level : levels[x]) {
         loudest = Math.max(loudest, level);
       }
@@ -84,30 +81,6 @@ final class SpectrogramPicture {
         image.setRGB(MARGIN_LEFT + x, MARGIN + HEIGHT - 1 - y, grey << 16 | grey << 8 | grey);
       }
     }
-  }
-
-  /** Levels in dB from 0 Hz up, at one column; the natural fall of a voice is lifted. */
-  private double[] levels(int x) {
-    float[] samples = spoken.samples();
-    int window = (int) (WINDOW_SECONDS * ratePerSecond);
-    int from = (int) ((long) x * samples.length / width) - window / 2;
-    float[] part = new float[SPECTRUM];
-    for (int i = 0; i < window; i++) {
-      if (from + i >= 0 && from + i < samples.length) {
-        double weight = 0.5 - 0.5 * Math.cos(2 * Math.PI * (i + 0.5) / window);
-        part[i] = (float) (weight * samples[from + i]);
-      }
-    }
-    new FFT(SPECTRUM).forwardTransform(part);
-    double[] levels = new double[HEIGHT];
-    for (int y = 0; y < HEIGHT; y++) {
-      double hz = (y + 0.5) * HIGHEST_HZ / HEIGHT;
-      int bin = (int) Math.round(hz * SPECTRUM / ratePerSecond);
-      double power = part[2 * bin] * part[2 * bin] + part[2 * bin + 1] * part[2 * bin + 1];
-      double octaves = Math.log(Math.max(hz, 250) / 1000) / Math.log(2);
-      levels[y] = 10 * Math.log10(power + 1e-12) + LIFT_DB_PER_OCTAVE * octaves;
-    }
-    return levels;
   }
 
   private void drawScales(Graphics2D pen) {

@@ -111,7 +111,7 @@ final class TakeCommand implements Callable<Integer> {
     PrintWriter told = json ? new PrintWriter(Writer.nullWriter()) : out;
     Path recording = files.get(1);
     outputs.write(findings, timeline, recording, told);
-    log.note(findings, performance, recording, told);
+    TakeEntry.note(findings, performance, recording, log, told);
     return findings.lands() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
   }
 

@@ -2,6 +2,7 @@ package org.matraloom.app;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -30,6 +31,23 @@ final class TakeEntry {
   private static final int BLOCK = 1 << 16;
 
   private TakeEntry() {}
+
+  /** Notes a take that can be judged, once. */
+  static void note(
+      TakeFindings findings,
+      Performance performance,
+      Path recording,
+      NoteOptions log,
+      PrintWriter out) {
+    if (log.isOff()) {
+      return;
+    }
+    if (findings.doubt().isPresent()) {
+      out.println("Not noted in the practice log, as it cannot be judged.");
+      return;
+    }
+    log.noteMade(() -> of(findings, performance, recording), out);
+  }
 
   static Entry of(TakeFindings findings, Performance performance, Path recording)
       throws IOException {

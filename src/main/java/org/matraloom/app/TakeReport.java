@@ -54,8 +54,8 @@ final class TakeReport {
         .ifPresent(
             next -> {
               String title = performance.composition().title();
-              String why =
-                  title.isEmpty() ? next.why() : next.why().replace("the piece", "all of " + title);
+              String words = PracticeWords.of(next);
+              String why = title.isEmpty() ? words : words.replace("the piece", "all of " + title);
               out.println(Paragraph.of("Practise next " + why + ":"));
               out.println("  " + typed.of(next));
             });

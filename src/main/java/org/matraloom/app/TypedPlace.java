@@ -24,7 +24,15 @@ final class TypedPlace {
 
   private TypedPlace() {}
 
-  /** The place as a score writes it; any other text as it is. */
+  /**
+   * The place as a score writes it.
+   *
+   * @param typed the place as it was typed
+   * @param matrasPerBeat matras a beat, kalam included
+   * @param kalai counted beats an akshara
+   * @return the place in the words of a score, or the text as it is where it is no place
+   * @throws IllegalArgumentException if a beat has no such matra
+   */
   static String written(String typed, int matrasPerBeat, int kalai) {
     String text = typed.strip().replaceAll(" +", " ").toLowerCase(Locale.ROOT);
     Matcher off = OFF_SAMAM.matcher(text);
@@ -38,7 +46,7 @@ final class TypedPlace {
     if (inside.matches()) {
       long matra = Long.parseLong(inside.group(2));
       if (matra < 1 || matra > matrasPerBeat) {
-        throw new UserError(
+        throw new IllegalArgumentException(
             "a beat has matras 1 to " + matrasPerBeat + " here, given " + typed.strip());
       }
       Ratio beat = Ratio.of(Long.parseLong(inside.group(1)));

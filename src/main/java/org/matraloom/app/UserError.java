@@ -1,5 +1,7 @@
 package org.matraloom.app;
 
+import java.util.function.Supplier;
+
 /** Something the user can put right; its message says what was given, what is allowed, and how. */
 final class UserError extends RuntimeException {
 
@@ -7,6 +9,15 @@ final class UserError extends RuntimeException {
 
   UserError(String message) {
     super(message, null, false, false);
+  }
+
+  /** What something gives; its refusal of an argument is the user's error. */
+  static <T> T unlessRefused(Supplier<T> asked) {
+    try {
+      return asked.get();
+    } catch (IllegalArgumentException refused) {
+      throw new UserError(refused.getMessage());
+    }
   }
 
   /** An error whose explanation has been printed. */

@@ -7,7 +7,6 @@ import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -41,10 +40,8 @@ final class WholeFile {
         content.to(out);
       }
       move(part, target);
-    } catch (FileSystemException e) {
-      throw new IOException("cannot write " + target + ": " + FileTrouble.explain(e), e);
     } catch (IOException e) {
-      throw new IOException("cannot write " + target + ": " + e.getMessage(), e);
+      throw new IOException("cannot write " + target + ": " + MachineWords.of(e), e);
     } finally {
       Files.deleteIfExists(part);
     }

@@ -56,11 +56,19 @@ record WrittenPiece(Path path, String text, Composition composition) {
     String score = text.toString();
     Reading reading = ScoreReader.read(score, SUM, Lexicon.standard());
     Composition piece = composition(reading, command);
-    sum.check(
-        Performance.of(piece).rounds().get(0).matras(),
-        Ratio.of(piece.avartana().beats()).times(density),
-        piece.avartana().tala().name());
+    check(sum, piece, density);
     return new WrittenPiece(Path.of(SUM), score, piece);
+  }
+
+  private static void check(PaperSum sum, Composition piece, int density) {
+    try {
+      sum.check(
+          Performance.of(piece).rounds().get(0).matras(),
+          Ratio.of(piece.avartana().beats()).times(density),
+          piece.avartana().tala().name());
+    } catch (IllegalArgumentException refused) {
+      throw new UserError(refused.getMessage());
+    }
   }
 
   boolean isSum() {

@@ -178,12 +178,21 @@ final class Desk {
     enter(section.passage());
     BeatSheet known = sheet.orElseGet(() -> BeatSheet.of(piece.timeline(section), tempo));
     sheet = Optional.of(known);
-    return new DeskState(
+    return new DeskState(played(section, known), asked(section), told());
+  }
+
+  private DeskState.Played played(Section section, BeatSheet known) {
+    return new DeskState.Played(
         piece.composition(section),
         piece.timeline(section).performance().endBeat(),
         player.isPlaying(),
         player.spot(),
         known,
+        player.underruns());
+  }
+
+  private DeskState.Chosen asked(Section section) {
+    return new DeskState.Chosen(
         section,
         sections.all().indexOf(section) + 1,
         sections.all().size(),
@@ -191,11 +200,10 @@ final class Desk {
         tempo,
         mix,
         loop,
-        parts(),
-        player.underruns(),
-        showsKeys,
-        message,
-        "",
-        HINT);
+        parts());
+  }
+
+  private DeskState.Told told() {
+    return new DeskState.Told(showsKeys, message, "", HINT);
   }
 }

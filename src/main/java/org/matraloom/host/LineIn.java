@@ -68,9 +68,8 @@ final class LineIn implements AudioIn {
 
   private DeviceException gone() {
     return new DeviceException(
-        name
-            + " gives no more sound, as if it had been unplugged; plug it in or choose another"
-            + " device with --input, and start again");
+        name + " gives no more sound, as if it had been unplugged",
+        DeviceAdvice.to(DeviceAdvice.Kind.PLUG_IN_INPUT));
   }
 
   @Override

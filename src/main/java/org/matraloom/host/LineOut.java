@@ -149,9 +149,8 @@ final class LineOut implements AudioOut {
 
   private DeviceException gone() {
     return new DeviceException(
-        name
-            + " takes no more sound, as if it had been unplugged; plug it in or choose another"
-            + " device with --device, and start again");
+        name + " takes no more sound, as if it had been unplugged",
+        DeviceAdvice.to(DeviceAdvice.Kind.PLUG_IN_OUTPUT));
   }
 
   @Override

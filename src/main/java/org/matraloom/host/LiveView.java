@@ -22,7 +22,7 @@ final class LiveView {
 
   /** The lines of a screen, each cut to its width, no more than its height. */
   static List<String> lines(DeskState state, int width, int height) {
-    List<String> lines = state.showsKeys() ? keys() : page(state);
+    List<String> lines = state.told().showsKeys() ? keys() : page(state);
     return lines.stream()
         .limit(Math.max(1, height))
         .map(line -> line.length() > width ? line.substring(0, Math.max(0, width)) : line)
@@ -32,26 +32,29 @@ final class LiveView {
   private static List<String> page(DeskState state) {
     LiveWords words = new LiveWords(state);
     List<String> lines = new ArrayList<>();
-    String title = state.composition().title();
-    lines.add(apart(title.isEmpty() ? state.section().name() : title, words.tempo()));
-    String playing = state.isPlaying() ? "playing" : "silent; space starts";
+    String title = state.played().composition().title();
+    lines.add(apart(title.isEmpty() ? state.chosen().section().name() : title, words.tempo()));
+    String playing = state.played().isPlaying() ? "playing" : "silent; space starts";
     lines.add(apart(words.tala(), playing));
     lines.add("");
-    state.spot().ifPresentOrElse(spot -> place(state, words, spot, lines), () -> ready(lines));
-    lines.add(row("nadai", state.spot().map(words::nadai).orElse("")));
-    lines.add(row("change", state.spot().flatMap(words::change).orElse("")));
+    state
+        .played()
+        .spot()
+        .ifPresentOrElse(spot -> place(state, words, spot, lines), () -> ready(lines));
+    lines.add(row("nadai", state.played().spot().map(words::nadai).orElse("")));
+    lines.add(row("change", state.played().spot().flatMap(words::change).orElse("")));
     lines.add(row("piece", words.round() + ", " + words.section() + ", " + words.loop()));
     lines.add("");
     lines.add(row("sound", parts(state, words)));
-    lines.add(row("underruns", Integer.toString(state.underruns())));
-    lines.add(row("", state.message()));
-    lines.add(state.meter().isEmpty() ? "" : row("level", state.meter()));
-    lines.add(state.hint());
+    lines.add(row("underruns", Integer.toString(state.played().underruns())));
+    lines.add(row("", state.told().message()));
+    lines.add(state.told().meter().isEmpty() ? "" : row("level", state.told().meter()));
+    lines.add(state.told().hint());
     return lines;
   }
 
   private static void place(DeskState state, LiveWords words, Spot spot, List<String> lines) {
-    Avartana avartana = state.composition().avartana();
+    Avartana avartana = state.played().composition().avartana();
     List<String> figure = BigDigits.of(words.beatNumber(spot));
     List<String> beside =
         List.of(
@@ -100,7 +103,7 @@ final class LiveView {
   }
 
   private static String parts(DeskState state, LiveWords words) {
-    return state.parts().stream()
+    return state.chosen().parts().stream()
         .map(part -> part.words() + (words.isOn(part) ? " on" : " off"))
         .collect(Collectors.joining("  "));
   }

@@ -13,11 +13,11 @@ final class LiveWords {
 
   LiveWords(DeskState state) {
     this.state = state;
-    this.avartana = state.composition().avartana();
+    this.avartana = state.played().composition().avartana();
   }
 
   String tempo() {
-    return state.tempo().beatsPerMinute().toMixed() + " beats a minute";
+    return state.chosen().tempo().beatsPerMinute().toMixed() + " beats a minute";
   }
 
   String tala() {
@@ -26,31 +26,33 @@ final class LiveWords {
   }
 
   String round() {
-    return "round " + state.section().round() + (state.rounds() > 1 ? " of " + state.rounds() : "");
+    return "round "
+        + state.chosen().section().round()
+        + (state.chosen().rounds() > 1 ? " of " + state.chosen().rounds() : "");
   }
 
   String section() {
     return "section "
-        + state.section().name()
+        + state.chosen().section().name()
         + " ("
-        + state.sectionNumber()
+        + state.chosen().sectionNumber()
         + " of "
-        + state.sections()
+        + state.chosen().sections()
         + ")";
   }
 
   String loop() {
     return "loop "
-        + state.loop().map(loop -> loop.name() + ", round " + loop.round()).orElse("off");
+        + state.chosen().loop().map(loop -> loop.name() + ", round " + loop.round()).orElse("off");
   }
 
   /** "avartana 3", or the beats that are still counted before the mouth begins. */
   String avartana(Spot spot) {
     if (spot.isBeforeTheMouth()) {
       Ratio wait = spot.lap().section().startBeat().minus(Ratio.of(spot.beat()));
-      return state.section().name() + " in " + beats(wait.ceil());
+      return state.chosen().section().name() + " in " + beats(wait.ceil());
     }
-    if (Ratio.of(spot.beat()).compareTo(state.endBeat()) >= 0) {
+    if (Ratio.of(spot.beat()).compareTo(state.played().endBeat()) >= 0) {
       return "the end";
     }
     return "avartana " + (Math.floorDiv(spot.beat(), (long) avartana.beats()) + 1);
@@ -67,16 +69,19 @@ final class LiveWords {
   }
 
   String nadai(Spot spot) {
-    int matras = state.sheet().at(spot.beat()).matrasPerBeat();
+    int matras = state.played().sheet().at(spot.beat()).matrasPerBeat();
     return matras == 0 ? "" : Nadai.inWords(matras);
   }
 
   /** A change of nadai that comes within an avartana and before the loop turns back. */
   Optional<String> change(Spot spot) {
     return state
+        .played()
         .sheet()
         .changeAfter(spot.beat(), avartana.beats())
-        .filter(coming -> state.loop().stream().allMatch(loop -> comesBefore(coming, loop, spot)))
+        .filter(
+            coming ->
+                state.chosen().loop().stream().allMatch(loop -> comesBefore(coming, loop, spot)))
         .map(
             coming ->
                 "to "
@@ -93,11 +98,11 @@ final class LiveWords {
   /** The words of a beat; before the mouth begins there are none. */
   String words(Spot spot, int beatsOn) {
     Spot there = new Spot(spot.lap(), spot.liveBeat() + beatsOn);
-    return there.isBeforeTheMouth() ? "" : state.sheet().at(there.beat()).words();
+    return there.isBeforeTheMouth() ? "" : state.played().sheet().at(there.beat()).words();
   }
 
   boolean isOn(Switch part) {
-    return !state.mix().channels().get(part.part()).muted();
+    return !state.chosen().mix().channels().get(part.part()).muted();
   }
 
   private static String beats(long count) {

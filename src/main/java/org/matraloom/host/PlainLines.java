@@ -19,7 +19,7 @@ final class PlainLines {
   void show(DeskState state) {
     LiveWords words = new LiveWords(state);
     lastSettings = told(settings(state, words), lastSettings);
-    Optional<Spot> spot = state.spot().filter(heard -> state.isPlaying());
+    Optional<Spot> spot = state.played().spot().filter(heard -> state.played().isPlaying());
     if (spot.isPresent()) {
       lastPlace = told(place(words, spot.get()), lastPlace);
       String change = words.change(spot.get()).map(to -> to.replaceAll(" in .*", "")).orElse("");
@@ -28,8 +28,8 @@ final class PlainLines {
       }
       lastChange = change;
     }
-    if (state.underruns() > lastUnderruns) {
-      lastUnderruns = state.underruns();
+    if (state.played().underruns() > lastUnderruns) {
+      lastUnderruns = state.played().underruns();
       out.println("underruns " + lastUnderruns);
     }
     out.flush();
@@ -44,10 +44,10 @@ final class PlainLines {
 
   private static String settings(DeskState state, LiveWords words) {
     StringBuilder text = new StringBuilder(words.tempo());
-    state.parts().stream()
+    state.chosen().parts().stream()
         .filter(part -> !words.isOn(part))
         .forEach(part -> text.append(", ").append(part.words()).append(" off"));
-    state.loop().ifPresent(loop -> text.append(", ").append(words.loop()));
+    state.chosen().loop().ifPresent(loop -> text.append(", ").append(words.loop()));
     return text.toString();
   }
 

@@ -117,9 +117,8 @@ public final class SoundDevices {
     List<Mixer> able = mixers.stream().filter(mixer -> can(mixer, kind)).toList();
     if (able.isEmpty()) {
       throw new DeviceException(
-          "this machine has no sound device that can "
-              + purpose
-              + "; connect one and try again (play --devices lists what is found)");
+          "this machine has no sound device that can " + purpose,
+          DeviceAdvice.to(DeviceAdvice.Kind.CONNECT));
     }
     if (device.isEmpty()) {
       return able.get(0);
@@ -146,7 +145,7 @@ public final class SoundDevices {
     try {
       return tryOpen(mixer, kind, format, bufferMs);
     } catch (LineUnavailableException | IllegalArgumentException failure) {
-      throw new DeviceException(explain(mixer, kind, format, bufferMs), failure);
+      throw explained(mixer, kind, format, bufferMs, failure);
     }
   }
 
@@ -165,29 +164,36 @@ public final class SoundDevices {
   }
 
   /** The system does not say why a line cannot be had; trying other formats tells. */
-  private static String explain(
-      Mixer mixer, Class<? extends DataLine> kind, PcmFormat format, int bufferMs) {
-    List<String> offers = new ArrayList<>();
+  private static DeviceException explained(
+      Mixer mixer,
+      Class<? extends DataLine> kind,
+      PcmFormat format,
+      int bufferMs,
+      Exception failure) {
+    List<Integer> offers = new ArrayList<>();
     for (int rate : RATES) {
       try {
         tryOpen(mixer, kind, new PcmFormat(rate, 16, format.channels()), bufferMs).close();
-        offers.add("--rate " + rate);
+        offers.add(rate);
       } catch (LineUnavailableException | IllegalArgumentException notThisOne) {
         continue;
       }
     }
     if (offers.isEmpty()) {
-      return name(mixer)
-          + " cannot be opened, most likely because another program is using it; close that"
-          + " program, or choose another device with --device";
+      return new DeviceException(
+          name(mixer) + " cannot be opened, most likely because another program is using it",
+          DeviceAdvice.to(DeviceAdvice.Kind.FREE),
+          failure);
     }
-    return name(mixer)
-        + " does not take "
-        + format.ratePerSecond()
-        + " frames a second with "
-        + format.bits()
-        + " bits; it takes 16 bits with "
-        + String.join(" or ", offers);
+    return new DeviceException(
+        name(mixer)
+            + " does not take "
+            + format.ratePerSecond()
+            + " frames a second with "
+            + format.bits()
+            + " bits",
+        new DeviceAdvice(DeviceAdvice.Kind.OTHER_RATE, offers),
+        failure);
   }
 
   private static boolean plays(Mixer mixer) {

@@ -54,7 +54,7 @@ final class EntryLine {
   }
 
   /** The line that takes another back, without its end. */
-  static String of(Withdrawal withdrawal) {
+  static String of(LogRecord.Withdrawal withdrawal) {
     StringWriter text = new StringWriter();
     try (JsonGenerator line = JSON.createGenerator(text)) {
       line.writeStartObject();

@@ -71,7 +71,7 @@ final class EntryReader {
     require(when.isPresent() && kind.isPresent() && piece.isPresent(), "a value is missing");
     if (kind.get().equals(EntryLine.WITHDRAWAL)) {
       require(withdraws.isPresent(), "a value is missing");
-      return new Withdrawal(when.get(), piece.get(), withdraws.get());
+      return new LogRecord.Withdrawal(when.get(), piece.get(), withdraws.get());
     }
     return new Entry(
         when.get(),

@@ -77,7 +77,8 @@ public final class PracticeLog {
           Optional<Entry> newest = pass.newest();
           if (newest.isPresent()) {
             Entry entry = newest.get();
-            addLine(EntryLine.of(new Withdrawal(when, entry.piece(), entry.when())) + "\n");
+            addLine(
+                EntryLine.of(new LogRecord.Withdrawal(when, entry.piece(), entry.when())) + "\n");
           }
           return newest;
         });
@@ -191,7 +192,7 @@ public final class PracticeLog {
         LogRecord record = lines.record();
         if (record instanceof Entry entry) {
           entries.add(entry);
-        } else if (record instanceof Withdrawal withdrawal) {
+        } else if (record instanceof LogRecord.Withdrawal withdrawal) {
           withdraw(withdrawal);
         }
       } catch (IllegalArgumentException problem) {
@@ -199,7 +200,7 @@ public final class PracticeLog {
       }
     }
 
-    private void withdraw(Withdrawal withdrawal) {
+    private void withdraw(LogRecord.Withdrawal withdrawal) {
       for (int i = entries.size() - 1; i >= 0; i--) {
         if (withdrawal.isAbout(entries.get(i))) {
           withdrawn.add(entries.remove(i));

@@ -37,7 +37,7 @@ final class LineMistakes {
 
   /** The phrase name that a word in small letters should be. */
   static String capital(Token word) {
-    String name = ScoreParser.nameOf(word);
+    String name = word.name();
     int first = name.offsetByCodePoints(0, 1);
     return name.substring(0, first).toUpperCase(Locale.ROOT) + name.substring(first);
   }

@@ -81,7 +81,7 @@ final class PhraseGraph {
     Deque<String> open = new ArrayDeque<>(first);
     while (!open.isEmpty()) {
       for (Token reference : phrases.get(open.pop()).references()) {
-        String name = ScoreParser.nameOf(reference);
+        String name = reference.name();
         if (said.add(name)) {
           open.push(name);
         }
@@ -92,7 +92,7 @@ final class PhraseGraph {
 
   private void checkNames(Definition phrase) {
     for (Token reference : phrase.references()) {
-      if (!phrases.containsKey(ScoreParser.nameOf(reference))) {
+      if (!phrases.containsKey(reference.name())) {
         problems.error(
             reference,
             "no phrase is called " + reference.brief(),
@@ -128,7 +128,7 @@ final class PhraseGraph {
         continue;
       }
       Token reference = visit.phrase.references().get(visit.next++);
-      String name = ScoreParser.nameOf(reference);
+      String name = reference.name();
       if (path.containsKey(name)) {
         tellCircle(reference, name, path);
       } else if (phrases.containsKey(name) && !done.contains(name)) {

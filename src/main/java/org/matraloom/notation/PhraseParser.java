@@ -107,7 +107,7 @@ final class PhraseParser {
       return;
     }
     references.add(token);
-    repeatable(new Element.Reference(ScoreParser.nameOf(token)), cursor, elements);
+    repeatable(new Element.Reference(token.name()), cursor, elements);
   }
 
   private void round(Token opener, Cursor cursor, List<Element> elements) {

@@ -40,7 +40,7 @@ final class PlanParser {
     int before = problems.errors();
     Token first = cursor.next();
     Optional<Step> step;
-    if (first.is(Kind.NAME) && phrases.contains(ScoreParser.nameOf(first))) {
+    if (first.is(Kind.NAME) && phrases.contains(first.name())) {
       step = say(first, cursor);
     } else if (first.is("rest")) {
       step = rest(cursor);
@@ -112,8 +112,7 @@ final class PlanParser {
       }
     }
     return Optional.of(
-        new Step.Say(
-            ScoreParser.nameOf(name), times.orElse(1), nadai.orElse(USUAL_NADAI), kalam.orElse(1)));
+        new Step.Say(name.name(), times.orElse(1), nadai.orElse(USUAL_NADAI), kalam.orElse(1)));
   }
 
   private void once(Optional<Integer> earlier, Token token, String what) {

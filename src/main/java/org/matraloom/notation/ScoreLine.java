@@ -51,7 +51,7 @@ record ScoreLine(Use use, String name, List<Token> tokens, String ending) {
       Use use = use(tokens, phrases, performing);
       String name = phrase;
       if (use == Use.PHRASE) {
-        phrase = ScoreParser.nameOf(tokens.get(0));
+        phrase = tokens.get(0).name();
         phrases.add(phrase);
         name = phrase;
       } else if (use == Use.HEADER) {
@@ -68,7 +68,7 @@ record ScoreLine(Use use, String name, List<Token> tokens, String ending) {
   /** What {@link ScoreParser} takes a line for; a phrase may be called Perform. */
   private static Use use(List<Token> tokens, Set<String> phrases, boolean performing) {
     Token first = tokens.get(0);
-    boolean isPhrase = first.is(Kind.NAME) && phrases.contains(ScoreParser.nameOf(first));
+    boolean isPhrase = first.is(Kind.NAME) && phrases.contains(first.name());
     Optional<String> keyword = Headers.keyword(first);
     if (first.is(Kind.END)) {
       return Use.EMPTY;

@@ -1,6 +1,5 @@
 package org.matraloom.notation;
 
-import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,11 +33,6 @@ final class ScoreParser {
     this.problems = problems;
     this.headers = new Headers(problems);
     this.phraseParser = new PhraseParser(lexicon, problems);
-  }
-
-  /** The name that a token gives; equal names are equal however their marks are typed. */
-  static String nameOf(Token token) {
-    return Normalizer.normalize(token.text(), Normalizer.Form.NFC);
   }
 
   /** Takes the next line of the text. */
@@ -114,12 +108,12 @@ final class ScoreParser {
   }
 
   private boolean isPhrase(Token token) {
-    return token.is(Kind.NAME) && phrases.containsKey(nameOf(token));
+    return token.is(Kind.NAME) && phrases.containsKey(token.name());
   }
 
   /** Whether a phrase of this name is written, the one being gathered among them. */
   private boolean isNamed(Token token) {
-    return isPhrase(token) || (!phrase.isEmpty() && nameOf(phrase.get(0)).equals(nameOf(token)));
+    return isPhrase(token) || (!phrase.isEmpty() && phrase.get(0).name().equals(token.name()));
   }
 
   private void beginPhrase(List<Token> tokens) {
@@ -135,7 +129,7 @@ final class ScoreParser {
     }
     Token name = phrase.get(0);
     PhraseParser.Body body = phraseParser.parse(name, new Cursor(phrase, 2));
-    String key = name.is(Kind.NAME) ? nameOf(name) : LineMistakes.capital(name);
+    String key = name.is(Kind.NAME) ? name.name() : LineMistakes.capital(name);
     Definition definition = new Definition(key, name, body.sequence(), body.references());
     Definition first = phrases.putIfAbsent(key, definition);
     if (first != null) {

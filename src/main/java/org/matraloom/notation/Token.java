@@ -1,5 +1,6 @@
 package org.matraloom.notation;
 
+import java.text.Normalizer;
 import org.matraloom.score.Place;
 
 /**
@@ -49,6 +50,11 @@ record Token(Kind kind, SourceLine line, int start, int end, boolean tight) {
 
   String text() {
     return line.text().substring(start, end);
+  }
+
+  /** The name that it gives; equal names are equal however their marks are typed. */
+  String name() {
+    return Normalizer.normalize(text(), Normalizer.Form.NFC);
   }
 
   boolean is(Kind other) {

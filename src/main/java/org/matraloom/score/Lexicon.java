@@ -17,10 +17,10 @@ import java.util.Optional;
 public final class Lexicon {
 
   /** The largest group there are words for. */
-  public static final int LARGEST_GROUP = 99;
+  public static final int LARGEST_GROUP = LexiconText.LARGEST_GROUP;
 
   /** The largest group with words of its own; larger ones are put together from these. */
-  public static final int LARGEST_OWN_GROUP = 9;
+  public static final int LARGEST_OWN_GROUP = LexiconText.LARGEST_OWN_GROUP;
 
   private static final String STANDARD = "sollus.txt";
   private static final char FORCED_SPLIT = '-';

@@ -13,6 +13,12 @@ import java.util.Set;
 /** What the lists of sollus say, read line by line. */
 final class LexiconText {
 
+  /** The largest group of sollus. */
+  static final int LARGEST_GROUP = 99;
+
+  /** The largest group that has words of its own and not those of smaller ones. */
+  static final int LARGEST_OWN_GROUP = 9;
+
   private static final int MOST_CHARACTERS = 1_000_000;
   private static final int LONGEST = 16;
   private static final int MOST_FAULTS = 100;
@@ -172,7 +178,7 @@ final class LexiconText {
     if (sides.length != 2 || !sides[0].strip().matches("[1-9][0-9]?")) {
       return Optional.of(
           "expected \"size = words\" with a size of 1 to "
-              + Lexicon.LARGEST_GROUP
+              + LARGEST_GROUP
               + ", as in \"5 = ta di gi na tom\"");
     }
     int size = Integer.parseInt(sides[0].strip());

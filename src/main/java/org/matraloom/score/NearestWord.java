@@ -48,7 +48,7 @@ final class NearestWord {
   NearestWord(LexiconText contents) {
     nodes.add(new Node(' ', 0));
     Set<String> usual = new HashSet<>();
-    for (int size = 1; size <= Lexicon.LARGEST_OWN_GROUP; size++) {
+    for (int size = 1; size <= LexiconText.LARGEST_OWN_GROUP; size++) {
       for (List<String> words : contents.words(size)) {
         usual.addAll(words);
         plant(Spelling.normal(String.join("", words)), WORD);

@@ -31,7 +31,7 @@ public final class HtmlSheet {
     out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
     out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
     out.append("<title>" + Xml.escape(words.title()) + "</title>\n");
-    out.append("<style>\n" + font(sheet) + resource("sheet.css") + "</style>\n</head>\n");
+    out.append("<style>\n" + font(sheet) + styles() + "</style>\n</head>\n");
     out.append("<body class=\"" + (sheet.options().large() ? "large" : "plain") + "\">\n");
     HtmlRows.figures(out);
     out.append("<main>\n");
@@ -91,15 +91,21 @@ public final class HtmlSheet {
     if (script == Script.LATIN || script == Script.ISO15919) {
       return "";
     }
-    String bytes = Base64.getEncoder().encodeToString(Typeface.fontFile(script));
+    String bytes = Base64.getEncoder().encodeToString(Typeface.fontFile(script.name()));
     return "@font-face{font-family:Sollus;src:url(data:font/ttf;base64,"
         + bytes
         + ")}\n"
         + "body{font-family:Sollus,system-ui,sans-serif}\n";
   }
 
-  static String resource(String name) {
-    try (InputStream in = HtmlSheet.class.getResourceAsStream(name)) {
+  /** How a sheet looks. */
+  static String styles() {
+    return resource(HtmlSheet.class, "sheet.css");
+  }
+
+  /** A part of a page that lies beside the class that writes it. */
+  static String resource(Class<?> writer, String name) {
+    try (InputStream in = writer.getResourceAsStream(name)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException("the part " + name + " of the program cannot be read", e);

@@ -43,26 +43,27 @@ public final class PhonePage {
     out.append("<meta http-equiv=\"Content-Security-Policy\" content=\"" + POLICY + "\">\n");
     out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
     out.append("<title>" + Xml.escape(words.title()) + "</title>\n<style>\n");
-    out.append(HtmlSheet.font(sheet) + HtmlSheet.resource("sheet.css"));
-    out.append(HtmlSheet.resource("page.css") + "</style>\n</head>\n");
+    out.append(HtmlSheet.font(sheet) + HtmlSheet.styles());
+    out.append(HtmlSheet.resource(PhonePage.class, "page.css") + "</style>\n</head>\n");
     out.append("<body class=\"" + (sheet.options().large() ? "large" : "plain") + "\">\n");
     HtmlRows.figures(out);
-    out.append(HtmlSheet.resource("page-signs.html"));
+    out.append(HtmlSheet.resource(PhonePage.class, "page-signs.html"));
     out.append("<main>\n");
     HtmlSheet.titleBlock(sheet, words, out);
-    out.append(HtmlSheet.resource("page-strip.html"));
+    out.append(HtmlSheet.resource(PhonePage.class, "page-strip.html"));
     HtmlSheet.rows(sheet, out);
     HtmlSheet.closing(sheet, out);
     if (!sheet.options().breaths().isEmpty()) {
       out.append("<p>" + HtmlRows.figure(Figure.BREATH));
       out.append(" breathe here, if it suits you; stop if it strains</p>\n");
     }
-    out.append(HtmlSheet.resource("page-help.html"));
+    out.append(HtmlSheet.resource(PhonePage.class, "page-help.html"));
     out.append("</main>\n");
     panel();
     out.append("<script type=\"application/json\" id=\"score\">");
     score.write(out);
-    out.append("</script>\n<script>\n" + HtmlSheet.resource("page.js") + "</script>\n");
+    out.append(
+        "</script>\n<script>\n" + HtmlSheet.resource(PhonePage.class, "page.js") + "</script>\n");
     out.append("</body>\n</html>\n");
   }
 
@@ -72,6 +73,7 @@ public final class PhonePage {
     for (int index = 0; index < rows.size(); index++) {
       options.append("<option value=\"" + index + "\">" + rows.get(index).number() + "</option>");
     }
-    out.append(HtmlSheet.resource("page-panel.html").replace("<!--rows-->", options));
+    out.append(
+        HtmlSheet.resource(PhonePage.class, "page-panel.html").replace("<!--rows-->", options));
   }
 }

@@ -1,6 +1,5 @@
 package org.matraloom.sheet;
 
-import java.awt.BasicStroke;
 import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
@@ -35,10 +34,6 @@ public final class Picture {
     Tone(int grey) {
       this.grey = grey;
     }
-
-    int grey() {
-      return grey;
-    }
   }
 
   /** Which part of a text stands at its place. */
@@ -66,23 +61,11 @@ public final class Picture {
    */
   public record Type(double size, boolean bold, Tone tone) {}
 
-  /** Something drawn. */
-  sealed interface Item {
-    /** A text, its base line beginning at a place. */
-    record Words(double x, double y, double size, Lettering lettering, Tone tone) implements Item {}
-
-    /** A shape filled, or drawn along its edge if the width is above 0. */
-    record Form(Shape shape, double width, boolean dashed, Tone tone) implements Item {}
-  }
-
-  private static final float DASH = 4;
-  private static final float GAP = 3;
-
   private final double width;
   private final double height;
   private final String title;
   private final Typeface typeface = new Typeface();
-  private final List<Item> items = new ArrayList<>();
+  private final List<PictureItem> items = new ArrayList<>();
 
   /**
    * An empty sheet.
@@ -110,7 +93,7 @@ public final class Picture {
   public void text(double x, double y, Anchor anchor, Type type, String text) {
     Lettering lettering = typeface.lettering(text, type.bold());
     double left = x - anchor.share * lettering.width(type.size());
-    items.add(new Item.Words(left, y, type.size(), lettering, type.tone()));
+    items.add(new PictureItem.Words(left, y, type.size(), lettering, type.tone().grey));
   }
 
   /**
@@ -135,7 +118,7 @@ public final class Picture {
    * @param tone how dark it is
    */
   public void line(double x1, double y1, double x2, double y2, double thick, Tone tone) {
-    items.add(new Item.Form(new Line2D.Double(x1, y1, x2, y2), thick, false, tone));
+    items.add(new PictureItem.Form(new Line2D.Double(x1, y1, x2, y2), thick, false, tone.grey));
   }
 
   /**
@@ -147,7 +130,7 @@ public final class Picture {
    * @param tone how dark it is
    */
   public void outline(Shape shape, double thick, boolean dashed, Tone tone) {
-    items.add(new Item.Form(shape, thick, dashed, tone));
+    items.add(new PictureItem.Form(shape, thick, dashed, tone.grey));
   }
 
   /**
@@ -157,7 +140,7 @@ public final class Picture {
    * @param tone how dark it is
    */
   public void fill(Shape shape, Tone tone) {
-    items.add(new Item.Form(shape, 0, false, tone));
+    items.add(new PictureItem.Form(shape, 0, false, tone.grey));
   }
 
   /**
@@ -167,7 +150,7 @@ public final class Picture {
    * @throws IOException if it cannot be written
    */
   public void writeSvg(Appendable out) throws IOException {
-    new PictureSvg(this).write(out);
+    new PictureSvg(content()).write(out);
   }
 
   /**
@@ -178,32 +161,10 @@ public final class Picture {
    * @throws IOException if it cannot be written
    */
   public void writePng(OutputStream out, double pixelsPerPoint) throws IOException {
-    new PicturePng(this, pixelsPerPoint).write(out);
+    new PicturePng(content(), pixelsPerPoint).write(out);
   }
 
-  double width() {
-    return width;
-  }
-
-  double height() {
-    return height;
-  }
-
-  String title() {
-    return title;
-  }
-
-  List<Item> items() {
-    return items;
-  }
-
-  static BasicStroke stroke(Item.Form form) {
-    float[] dashes = form.dashed() ? new float[] {DASH, GAP} : null;
-    return new BasicStroke(
-        (float) form.width(), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, dashes, 0);
-  }
-
-  static String dashes() {
-    return Points.text(DASH) + " " + Points.text(GAP);
+  private PictureContent content() {
+    return new PictureContent(width, height, title, items);
   }
 }

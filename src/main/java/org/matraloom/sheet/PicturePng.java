@@ -12,10 +12,10 @@ import javax.imageio.ImageIO;
 /** A picture as pixels in 256 greys. */
 final class PicturePng {
 
-  private final Picture picture;
+  private final PictureContent picture;
   private final double pixelsPerPoint;
 
-  PicturePng(Picture picture, double pixelsPerPoint) {
+  PicturePng(PictureContent picture, double pixelsPerPoint) {
     this.picture = picture;
     this.pixelsPerPoint = pixelsPerPoint;
   }
@@ -30,27 +30,24 @@ final class PicturePng {
     pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     pen.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     pen.scale(pixelsPerPoint, pixelsPerPoint);
-    for (Picture.Item item : picture.items()) {
-      if (item instanceof Picture.Item.Words words) {
-        pen.setColor(color(words.tone()));
+    for (PictureItem item : picture.items()) {
+      if (item instanceof PictureItem.Words words) {
+        pen.setColor(color(words.grey()));
         pen.fill(outline(words));
-      } else if (item instanceof Picture.Item.Form form) {
-        pen.setColor(color(form.tone()));
-        pen.fill(
-            form.width() > 0
-                ? Picture.stroke(form).createStrokedShape(form.shape())
-                : form.shape());
+      } else if (item instanceof PictureItem.Form form) {
+        pen.setColor(color(form.grey()));
+        pen.fill(form.width() > 0 ? form.stroke().createStrokedShape(form.shape()) : form.shape());
       }
     }
     pen.dispose();
     ImageIO.write(image, "png", out);
   }
 
-  private static Color color(Picture.Tone tone) {
-    return new Color(tone.grey(), tone.grey(), tone.grey());
+  private static Color color(int grey) {
+    return new Color(grey, grey, grey);
   }
 
-  private static Path2D outline(Picture.Item.Words words) {
+  private static Path2D outline(PictureItem.Words words) {
     double scale = words.size() / Typeface.UNITS;
     double x = words.x();
     double y = words.y();

@@ -9,9 +9,9 @@ import java.util.Map;
 /** A picture as SVG 1.1 (W3C Recommendation, second edition, 2011). */
 final class PictureSvg {
 
-  private final Picture picture;
+  private final PictureContent picture;
 
-  PictureSvg(Picture picture) {
+  PictureSvg(PictureContent picture) {
     this.picture = picture;
   }
 
@@ -25,10 +25,10 @@ final class PictureSvg {
     out.append(" viewBox=\"0 0 " + width + " " + height + "\" role=\"img\">\n");
     out.append("<title>" + Xml.escape(picture.title()) + "</title>\n");
     letterings(out);
-    for (Picture.Item item : picture.items()) {
-      if (item instanceof Picture.Item.Words words) {
+    for (PictureItem item : picture.items()) {
+      if (item instanceof PictureItem.Words words) {
         words(words, out);
-      } else if (item instanceof Picture.Item.Form form) {
+      } else if (item instanceof PictureItem.Form form) {
         form(form, out);
       }
     }
@@ -37,8 +37,8 @@ final class PictureSvg {
 
   private void letterings(Appendable out) throws IOException {
     Map<Integer, Lettering> used = new LinkedHashMap<>();
-    for (Picture.Item item : picture.items()) {
-      if (item instanceof Picture.Item.Words words) {
+    for (PictureItem item : picture.items()) {
+      if (item instanceof PictureItem.Words words) {
         used.put(words.lettering().number(), words.lettering());
       }
     }
@@ -50,27 +50,31 @@ final class PictureSvg {
     out.append("</defs>\n");
   }
 
-  private static void words(Picture.Item.Words words, Appendable out) throws IOException {
+  private static void words(PictureItem.Words words, Appendable out) throws IOException {
     double scale = Math.rint(words.size() / Typeface.UNITS * 1e5) / 1e5;
     out.append("<use xlink:href=\"#t" + words.lettering().number() + "\"");
     out.append(" transform=\"translate(" + Points.text(words.x()) + " ");
     out.append(Points.text(words.y()) + ") scale(" + scale + ")\"");
-    out.append(" fill=\"" + hex(words.tone()) + "\"/>\n");
+    out.append(" fill=\"" + hex(words.grey()) + "\"/>\n");
   }
 
-  private static void form(Picture.Item.Form form, Appendable out) throws IOException {
+  private static void form(PictureItem.Form form, Appendable out) throws IOException {
     out.append("<path d=\"" + path(form.shape()) + "\"");
     if (form.width() > 0) {
-      out.append(" fill=\"none\" stroke=\"" + hex(form.tone()) + "\"");
+      out.append(" fill=\"none\" stroke=\"" + hex(form.grey()) + "\"");
       out.append(" stroke-width=\"" + Points.text(form.width()) + "\"");
-      out.append(form.dashed() ? " stroke-dasharray=\"" + Picture.dashes() + "\"/>\n" : "/>\n");
+      out.append(form.dashed() ? " stroke-dasharray=\"" + dashes() + "\"/>\n" : "/>\n");
     } else {
-      out.append(" fill=\"" + hex(form.tone()) + "\"/>\n");
+      out.append(" fill=\"" + hex(form.grey()) + "\"/>\n");
     }
   }
 
-  private static String hex(Picture.Tone tone) {
-    return "#" + Integer.toHexString(tone.grey()).repeat(3);
+  private static String dashes() {
+    return Points.text(PictureItem.DASH) + " " + Points.text(PictureItem.GAP);
+  }
+
+  private static String hex(int grey) {
+    return "#" + Integer.toHexString(grey).repeat(3);
   }
 
   private static String path(Shape shape) {

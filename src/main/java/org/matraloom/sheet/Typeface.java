@@ -63,9 +63,9 @@ final class Typeface {
     return List.copyOf(all);
   }
 
-  /** The bytes of the font for a script, for pages that carry it along. */
-  static byte[] fontFile(Script script) {
-    return bytes(FONT_OF_SCRIPT.getOrDefault(script.name(), FONT_OF_SCRIPT.get(LATIN)));
+  /** The bytes of the font for a script by its Unicode name, for pages that carry it along. */
+  static byte[] fontFile(String script) {
+    return bytes(FONT_OF_SCRIPT.getOrDefault(script, FONT_OF_SCRIPT.get(LATIN)));
   }
 
   private Lettering draw(String text, boolean isBold) {

@@ -89,9 +89,14 @@ public record Alignment(
     return new Alignment(expected, onsets, said, afterPauses, recorded, unsure, places, lagSeconds);
   }
 
+  /** When each sollu that was heard began, in seconds from the beginning of the recording. */
+  double[] saidSeconds() {
+    return said.stream().mapToDouble(this::secondsOf).toArray();
+  }
+
   /** The same with the pauses before which the take goes back in the score. */
   Alignment withPauses(SoundLevels levels) {
-    double quiet = BreathMeasure.quietDb(this, levels);
+    double quiet = levels.quietDb(saidSeconds());
     Set<Double> pauses = new HashSet<>();
     for (int i = 1; i < said.size(); i++) {
       if (said.get(i).sollu() <= said.get(i - 1).sollu()) {

@@ -14,12 +14,10 @@ import org.matraloom.breath.BreathSettings;
  * Finds where breaths were taken: {@link Breathing}.
  *
  * <p>A breath may have been taken where between two sollus the sound stays at least {@value
- * #QUIET_DB} dB below the usual sollu for as long as the shortest breath that is ever planned. That
- * it was really taken cannot be heard.
+ * SoundLevels#QUIET_DB} dB below the usual sollu for as long as the shortest breath that is ever
+ * planned. That it was really taken cannot be heard.
  */
 final class BreathMeasure {
-
-  static final double QUIET_DB = 18;
 
   private BreathMeasure() {}
 
@@ -44,7 +42,7 @@ final class BreathMeasure {
             .filter(recorded::contains)
             .collect(Collectors.toSet());
     double least = BreathSettings.FLOOR_MS / 1000.0;
-    double usual = usualLevel(alignment, levels);
+    double quietDb = levels.quietDb(alignment.saidSeconds());
     List<Breathing.Pause> taken = new ArrayList<>();
     List<Alignment.Said> said = alignment.said();
     double longest = 0;
@@ -54,7 +52,7 @@ final class BreathMeasure {
       double from = alignment.secondsOf(said.get(i));
       double to = i + 1 < said.size() ? alignment.secondsOf(said.get(i + 1)) : from;
       Optional<SoundLevels.Quiet> quiet =
-          to - from < least ? Optional.empty() : levels.longestQuiet(from, to, usual - QUIET_DB);
+          to - from < least ? Optional.empty() : levels.longestQuiet(from, to, quietDb);
       boolean breath = quiet.isPresent() && quiet.get().seconds() >= least;
       double end = breath ? quiet.get().fromSeconds() : to;
       if (breath || i + 1 == said.size()) {
@@ -73,17 +71,5 @@ final class BreathMeasure {
     }
     int kept = (int) taken.stream().filter(Breathing.Pause::planned).count();
     return new Breathing(longest, longestFrom, planned.size(), kept, taken);
-  }
-
-  /** What is below this is quiet beside the sollus. */
-  static double quietDb(Alignment alignment, SoundLevels levels) {
-    return usualLevel(alignment, levels) - QUIET_DB;
-  }
-
-  private static double usualLevel(Alignment alignment, SoundLevels levels) {
-    return Robust.median(
-        alignment.said().stream()
-            .mapToDouble(said -> levels.attackDb(alignment.secondsOf(said)))
-            .toArray());
   }
 }

@@ -21,8 +21,6 @@ import org.matraloom.sheet.PictureMarks;
  */
 public final class DeviationPicture {
 
-  private static final double WIDTH = 1180;
-  private static final double MARGIN = 28;
   private static final double HEAD = 92;
   private static final double FOOT = 58;
   private static final int USUAL_BEATS = 8;
@@ -58,9 +56,12 @@ public final class DeviationPicture {
     double height = HEAD + starts.size() * DeviationRow.HEIGHT + FOOT;
     String title = performance.composition().title();
     Picture picture =
-        new Picture(WIDTH, height, title + ": how far every sollu is from the pulse of the take");
-    picture.text(MARGIN, 36, Anchor.BEGIN, TITLE, title);
-    picture.text(MARGIN, 60, Anchor.BEGIN, SUM, sum());
+        new Picture(
+            DeviationPage.WIDTH,
+            height,
+            title + ": how far every sollu is from the pulse of the take");
+    picture.text(DeviationPage.MARGIN, 36, Anchor.BEGIN, TITLE, title);
+    picture.text(DeviationPage.MARGIN, 60, Anchor.BEGIN, SUM, sum());
     if (findings.pulse().isPresent()) {
       DeviationScale scale = DeviationScale.of(findings.sollus());
       DeviationMarks marks = DeviationMarks.of(findings);
@@ -126,7 +127,7 @@ public final class DeviationPicture {
 
   private static void legend(Picture picture, double y, DeviationScale scale, boolean again) {
     double radius = DeviationRow.RADIUS;
-    double x = MARGIN;
+    double x = DeviationPage.MARGIN;
     picture.fill(new Rectangle2D.Double(x, y - 12, 22, 14), Tone.FAINT);
     picture.fill(PictureMarks.dot(x + 11, y - 5, DeviationRow.SMALL), Tone.QUIET);
     x = label(picture, x + 28, y, "too small to be noticed");
@@ -150,13 +151,5 @@ public final class DeviationPicture {
   private static double label(Picture picture, double x, double y, String text) {
     picture.text(x, y, Anchor.BEGIN, NOTE, text);
     return x + picture.widthOf(NOTE, text) + 28;
-  }
-
-  static double width() {
-    return WIDTH;
-  }
-
-  static double margin() {
-    return MARGIN;
   }
 }

@@ -50,8 +50,8 @@ final class DeviationRow {
     this.picture = picture;
     this.from = fromBeat;
     this.to = fromBeat + beats;
-    this.left = DeviationPicture.margin() + LEFT;
-    this.beatWidth = (DeviationPicture.width() - DeviationPicture.margin() - left) / beats;
+    this.left = DeviationPage.MARGIN + LEFT;
+    this.beatWidth = (DeviationPage.WIDTH - DeviationPage.MARGIN - left) / beats;
     this.top = top + FLAGS;
     this.scale = scale;
     this.size = Math.max(LEAST_SHARE, Math.min(1, beatWidth / BEAT_TO_RADIUS / RADIUS));
@@ -99,7 +99,7 @@ final class DeviationRow {
     long number = Math.round(from / cycle) + 1;
     long last = Math.round(to / cycle);
     picture.text(
-        DeviationPicture.margin(),
+        DeviationPage.MARGIN,
         top - 6,
         Anchor.BEGIN,
         FLAG,

@@ -1,35 +1,148 @@
 package org.matraloom.take;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
 
-/**
- * What to practise next.
- *
- * @param why the purpose, such as "the change from four to five, slowly"
- * @param drill the arguments of the drill command up to the name of the score, such as {@code join}
- * @param options the arguments after it
- */
-public record Practice(String why, List<String> drill, List<String> options) {
-
-  /** Copies the lists. */
-  public Practice {
-    drill = List.copyOf(drill);
-    options = List.copyOf(options);
-  }
-
-  private static final double SLOWER = 0.8;
-  private static final double QUICKER = 1.1;
-  private static final int LEAST_TEMPO = 20;
-  private static final int LEAST_NADAI = 3;
-  private static final int MOST_NADAI = 9;
+/** What to practise next: a drill, named by its numbers. Tempi are in whole beats a minute. */
+public sealed interface Practice {
 
   /**
-   * The change of nadai at which a round begins, or plain words that change so if it begins with
-   * none.
+   * The change of nadai at which a round begins, over and over.
+   *
+   * @param number which change of the score, from 1
+   * @param round the number of the round that it leads into
+   * @param beatsPerMinute the tempo
+   */
+  record Join(int number, int round, int beatsPerMinute) implements Practice {
+    @Override
+    public <T> T told(Cases<T> cases) {
+      return cases.join(this);
+    }
+  }
+
+  /**
+   * Plain words that change from one nadai to another; no score is needed.
+   *
+   * @param from the first nadai, 3 to 9 matras a beat
+   * @param to the second, 3 to 9 matras a beat
+   * @param beatsPerMinute the tempo
+   */
+  record Switch(int from, int to, int beatsPerMinute) implements Practice {
+    @Override
+    public <T> T told(Cases<T> cases) {
+      return cases.switching(this);
+    }
+  }
+
+  /**
+   * One phrase over and over.
+   *
+   * @param phrase its name
+   * @param beatsPerMinute the tempo
+   */
+  record Loop(String phrase, int beatsPerMinute) implements Practice {
+    @Override
+    public <T> T told(Cases<T> cases) {
+      return cases.loop(this);
+    }
+  }
+
+  /**
+   * The piece with the hand falling silent now and then.
+   *
+   * @param heard how many avartanas in a row the hand is heard
+   * @param silent how many it is silent
+   * @param beatsPerMinute the tempo
+   */
+  record Clicks(int heard, int silent, int beatsPerMinute) implements Practice {
+    @Override
+    public <T> T told(Cases<T> cases) {
+      return cases.clicks(this);
+    }
+  }
+
+  /**
+   * The piece at growing tempi.
+   *
+   * @param from the first tempo
+   * @param to the last tempo
+   * @param by what each step adds
+   * @param above whether it leads above the tempo that was said, not up to it
+   */
+  record Ladder(int from, int to, int by, boolean above) implements Practice {
+    @Override
+    public <T> T told(Cases<T> cases) {
+      return cases.ladder(this);
+    }
+  }
+
+  /**
+   * What is to be said of each kind of drill.
+   *
+   * @param <T> what is made of a drill
+   */
+  interface Cases<T> {
+    /**
+     * A change of nadai.
+     *
+     * @param join the drill
+     * @return what is made of it
+     */
+    T join(Join join);
+
+    /**
+     * Plain words that change their nadai.
+     *
+     * @param words the drill
+     * @return what is made of it
+     */
+    T switching(Switch words);
+
+    /**
+     * A phrase.
+     *
+     * @param loop the drill
+     * @return what is made of it
+     */
+    T loop(Loop loop);
+
+    /**
+     * A hand that falls silent.
+     *
+     * @param clicks the drill
+     * @return what is made of it
+     */
+    T clicks(Clicks clicks);
+
+    /**
+     * Growing tempi.
+     *
+     * @param ladder the drill
+     * @return what is made of it
+     */
+    T ladder(Ladder ladder);
+  }
+
+  /**
+   * Makes something of this drill according to its kind.
+   *
+   * @param cases one for each kind
+   * @param <T> what is made
+   * @return what the case of this kind makes
+   */
+  <T> T told(Cases<T> cases);
+
+  /**
+   * The change of nadai at which a round begins, slowly, or plain words that change so if it begins
+   * with none.
+   *
+   * @param performance what was to be said
+   * @param round the number of the round
+   * @param from the nadai before, in matras a beat
+   * @param to the nadai of the round
+   * @param beatsPerMinute the tempo of the take
+   * @return the drill
    */
   static Practice change(
       Performance performance, int round, int from, int to, double beatsPerMinute) {
@@ -40,69 +153,61 @@ public record Practice(String why, List<String> drill, List<String> options) {
       boolean changes = nadai != rounds.get(at - 1).matrasPerBeat();
       join += changes ? 1 : 0;
       if (changes && rounds.get(at).number() == round) {
-        return new Practice(
-            "the change into round " + round + ", slowly",
-            List.of("join"),
-            List.of("--join", "" + join, "--tempo", slower(beatsPerMinute), "-o", "join.wav"));
+        return new Join(join, round, PracticeTempo.slower(beatsPerMinute));
       }
     }
-    return Math.min(from, to) >= LEAST_NADAI && Math.max(from, to) <= MOST_NADAI
-        ? words(from, to, beatsPerMinute)
+    return Math.min(from, to) >= PracticeTempo.LEAST_NADAI
+            && Math.max(from, to) <= PracticeTempo.MOST_NADAI
+        ? new Switch(from, to, PracticeTempo.slower(beatsPerMinute))
         : slowly(beatsPerMinute);
   }
 
-  private static Practice words(int from, int to, double beatsPerMinute) {
-    return new Practice(
-        "plain words in " + from + " and " + to + ", slowly",
-        List.of("switch", "" + from, "" + to),
-        List.of("--tempo", slower(beatsPerMinute), "-o", "switch.wav"));
-  }
-
-  /** One phrase over and over. */
+  /**
+   * One phrase over and over, slowly.
+   *
+   * @param phrase its name
+   * @param beatsPerMinute the tempo of the take
+   * @return the drill
+   */
   static Practice phrase(String phrase, double beatsPerMinute) {
-    return new Practice(
-        "the phrase " + phrase + " alone, slowly",
-        List.of("loop"),
-        List.of("--phrase", phrase, "--tempo", slower(beatsPerMinute), "-o", "loop.wav"));
-  }
-
-  /** The piece with the hand falling silent now and then. */
-  static Practice pulse(double beatsPerMinute) {
-    return new Practice(
-        "the piece with a hand that falls silent and comes back",
-        List.of("clicks"),
-        List.of(
-            "--heard", "2", "--silent", "1", "--tempo", tempo(beatsPerMinute), "-o", "clicks.wav"));
-  }
-
-  /** The piece at growing tempi. */
-  static Practice quicker(double beatsPerMinute) {
-    List<String> options = new ArrayList<>(List.of("--from", tempo(beatsPerMinute), "--by", "4"));
-    options.addAll(List.of("--to", tempo(beatsPerMinute * QUICKER), "-o", "ladder.wav"));
-    return new Practice("the piece, a little quicker each time", List.of("ladder"), options);
-  }
-
-  /** The piece from the beginning, slowly up to its tempo. */
-  static Practice slowly(double beatsPerMinute) {
-    List<String> options = new ArrayList<>(List.of("--from", slower(beatsPerMinute), "--by", "4"));
-    options.addAll(List.of("--to", tempo(beatsPerMinute), "-o", "ladder.wav"));
-    return new Practice("the piece, slowly at first", List.of("ladder"), options);
+    return new Loop(phrase, PracticeTempo.slower(beatsPerMinute));
   }
 
   /**
-   * Whether the drill is made from the score.
+   * The piece with the hand falling silent now and then.
    *
-   * @return false for one of plain words
+   * @param beatsPerMinute the tempo of the take
+   * @return the drill
    */
-  public boolean needsScore() {
-    return !drill.get(0).equals("switch");
+  static Practice pulse(double beatsPerMinute) {
+    return new Clicks(2, 1, PracticeTempo.of(beatsPerMinute));
   }
 
-  private static String slower(double beatsPerMinute) {
-    return tempo(SLOWER * beatsPerMinute);
+  /**
+   * The piece at growing tempi from that of the take.
+   *
+   * @param beatsPerMinute the tempo of the take
+   * @return the drill
+   */
+  static Practice quicker(double beatsPerMinute) {
+    return new Ladder(
+        PracticeTempo.of(beatsPerMinute),
+        PracticeTempo.quicker(beatsPerMinute),
+        PracticeTempo.STEP,
+        true);
   }
 
-  private static String tempo(double beatsPerMinute) {
-    return String.format(Locale.ROOT, "%d", Math.max(LEAST_TEMPO, Math.round(beatsPerMinute)));
+  /**
+   * The piece from the beginning, slowly up to its tempo.
+   *
+   * @param beatsPerMinute the tempo of the take
+   * @return the drill
+   */
+  static Practice slowly(double beatsPerMinute) {
+    return new Ladder(
+        PracticeTempo.slower(beatsPerMinute),
+        PracticeTempo.of(beatsPerMinute),
+        PracticeTempo.STEP,
+        false);
   }
 }

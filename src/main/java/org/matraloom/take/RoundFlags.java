@@ -64,7 +64,7 @@ final class RoundFlags {
 
   private void flag(Beginning each, double top, List<Rectangle2D> taken) {
     double width = picture.widthOf(FLAG, each.text()) + 2 * PADDING;
-    double x = Math.min(each.x(), DeviationPicture.width() - width - PADDING);
+    double x = Math.min(each.x(), DeviationPage.WIDTH - width - PADDING);
     Rectangle2D box = new Rectangle2D.Double(x, top - ABOVE, width, HEIGHT);
     if (taken.stream().anyMatch(box::intersects)) {
       return;

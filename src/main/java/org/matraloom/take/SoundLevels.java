@@ -1,5 +1,6 @@
 package org.matraloom.take;
 
+import java.util.Arrays;
 import java.util.Optional;
 
 /** How loud a recording is at every moment: the loudest wide band, in decibels above its floor. */
@@ -7,6 +8,9 @@ final class SoundLevels {
 
   /** The level of an onset is looked for over so many steps: until the vowel after a breath. */
   static final int ATTACK_STEPS = 25;
+
+  /** What is so far below the usual onset, in decibels, is quiet. */
+  static final double QUIET_DB = 18;
 
   /** The burst and the vowel after an onset, in steps from it. */
   private static final int[][] COLOUR_STEPS = {{0, 5}, {8, 20}};
@@ -74,6 +78,11 @@ final class SoundLevels {
   double highestDb(double fromSeconds, double toSeconds) {
     int from = Math.max(0, energies.stepAt(fromSeconds));
     return highestDb(from, Math.max(from + 1, energies.stepAt(toSeconds)));
+  }
+
+  /** What is below this, in decibels above the floor, is quiet beside what begins at moments. */
+  double quietDb(double[] onsetSeconds) {
+    return Robust.median(Arrays.stream(onsetSeconds).map(this::attackDb).toArray()) - QUIET_DB;
   }
 
   /** The highest level from one step up to another, which is left out. */

@@ -30,7 +30,7 @@ final class StretchMeasure {
     this.line = line;
     this.levels = levels;
     this.lengthSeconds = lengthSeconds;
-    this.quietDb = BreathMeasure.quietDb(alignment, levels);
+    this.quietDb = levels.quietDb(alignment.saidSeconds());
   }
 
   /**

@@ -2,6 +2,7 @@ package org.matraloom.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.Optional;
@@ -10,11 +11,15 @@ import org.matraloom.log.Entry;
 
 class DrillEntryTest {
 
-  private final DrillToPlay.Made made =
-      DrillToPlay.of(
-          "switch 4 5 --every halving --tempo 60",
-          new PrintWriter(new StringWriter()),
-          new PrintWriter(new StringWriter()));
+  private final MadeDrill made;
+
+  DrillEntryTest() throws IOException {
+    made =
+        DrillToPlay.of(
+            "switch 4 5 --every halving --tempo 60",
+            new PrintWriter(new StringWriter()),
+            new PrintWriter(new StringWriter()));
+  }
 
   @Test
   void aDrillIsNotedWithItsTempoAndItsTimeAndNoVerdict() {

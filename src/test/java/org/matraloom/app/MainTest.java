@@ -19,8 +19,10 @@ class MainTest {
 
   @Test
   void everyCommandHasHelpWithAnExample() {
+    CommandLine line = new CommandLine(new Main());
+    Commands.addTo(line);
     List<CommandLine> commands =
-        Commands.line().getSubcommands().values().stream()
+        line.getSubcommands().values().stream()
             .filter(command -> !command.getCommandSpec().usageMessage().hidden())
             .toList();
     assertTrue(commands.size() >= 5, "commands were found");

@@ -3,6 +3,7 @@ package org.matraloom.app;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
@@ -58,22 +59,22 @@ class PlayCommandTest {
         "clicks " + SONG,
         "fade " + SONG
       })
-  void everyDrillCanBePlayed(String words) {
-    DrillToPlay.Made made = drill(words);
+  void everyDrillCanBePlayed(String words) throws IOException {
+    MadeDrill made = drill(words);
     assertTrue(made.passages().size() >= 1);
     assertEquals(1, made.countInAvartanas());
     assertEquals(48_000, made.format().ratePerSecond());
   }
 
   @Test
-  void aLadderIsPlayedRungByRung() {
+  void aLadderIsPlayedRungByRung() throws IOException {
     List<Passage> rungs = drill("ladder " + SONG + " --from 60 --by 10 --to 80").passages();
     assertEquals(
         List.of(Tempo.of(60), Tempo.of(70), Tempo.of(80)),
         rungs.stream().map(rung -> rung.timeline().performance().composition().tempo()).toList());
   }
 
-  private static DrillToPlay.Made drill(String words) {
+  private static MadeDrill drill(String words) throws IOException {
     PrintWriter nowhere = new PrintWriter(new StringWriter());
     return DrillToPlay.of(words, nowhere, nowhere);
   }

@@ -71,27 +71,27 @@ class DeskTest {
 
   @Test
   void startAndStop() {
-    assertFalse(desk.state().isPlaying());
+    assertFalse(desk.state().played().isPlaying());
     press(Action.START_STOP);
-    assertTrue(desk.state().isPlaying());
+    assertTrue(desk.state().played().isPlaying());
     hear(RATE);
     press(Action.START_STOP);
     out.letGo();
-    await(() -> !desk.state().isPlaying());
-    assertTrue(desk.state().message().startsWith("stopped"), desk.state().message());
+    await(() -> !desk.state().played().isPlaying());
+    assertTrue(desk.state().told().message().startsWith("stopped"), desk.state().told().message());
   }
 
   @Test
   void tempoKeys() {
     press(Action.FASTER, Action.FASTER, Action.SLOWER, Action.MUCH_FASTER);
-    assertEquals(Tempo.of(246), desk.state().tempo());
+    assertEquals(Tempo.of(246), desk.state().chosen().tempo());
     press(Action.MUCH_SLOWER, Action.HALF);
-    assertEquals(new Tempo(Ratio.of(241, 2)), desk.state().tempo());
+    assertEquals(new Tempo(Ratio.of(241, 2)), desk.state().chosen().tempo());
     press(Action.DOUBLE, Action.DOUBLE);
-    assertEquals(Tempo.of(482), desk.state().tempo());
+    assertEquals(Tempo.of(482), desk.state().chosen().tempo());
     press(Action.DOUBLE);
-    assertEquals(Tempo.of(482), desk.state().tempo());
-    assertEquals("the tempo stays from 5 to 600", desk.state().message());
+    assertEquals(Tempo.of(482), desk.state().chosen().tempo());
+    assertEquals("the tempo stays from 5 to 600", desk.state().told().message());
   }
 
   @Test
@@ -99,8 +99,8 @@ class DeskTest {
     press(Action.START_STOP);
     hear(RATE);
     press(Action.HALF);
-    assertEquals(Tempo.of(120), desk.state().tempo());
-    hearUntil(state -> state.spot().orElseThrow().lap().tempo().equals(Tempo.of(120)));
+    assertEquals(Tempo.of(120), desk.state().chosen().tempo());
+    hearUntil(state -> state.played().spot().orElseThrow().lap().tempo().equals(Tempo.of(120)));
   }
 
   @Test
@@ -108,57 +108,57 @@ class DeskTest {
     for (int tap = 0; tap < 4; tap++) {
       desk.press(new Press(Action.TAP, 0, tap * 500_000_000L));
     }
-    assertEquals(Tempo.of(120), desk.state().tempo());
+    assertEquals(Tempo.of(120), desk.state().chosen().tempo());
   }
 
   @Test
   void mutesOfEveryPart() {
-    for (Switch part : desk.state().parts()) {
+    for (Switch part : desk.state().chosen().parts()) {
       press(part.action());
-      assertTrue(desk.state().mix().channels().get(part.part()).muted(), part.words());
+      assertTrue(desk.state().chosen().mix().channels().get(part.part()).muted(), part.words());
       press(part.action());
-      assertFalse(desk.state().mix().channels().get(part.part()).muted(), part.words());
+      assertFalse(desk.state().chosen().mix().channels().get(part.part()).muted(), part.words());
     }
     assertEquals(
         List.of(Switch.CLAPS, Switch.COUNTS, Switch.WAVES, Switch.TICKS, Switch.VOICE),
-        desk.state().parts(),
+        desk.state().chosen().parts(),
         "no drone and no breath cues in this piece");
     press(Action.DRONE);
-    assertEquals(Mix.lesson(), desk.state().mix());
+    assertEquals(Mix.lesson(), desk.state().chosen().mix());
   }
 
   @Test
   void sectionsForwardAndBackAndFromTheBeginning() {
     press(Action.NEXT, Action.NEXT);
-    assertEquals("Delta", desk.state().section().name());
+    assertEquals("Delta", desk.state().chosen().section().name());
     press(Action.PREVIOUS);
-    assertEquals("Bend", desk.state().section().name());
+    assertEquals("Bend", desk.state().chosen().section().name());
     press(Action.FIRST, Action.PREVIOUS);
-    assertEquals("Source", desk.state().section().name());
-    assertEquals(1, desk.state().sectionNumber());
+    assertEquals("Source", desk.state().chosen().section().name());
+    assertEquals(1, desk.state().chosen().sectionNumber());
   }
 
   @Test
   void goingToARoundStartsItsFirstSection() {
     pressRound(3);
-    assertTrue(desk.state().isPlaying());
-    assertEquals(3, desk.state().section().round());
-    assertEquals("Source", desk.state().section().name());
+    assertTrue(desk.state().played().isPlaying());
+    assertEquals(3, desk.state().chosen().section().round());
+    assertEquals("Source", desk.state().chosen().section().name());
     pressRound(8);
-    assertEquals("there is no round 8", desk.state().message());
+    assertEquals("there is no round 8", desk.state().told().message());
   }
 
   @Test
   void againGoesBackToTheSectionThatIsHeard() {
     press(Action.START_STOP);
-    hearUntil(state -> state.section().name().equals("Bend"));
+    hearUntil(state -> state.chosen().section().name().equals("Bend"));
     hear(out.playedFrames() + RATE / 2);
     press(Action.AGAIN);
     hearUntil(
         state ->
-            state.spot().orElseThrow().lap().section().name().equals("Bend")
-                && !state.spot().orElseThrow().isBeforeTheMouth());
-    assertEquals(8, desk.state().spot().orElseThrow().beat());
+            state.played().spot().orElseThrow().lap().section().name().equals("Bend")
+                && !state.played().spot().orElseThrow().isBeforeTheMouth());
+    assertEquals(8, desk.state().played().spot().orElseThrow().beat());
   }
 
   @Test
@@ -166,23 +166,24 @@ class DeskTest {
     press(Action.START_STOP);
     hear(RATE);
     press(Action.LOOP);
-    assertEquals("Source", desk.state().loop().orElseThrow().name());
-    hearUntil(state -> state.spot().orElseThrow().lap().shiftBeats() > 0);
+    assertEquals("Source", desk.state().chosen().loop().orElseThrow().name());
+    hearUntil(state -> state.played().spot().orElseThrow().lap().shiftBeats() > 0);
     press(Action.LOOP);
-    assertEquals(Optional.empty(), desk.state().loop());
+    assertEquals(Optional.empty(), desk.state().chosen().loop());
     press(Action.LOOP_ROUND);
-    assertEquals("River", desk.state().loop().orElseThrow().name());
+    assertEquals("River", desk.state().chosen().loop().orElseThrow().name());
   }
 
   @Test
   void theListOfKeysComesAndGoes() {
     press(Action.HELP);
-    assertTrue(desk.state().showsKeys());
+    assertTrue(desk.state().told().showsKeys());
     press(Action.HELP);
-    assertFalse(desk.state().showsKeys());
+    assertFalse(desk.state().told().showsKeys());
     press(Action.HELP, Action.TICKS);
-    assertFalse(desk.state().showsKeys(), "any other key does what it does and shows the page");
-    assertTrue(desk.state().mix().channels().get(Part.TICK).muted());
+    assertFalse(
+        desk.state().told().showsKeys(), "any other key does what it does and shows the page");
+    assertTrue(desk.state().chosen().mix().channels().get(Part.TICK).muted());
   }
 
   @Test

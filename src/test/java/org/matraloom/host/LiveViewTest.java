@@ -25,24 +25,23 @@ class LiveViewTest {
   private DeskState state(
       Optional<Spot> spot, Section section, Optional<Section> loop, boolean showsKeys) {
     return new DeskState(
-        piece.passages().get(0).performance().composition(),
-        piece.passages().get(0).performance().endBeat(),
-        spot.isPresent(),
-        spot,
-        BeatSheet.of(piece.passages().get(0), Tempo.of(60)),
-        section,
-        sections.all().indexOf(section) + 1,
-        sections.all().size(),
-        sections.rounds(0).size(),
-        Tempo.of(60),
-        Mix.lesson().without(Set.of(Part.TICK)),
-        loop,
-        List.of(Switch.CLAPS, Switch.TICKS, Switch.VOICE),
-        2,
-        showsKeys,
-        "to Delta, round 1",
-        "",
-        "space starts");
+        new DeskState.Played(
+            piece.passages().get(0).performance().composition(),
+            piece.passages().get(0).performance().endBeat(),
+            spot.isPresent(),
+            spot,
+            BeatSheet.of(piece.passages().get(0), Tempo.of(60)),
+            2),
+        new DeskState.Chosen(
+            section,
+            sections.all().indexOf(section) + 1,
+            sections.all().size(),
+            sections.rounds(0).size(),
+            Tempo.of(60),
+            Mix.lesson().without(Set.of(Part.TICK)),
+            loop,
+            List.of(Switch.CLAPS, Switch.TICKS, Switch.VOICE)),
+        new DeskState.Told(showsKeys, "to Delta, round 1", "", "space starts"));
   }
 
   private Spot spot(long beat, Section from) {

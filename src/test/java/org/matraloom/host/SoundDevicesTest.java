@@ -51,7 +51,8 @@ class SoundDevicesTest {
   @Test
   void noDeviceIsExplained() {
     DeviceException none = fails(devices(), Optional.empty(), PcmFormat.USUAL);
-    assertTrue(none.getMessage().startsWith("this machine has no sound device that can play;"));
+    assertEquals("this machine has no sound device that can play", none.getMessage());
+    assertEquals(DeviceAdvice.Kind.CONNECT, none.advice().kind());
     DeviceException noInput =
         assertThrows(
             DeviceException.class,
@@ -70,7 +71,9 @@ class SoundDevicesTest {
   @Test
   void aBusyDeviceIsExplained() {
     speaker.busy = true;
-    String message = fails(devices(speaker), Optional.empty(), PcmFormat.USUAL).getMessage();
+    DeviceException busy = fails(devices(speaker), Optional.empty(), PcmFormat.USUAL);
+    String message = busy.getMessage();
+    assertEquals(DeviceAdvice.Kind.FREE, busy.advice().kind());
     assertTrue(message.startsWith("Veranda [speaker] cannot be opened"), message);
     assertTrue(message.contains("another program"), message);
     assertFalse(message.contains("\n"), message);
@@ -79,10 +82,11 @@ class SoundDevicesTest {
   @Test
   void anUnsupportedRateIsAnsweredWithTheRatesThereAre() {
     FakeMixer narrow = new FakeMixer("Narrow", SourceDataLine.class, Set.of(44_100, 48_000));
+    DeviceException refused =
+        fails(devices(narrow), Optional.empty(), new PcmFormat(96_000, 16, 2));
+    assertEquals("Narrow does not take 96000 frames a second with 16 bits", refused.getMessage());
     assertEquals(
-        "Narrow does not take 96000 frames a second with 16 bits; it takes 16 bits with"
-            + " --rate 48000 or --rate 44100",
-        fails(devices(narrow), Optional.empty(), new PcmFormat(96_000, 16, 2)).getMessage());
+        new DeviceAdvice(DeviceAdvice.Kind.OTHER_RATE, List.of(48_000, 44_100)), refused.advice());
     assertFalse(narrow.open, "what was opened to find out is closed again");
   }
 
@@ -93,6 +97,7 @@ class SoundDevicesTest {
     speaker.dead = true;
     DeviceException gone = assertThrows(DeviceException.class, () -> write(out, 1));
     assertTrue(gone.getMessage().contains("unplugged"), gone.getMessage());
+    assertEquals(DeviceAdvice.Kind.PLUG_IN_OUTPUT, gone.advice().kind());
   }
 
   @Test
@@ -100,6 +105,7 @@ class SoundDevicesTest {
     AudioOut out = devices(speaker).openOut(Optional.empty(), PcmFormat.USUAL, 120);
     DeviceException gone = assertThrows(DeviceException.class, () -> write(out, 100));
     assertTrue(gone.getMessage().contains("unplugged"), gone.getMessage());
+    assertEquals(DeviceAdvice.Kind.PLUG_IN_OUTPUT, gone.advice().kind());
     assertTrue(speaker.written < speaker.bufferBytes, "the long buffer is kept partly full");
   }
 

@@ -1,17 +1,28 @@
 package org.matraloom.app;
 
+import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
+import org.matraloom.host.DeviceException;
 
-/** Says in one sentence what is wrong with a file or folder. */
-final class FileTrouble {
+/** Says in one sentence why the machine could not: a file, a folder, a sound device. */
+final class MachineWords {
 
-  private FileTrouble() {}
+  private MachineWords() {}
 
-  static String explain(FileSystemException problem) {
+  static String of(IOException problem) {
+    if (problem instanceof FileSystemException file) {
+      return explain(file);
+    }
+    return problem instanceof DeviceException device
+        ? DeviceWords.of(device)
+        : problem.getMessage();
+  }
+
+  private static String explain(FileSystemException problem) {
     String file = problem.getFile();
     if (problem instanceof NoSuchFileException) {
       return file + ": there is no such file or folder";

@@ -1,4 +1,4 @@
-package org.matraloom.take;
+package org.matraloom.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -10,16 +10,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.matraloom.app.Main;
 import org.matraloom.notation.ScoreReader;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
+import org.matraloom.take.Practice;
 
 /** What is said to be practised can be typed, for every sample. */
-class PracticeTest {
+class TypedDrillTest {
 
   @Test
   void everyDrillWorks() throws IOException {
@@ -48,10 +49,8 @@ class PracticeTest {
 
   /** Without the name of a file for the sound the drill prints its score. */
   private static void assertWorks(Practice next, Path score) {
-    List<String> words = new ArrayList<>(List.of("drill"));
-    words.addAll(next.drill());
-    words.addAll(next.needsScore() ? List.of(score.toString()) : List.of("--tala", "adi"));
-    words.addAll(next.options());
+    TypedDrill typed = new TypedDrill(score.toString(), Optional.empty(), "adi");
+    List<String> words = new ArrayList<>(typed.words(next));
     int file = words.indexOf("-o");
     assertTrue(file > 0 && words.get(file + 1).endsWith(".wav"), "" + words);
     words.subList(file, file + 2).clear();

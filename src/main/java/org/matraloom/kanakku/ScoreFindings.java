@@ -1,0 +1,38 @@
+package org.matraloom.kanakku;
+
+import org.matraloom.score.Composition;
+import org.matraloom.score.Performance;
+import org.matraloom.score.Span;
+
+/**
+ * What is to be known of a score at a glance.
+ *
+ * @param landing where it ends
+ * @param barsHold whether every bar stands where an anga or an avartana ends
+ * @param yati the shape of the purvanga of its first round
+ */
+public record ScoreFindings(Landing landing, boolean barsHold, Yati yati) {
+
+  /**
+   * Looks at a score.
+   *
+   * @param composition the score
+   * @return what was found
+   */
+  public static ScoreFindings of(Composition composition) {
+    Performance performance = Performance.of(composition);
+    Span.Round round = performance.rounds().get(0);
+    Yati yati = Structure.of(composition, round.phrase(), round.nadai()).yati();
+    boolean barsHold = FalseClaim.in(performance).isEmpty();
+    return new ScoreFindings(Landing.of(performance), barsHold, yati);
+  }
+
+  /**
+   * Whether it passes its check.
+   *
+   * @return true if it lands and no bar claims what is not so
+   */
+  public boolean passes() {
+    return barsHold && landing.lands();
+  }
+}
