@@ -10,7 +10,7 @@ import java.util.Locale;
 
 /**
  * Prints what TarsosDSP's own onset detectors find, for the crosscheck: one line for a file and a
- * setting, "NAME|FILE|SECONDS SECONDS ...". Run with the program's jar on the class path.
+ * setting, "NAME|FILE|SECONDS SECONDS ...". Run with the libraries of the build on the class path.
  */
 class TarsosOnsets {
 

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.Locale;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.time.FrameClock;
@@ -13,26 +15,21 @@ final class EventTable {
 
   private EventTable() {}
 
-  static void printCsv(Timeline timeline, FrameClock clock, PrintWriter out) {
-    out.print("kind,round,beat,seconds,frame,text\r\n");
+  static void printCsv(Timeline timeline, FrameClock clock, PrintWriter out) throws IOException {
+    CSVPrinter table = CSVFormat.RFC4180.print(out);
+    table.printRecord("kind", "round", "beat", "seconds", "frame", "text");
     int round = 0;
     for (Event event : timeline) {
       EventRow row = EventRow.of(event, round);
       round = row.round();
-      out.printf(
-          Locale.ROOT,
-          "%s,%d,%s,%.6f,%d,%s\r\n",
+      table.printRecord(
           row.kind(),
           row.round(),
           event.beat(),
-          clock.secondsAt(event.beat()),
+          String.format(Locale.ROOT, "%.6f", clock.secondsAt(event.beat())),
           clock.frameAt(event.beat()),
-          quoted(row.text()));
+          row.text());
     }
-  }
-
-  private static String quoted(String text) {
-    return text.matches("[^\",\r\n]*") ? text : '"' + text.replace("\"", "\"\"") + '"';
   }
 
   static void printJson(Timeline timeline, FrameClock clock, PrintWriter out) throws IOException {

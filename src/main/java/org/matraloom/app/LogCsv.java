@@ -3,6 +3,8 @@ package org.matraloom.app;
 import java.io.IOException;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
 import org.matraloom.log.Entry;
 import org.matraloom.log.History;
 
@@ -11,60 +13,54 @@ import org.matraloom.log.History;
  */
 final class LogCsv {
 
-  private static final String HEAD =
-      "when,kind,piece,round,nadai,tempo,clean,landing_error_ms,voiced_seconds,recording,remark";
-
   private LogCsv() {}
 
   static void write(History history, Appendable out) throws IOException {
-    row(out, HEAD);
+    CSVPrinter table = new CSVPrinter(out, CSVFormat.RFC4180);
+    table.printRecord(
+        "when",
+        "kind",
+        "piece",
+        "round",
+        "nadai",
+        "tempo",
+        "clean",
+        "landing_error_ms",
+        "voiced_seconds",
+        "recording",
+        "remark");
     for (Entry entry : history.entries()) {
-      String head =
-          entry.when()
-              + ","
-              + entry.kind().name().toLowerCase(Locale.ROOT)
-              + ","
-              + quoted(entry.piece());
-      row(
-          out,
-          String.join(
-              ",",
-              head,
-              "",
-              "",
-              number(entry.tempo()),
-              entry.clean().map(String::valueOf).orElse(""),
-              number(entry.landingErrorMs()),
-              Double.toString(entry.voicedSeconds()),
-              quoted(entry.recording().orElse("")),
-              quoted(entry.remark())));
+      String kind = entry.kind().name().toLowerCase(Locale.ROOT);
+      table.printRecord(
+          entry.when(),
+          kind,
+          entry.piece(),
+          "",
+          "",
+          number(entry.tempo()),
+          entry.clean().map(String::valueOf).orElse(""),
+          number(entry.landingErrorMs()),
+          entry.voicedSeconds(),
+          entry.recording().orElse(""),
+          entry.remark());
       for (Entry.RoundEntry round : entry.rounds()) {
-        String nadai = round.nadai() == 0 ? "" : Integer.toString(round.nadai());
-        row(
-            out,
-            head
-                + ","
-                + round.round()
-                + ","
-                + nadai
-                + ","
-                + round.tempo()
-                + ","
-                + round.clean()
-                + ",,,,");
+        table.printRecord(
+            entry.when(),
+            kind,
+            entry.piece(),
+            round.round(),
+            round.nadai() == 0 ? "" : round.nadai(),
+            round.tempo(),
+            round.clean(),
+            "",
+            "",
+            "",
+            "");
       }
     }
   }
 
-  private static void row(Appendable out, String text) throws IOException {
-    out.append(text).append("\r\n");
-  }
-
   private static String number(OptionalDouble value) {
     return value.isPresent() ? Double.toString(value.getAsDouble()) : "";
-  }
-
-  private static String quoted(String text) {
-    return text.matches("[^\",\r\n]*") ? text : '"' + text.replace("\"", "\"\"") + '"';
   }
 }

@@ -11,7 +11,7 @@ import picocli.CommandLine.Command;
 @Command(
     name = "matraloom",
     mixinStandardHelpOptions = true,
-    version = "matraloom 0.1.0",
+    versionProvider = ProgramVersion.class,
     sortOptions = false,
     description = {
       "Write a konnakkol composition as text, prove that it lands, and practise it.",

@@ -1,7 +1,9 @@
 package org.matraloom.take;
 
-import java.io.BufferedInputStream;
-import java.io.ByteArrayOutputStream;
+import com.jcraft.jogg.Packet;
+import com.jcraft.jogg.Page;
+import com.jcraft.jogg.StreamState;
+import com.jcraft.jogg.SyncState;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
@@ -10,119 +12,104 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayDeque;
-import java.util.Deque;
+import java.util.Arrays;
 
-/** The packets of the first stream of an Ogg file, in order (layout: RFC 3533, section 6). */
+/**
+ * The packets of the first stream of an Ogg file, in order (layout: RFC 3533, section 6).
+ *
+ * <p>jogg puts pages together and checks them; here is decided what a fault means. What stands
+ * behind the last page of the stream is not looked at.
+ */
 final class OggPackets implements Closeable {
 
   private static final int PAGE_HEAD = 27;
   private static final int LONGEST_PAGE = 65_307;
   private static final int PAGE_MARK = 0x5367674F;
-  private static final int CHECKSUM_AT = 22;
-  private static final int CHECKSUM_POLYNOMIAL = 0x04C11DB7;
-  private static final int WHOLE_SEGMENT = 255;
+  private static final int READ_BYTES = 1 << 13;
 
   /** Where a packet of one stream is longer than this, the file is not sound. */
   private static final int LONGEST_PACKET = 1 << 24;
 
   private final Path file;
   private final InputStream in;
-  private final Deque<byte[]> ready = new ArrayDeque<>();
-  private final ByteArrayOutputStream unfinished = new ByteArrayOutputStream();
+  private final SyncState pages = new SyncState();
+  private final StreamState packets = new StreamState();
+  private final Page page = new Page();
+  private final Packet packet = new Packet();
   private boolean started;
+  private boolean ended;
   private int stream;
+
+  /** The bytes of pages since the last packet ended. */
+  private int unfinished;
 
   OggPackets(Path file) throws IOException {
     this.file = file;
-    in = new BufferedInputStream(Files.newInputStream(file), 1 << 16);
+    in = Files.newInputStream(file);
   }
 
   /** The next packet's bytes, or an empty array at the end, even one that comes too early. */
   byte[] next() throws IOException {
-    while (ready.isEmpty()) {
-      if (!readPage()) {
+    while (true) {
+      int found = started ? packets.packetout(packet) : 0;
+      if (found < 0) {
+        throw damaged("one of its Ogg pages is missing");
+      } else if (found > 0 && packet.bytes > 0) {
+        unfinished = 0;
+        return Arrays.copyOfRange(packet.packet_base, packet.packet, packet.packet + packet.bytes);
+      } else if (found == 0 && !readPage()) {
         return new byte[0];
       }
     }
-    return ready.remove();
   }
 
   /** A packet of the header, which must be there. */
   byte[] header() throws IOException {
-    byte[] packet = next();
-    if (packet.length == 0) {
+    byte[] bytes = next();
+    if (bytes.length == 0) {
       throw new RecordingException(file, "breaks off inside its header");
     }
-    return packet;
+    return bytes;
   }
 
+  /** Hands on the next whole page of the stream; false if there is none. */
   private boolean readPage() throws IOException {
-    byte[] bytes = in.readNBytes(PAGE_HEAD);
-    if (bytes.length < PAGE_HEAD) {
-      return false;
+    while (!ended) {
+      int found = pages.pageout(page);
+      if (found < 0) {
+        throw damaged("one of its Ogg pages has changed");
+      } else if (found == 0) {
+        int at = pages.buffer(READ_BYTES);
+        int count = in.read(pages.data, at, READ_BYTES);
+        if (count < 0) {
+          return false;
+        }
+        pages.wrote(count);
+      } else if (isOwn()) {
+        unfinished += page.body_len;
+        if (unfinished > LONGEST_PACKET) {
+          throw damaged("one of its packets does not end");
+        }
+        packets.pagein(page);
+        ended = page.eos() != 0;
+        return true;
+      }
     }
-    ByteBuffer head = ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
-    byte[] segments = in.readNBytes(bytes[PAGE_HEAD - 1] & 0xFF);
-    if (head.getInt(0) != PAGE_MARK || segments.length < (bytes[PAGE_HEAD - 1] & 0xFF)) {
-      return false;
-    }
-    byte[] body = in.readNBytes(bodyLength(segments));
-    if (body.length < bodyLength(segments)) {
-      return false;
-    }
-    int claimed = head.getInt(CHECKSUM_AT);
-    head.putInt(CHECKSUM_AT, 0);
-    if (claimed != checksum(checksum(checksum(0, bytes), segments), body)) {
-      throw new RecordingException(file, "is damaged: one of its Ogg pages has changed");
-    }
-    int serial = head.getInt(14);
+    return false;
+  }
+
+  /** Whether the page is of the stream that the file begins with. */
+  private boolean isOwn() {
     if (!started) {
       started = true;
-      stream = serial;
+      stream = page.serialno();
+      packets.init(stream);
     }
-    int at = 0;
-    for (byte segment : segments) {
-      int length = segment & 0xFF;
-      if (serial == stream) {
-        add(body, at, length);
-      }
-      at += length;
-    }
-    return true;
+    return page.serialno() == stream;
   }
 
-  private static int bodyLength(byte[] segments) {
-    int length = 0;
-    for (byte segment : segments) {
-      length += segment & 0xFF;
-    }
-    return length;
-  }
-
-  /** Goes on with the checksum of RFC 3533 over more bytes. */
-  static int checksum(int start, byte[] bytes) {
-    int sum = start;
-    for (byte value : bytes) {
-      sum ^= value << 24;
-      for (int bit = 0; bit < 8; bit++) {
-        sum = sum << 1 ^ (sum < 0 ? CHECKSUM_POLYNOMIAL : 0);
-      }
-    }
-    return sum;
-  }
-
-  private void add(byte[] body, int at, int length) throws IOException {
-    unfinished.write(body, at, length);
-    if (unfinished.size() > LONGEST_PACKET) {
-      throw new RecordingException(file, "is damaged: one of its packets does not end");
-    }
-    if (length < WHOLE_SEGMENT) {
-      if (unfinished.size() > 0) {
-        ready.add(unfinished.toByteArray());
-      }
-      unfinished.reset();
-    }
+  private RecordingException damaged(String how) {
+    return new RecordingException(file, "is damaged: " + how);
   }
 
   /** The position that the last page claims for its end, in frames; -1 if there is none. */

@@ -4,7 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
 
@@ -15,6 +20,17 @@ class MainTest {
     CommandLineRun run = CommandLineRun.of();
     assertEquals(ExitCode.DONE, run.code());
     assertTrue(run.out().contains("Start with: matraloom demo"), run.out());
+  }
+
+  @Test
+  void theVersionIsThatOfTheBuild() throws IOException {
+    Matcher built =
+        Pattern.compile("<artifactId>matraloom</artifactId>\\s*<version>([^<]+)</version>")
+            .matcher(Files.readString(Path.of("pom.xml")));
+    assertTrue(built.find());
+    CommandLineRun run = CommandLineRun.of("--version");
+    assertEquals(ExitCode.DONE, run.code());
+    assertEquals("matraloom " + built.group(1), run.out().strip());
   }
 
   @Test

@@ -163,16 +163,37 @@ final class SoundFiles {
   private static void page(
       ByteArrayOutputStream out, int flags, long granule, int number, byte[] packet)
       throws IOException {
-    int segments = packet.length / 255 + 1;
-    ByteBuffer head = ByteBuffer.allocate(27 + segments).order(ByteOrder.LITTLE_ENDIAN);
-    head.put(ascii("OggS")).put((byte) 0).put((byte) flags).putLong(granule).putInt(7);
-    head.putInt(number).putInt(0).put((byte) segments);
+    out.write(page(7, flags, granule, number, packet, packet.length / 255 + 1));
+  }
+
+  /**
+   * A page with one packet, or with a beginning of one that fills whole segments.
+   *
+   * @param segments the number of segments: one more than the body fills if its packet ends here
+   */
+  static byte[] page(int serial, int flags, long granule, int number, byte[] body, int segments) {
+    ByteBuffer page =
+        ByteBuffer.allocate(27 + segments + body.length).order(ByteOrder.LITTLE_ENDIAN);
+    page.put(ascii("OggS")).put((byte) 0).put((byte) flags).putLong(granule).putInt(serial);
+    page.putInt(number).putInt(0).put((byte) segments);
     for (int i = 0; i < segments; i++) {
-      head.put((byte) Math.min(255, packet.length - i * 255));
+      page.put((byte) Math.min(255, body.length - i * 255));
     }
-    head.putInt(22, OggPackets.checksum(OggPackets.checksum(0, head.array()), packet));
-    out.write(head.array());
-    out.write(packet);
+    page.put(body);
+    page.putInt(22, checksum(page.array()));
+    return page.array();
+  }
+
+  /** The checksum of RFC 3533, section 6: CRC-32 with polynomial 0x04c11db7, nothing reflected. */
+  private static int checksum(byte[] bytes) {
+    int sum = 0;
+    for (byte value : bytes) {
+      sum ^= value << 24;
+      for (int bit = 0; bit < 8; bit++) {
+        sum = sum << 1 ^ (sum < 0 ? 0x04C11DB7 : 0);
+      }
+    }
+    return sum;
   }
 
   private static byte[] ascii(String text) {

@@ -1,0 +1,27 @@
+package org.matraloom.app;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine.IVersionProvider;
+
+/** The version that the build wrote into the program; read only when somebody asks for it. */
+final class ProgramVersion implements IVersionProvider {
+
+  private static final String FILE = "/org/matraloom/version.txt";
+
+  /** Keeps picocli's factory happy; the class has no state. */
+  ProgramVersion() {}
+
+  @Override
+  public String[] getVersion() {
+    try (InputStream in = ProgramVersion.class.getResourceAsStream(FILE)) {
+      return new String[] {
+        "matraloom " + new String(in.readAllBytes(), StandardCharsets.UTF_8).strip()
+      };
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
+}
