@@ -9,7 +9,7 @@ public enum LandingBeat {
   CLAPS("the claps in the recording"),
 
   /** The pulse that the take has before its nadai changes, carried on. */
-  PULSE_BEFORE_CHANGE("the pulse before the nadai changes"),
+  PULSE_BEFORE_CHANGE("the pulse before the change"),
 
   /** The pulse of the whole take. */
   PULSE("the pulse of the take");

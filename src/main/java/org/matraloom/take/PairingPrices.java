@@ -48,6 +48,9 @@ final class PairingPrices {
 
   private static final double NEXT_MATRAS = 1.6;
 
+  /** What is nearer is of the same sollu: a hum before it, lips that part after it. */
+  private static final double SAME_MATRAS = 0.65;
+
   private final List<Onset> onsets;
   private final int sollus;
   private final double[] extraCost;
@@ -100,10 +103,13 @@ final class PairingPrices {
 
   /** Whether a sure sound stands right before the first sollu. */
   boolean isSureBefore(int first, double matraSeconds) {
-    double from = onsets.get(first).seconds() - NEXT_MATRAS * matraSeconds;
+    double at = onsets.get(first).seconds();
+    double from = at - NEXT_MATRAS * matraSeconds;
     boolean isSure = false;
     for (int j = first - 1; j >= 0 && onsets.get(j).seconds() >= from; j--) {
-      isSure |= onsets.get(j).confidence() >= SURE_CONFIDENCE;
+      isSure |=
+          onsets.get(j).confidence() >= SURE_CONFIDENCE
+              && at - onsets.get(j).seconds() > SAME_MATRAS * matraSeconds;
     }
     return isSure;
   }
@@ -117,10 +123,13 @@ final class PairingPrices {
 
   /** Whether a sure sound stands right after the last sollu. */
   boolean isSureAfter(int last, int count, double matraSeconds) {
-    double to = onsets.get(last).seconds() + NEXT_MATRAS * matraSeconds;
+    double at = onsets.get(last).seconds();
+    double to = at + NEXT_MATRAS * matraSeconds;
     boolean isSure = false;
     for (int j = last + 1; j < count && onsets.get(j).seconds() <= to; j++) {
-      isSure |= onsets.get(j).confidence() >= SURE_CONFIDENCE;
+      isSure |=
+          onsets.get(j).confidence() >= SURE_CONFIDENCE
+              && onsets.get(j).seconds() - at > SAME_MATRAS * matraSeconds;
     }
     return isSure;
   }

@@ -109,7 +109,7 @@ class RecordingsTest {
   void flacGivesEverySampleBack() throws IOException {
     for (int bits : new int[] {16, 24}) {
       Path file = folder.resolve(bits + ".flac");
-      SoundFiles.flac(file, BURSTS, bits);
+      FlacFile.write(file, BURSTS, bits);
       assertSame(BURSTS, SoundFiles.readAll(file), 1.01 / (1 << 15));
     }
   }
@@ -178,7 +178,7 @@ class RecordingsTest {
     byte[] wav = Files.readAllBytes(sound);
     SoundFiles.aiff(sound, "NONE", 16, SoundFiles.whole(BURSTS, 16, BIG));
     byte[] aiff = Files.readAllBytes(sound);
-    SoundFiles.flac(sound, BURSTS, 16);
+    FlacFile.write(sound, BURSTS, 16);
     byte[] flac = Files.readAllBytes(sound);
     SoundFiles.opus(sound, SoundFiles.bursts(48_000));
     byte[] opus = Files.readAllBytes(sound);

@@ -10,10 +10,6 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import net.sourceforge.javaflacencoder.EncodingConfiguration;
-import net.sourceforge.javaflacencoder.FLACEncoder;
-import net.sourceforge.javaflacencoder.FLACFileOutputStream;
-import net.sourceforge.javaflacencoder.StreamConfiguration;
 
 /** Sounds with known beginnings, and files of them in many formats. */
 final class SoundFiles {
@@ -102,31 +98,6 @@ final class SoundFiles {
       }
     }
     return bytes.toByteArray();
-  }
-
-  static void flac(Path file, float[] sound, int bits) throws IOException {
-    FLACEncoder encoder = new FLACEncoder();
-    encoder.setStreamConfiguration(
-        new StreamConfiguration(
-            1,
-            StreamConfiguration.DEFAULT_MIN_BLOCK_SIZE,
-            StreamConfiguration.DEFAULT_MAX_BLOCK_SIZE,
-            RATE,
-            bits));
-    encoder.setEncodingConfiguration(new EncodingConfiguration());
-    int[] samples = new int[sound.length];
-    for (int i = 0; i < samples.length; i++) {
-      samples[i] = (int) Math.round(sound[i] * (double) ((1L << bits - 1) - 1));
-    }
-    FLACFileOutputStream out = new FLACFileOutputStream(file.toString());
-    try {
-      encoder.setOutputStream(out);
-      encoder.openFLACStream();
-      encoder.addSamples(samples, samples.length);
-      encoder.encodeSamples(samples.length, true);
-    } finally {
-      out.close();
-    }
   }
 
   /** An Ogg Opus file with one packet a page, as RFC 7845 lays it out. */
