@@ -15,6 +15,9 @@ import org.matraloom.score.Lexicon;
  */
 record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
 
+  /** From here on the usual lags are not this performer's. */
+  private static final double UNUSUAL_SECONDS = 0.008;
+
   /** Fewer sollus have no pulse. */
   static final int LEAST = 4;
 
@@ -40,10 +43,13 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
     List<ExpectedSollu> expected = alignment.expected();
     List<FeltBeat> kinds =
         expected.stream().map(each -> FeltBeat.of(each.sollu(), lexicon)).toList();
-    if (!alignment.lagSeconds().isEmpty()) {
-      return with(learnt(kinds, alignment), alignment);
-    }
     double[] usual = FeltBeat.usualLags();
+    if (!alignment.lagSeconds().isEmpty()) {
+      double[] learnt = learnt(kinds, alignment);
+      if (isUnusual(learnt, byKind(usual, kinds), alignment)) {
+        return with(learnt, alignment);
+      }
+    }
     SaidSollus first = with(byKind(usual, kinds), alignment).wandering(expected);
     return with(byKind(FeltLags.of(expected, kinds, first.sollus), kinds), alignment);
   }
@@ -97,6 +103,17 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
 
   private static double[] byKind(double[] lags, List<FeltBeat> kinds) {
     return kinds.stream().mapToDouble(kind -> lags[kind.ordinal()]).toArray();
+  }
+
+  /**
+   * Whether a performer's lags are other than usual; where they are not, the usual ones are surer.
+   */
+  private static boolean isUnusual(double[] learnt, double[] usual, Alignment alignment) {
+    return Robust.median(
+            alignment.said().stream()
+                .mapToDouble(said -> Math.abs(learnt[said.sollu()] - usual[said.sollu()]))
+                .toArray())
+        > UNUSUAL_SECONDS;
   }
 
   /** What was learnt tells sollus from one another; how late all are felt is taken as usual. */
