@@ -13,7 +13,6 @@ enum FaultKind {
   CHANGE("a change of nadai at a wrong speed"),
   LATE_ENTRY("first sollus that were not said"),
   MISSED("missing sollus"),
-  ADDED("a sollu too many"),
   DRIFT("a pulse that runs or drags"),
   UNEVEN("a place of the beat that is always off"),
   CUT_END("an end that was not recorded");
