@@ -90,13 +90,18 @@ final class PairingLessons {
       ofKind[kind] = -usual[kind];
     }
     double[] rest = new double[count];
+    double[] middle = new double[count];
     for (int sweep = 0; sweep < SWEEPS; sweep++) {
       double[] even = new double[count];
       for (int i = 0; i < count; i++) {
         even[i] = late[i] - ofKind[kinds[said.get(i).sollu()]];
       }
       for (int i = 0; i < count; i++) {
-        rest[i] = late[i] - around(even, run, i);
+        int[] near = near(run, i);
+        middle[i] =
+            sweep == 0 ? Robust.median(Arrays.copyOfRange(even, near[0], near[1])) : middle[i];
+        middle[i] = clippedMean(even, near, middle[i]);
+        rest[i] = late[i] - middle[i];
       }
       for (int kind = 0; kind < most; kind++) {
         int which = kind;
@@ -145,26 +150,27 @@ final class PairingLessons {
     return Arrays.stream(usual).map(lag -> lag - mean).toArray();
   }
 
-  /** How late the sounds about one are as a rule. */
-  private static double around(double[] late, int[] run, int i) {
+  /** The sounds about one, as many before it as after it where that is possible. */
+  private static int[] near(int[] run, int i) {
     int from = i;
     int to = i + 1;
     while (from > 0 && i - from < REACH && run[from - 1] == run[i]) {
       from--;
     }
-    while (to < late.length && to - i <= REACH && run[to] == run[i]) {
+    while (to < run.length && to - i <= REACH && run[to] == run[i]) {
       to++;
     }
     int reach = Math.min(i - from, to - 1 - i);
-    double[] near =
-        reach < 2
-            ? Arrays.copyOfRange(late, from, to)
-            : Arrays.copyOfRange(late, i - reach, i + reach + 1);
-    double middle = Robust.median(near);
-    return Arrays.stream(near)
-        .map(value -> Math.max(middle - CLIPPED_SECONDS, Math.min(middle + CLIPPED_SECONDS, value)))
-        .average()
-        .orElse(0);
+    return reach < 2 ? new int[] {from, to} : new int[] {i - reach, i + reach + 1};
+  }
+
+  /** How late the sounds from one to before another are as a rule. */
+  private static double clippedMean(double[] late, int[] near, double middle) {
+    double sum = 0;
+    for (int i = near[0]; i < near[1]; i++) {
+      sum += Math.max(middle - CLIPPED_SECONDS, Math.min(middle + CLIPPED_SECONDS, late[i]));
+    }
+    return sum / (near[1] - near[0]);
   }
 
   /**

@@ -44,7 +44,7 @@ final class PairingPrices {
   private static final double AT_END = 3;
 
   /** What is so sure an onset, and no more matras away than this, belongs to the words. */
-  private static final double SURE_CONFIDENCE = 0.35;
+  static final double SURE_CONFIDENCE = 0.35;
 
   private static final double NEXT_MATRAS = 1.6;
 
