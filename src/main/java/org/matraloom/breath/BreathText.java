@@ -52,7 +52,7 @@ public final class BreathText {
 
   private String written() {
     head();
-    MarkedLines lines = new MarkedLines(out, composition, plan.breaths());
+    MarkedLines lines = new MarkedLines(out, plan.performance(), plan.breaths());
     int breath = 0;
     for (Span span : plan.performance().spans()) {
       if (span instanceof Span.Round round) {

@@ -57,13 +57,8 @@ public record BreathTimeline(Timeline score, BreathPlan plan) implements Timelin
 
     private Event cut(Event event) {
       if (event instanceof Event.SolluSaid said && nextBreath < breaths.size()) {
-        Ratio left = breaths.get(nextBreath).startBeat().minus(said.beat());
-        if (left.compareTo(said.beats()) < 0) {
-          Ratio articulated =
-              left.compareTo(said.articulatedBeats()) < 0 ? left : said.articulatedBeats();
-          return new Event.SolluSaid(
-              said.beat(), left, articulated, said.sollu(), said.stress(), said.round());
-        }
+        Ratio stop = breaths.get(nextBreath).startBeat();
+        return new Event.SolluSaid(said.spoken().stoppedAt(stop), said.stress());
       }
       return event;
     }

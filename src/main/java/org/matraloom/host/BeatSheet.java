@@ -73,14 +73,11 @@ final class BeatSheet {
     List<Mark> marks = new ArrayList<>();
     if (event instanceof Event.SolluSaid said) {
       marks.add(new Mark(said.beat(), said.sollu().spelling()));
-      Ratio end = said.beat().plus(said.beats());
-      Ratio next = said.beat().plus(said.articulatedBeats());
-      while (next.compareTo(end) < 0) {
-        marks.add(new Mark(next, ","));
-        next = next.plus(said.articulatedBeats());
-      }
+      said.spoken().rings().stream()
+          .flatMap(ring -> ring.each().stream())
+          .forEach(one -> marks.add(new Mark(one.beat(), ",")));
     } else if (event instanceof Event.Silence silence) {
-      marks.add(new Mark(silence.beat(), "."));
+      silence.matras().each().forEach(one -> marks.add(new Mark(one.beat(), ".")));
     } else if (event instanceof Event.Inhale inhale) {
       marks.add(new Mark(inhale.beat(), inhale.full() ? "V" : "v"));
     }

@@ -5,6 +5,7 @@ import java.util.Iterator;
 import java.util.List;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Sollu;
+import org.matraloom.score.Spoken;
 import org.matraloom.time.Ratio;
 
 /**
@@ -58,8 +59,8 @@ public record LeadInTimeline(Timeline score, Ratio fromBeat, int matrasPerBeat, 
     for (int i = 0; i < sollus.size(); i++) {
       Ratio beat = fromBeat.plus(matra.times(i));
       Event.Stress stress = beat.isWhole() ? Event.Stress.PHRASE : Event.Stress.NONE;
-      words.add(
-          new Event.SolluSaid(beat, matra, matra, sollus.get(i), stress, BEFORE_THE_FIRST_ROUND));
+      Spoken word = Spoken.aside(beat, sollus.get(i), matrasPerBeat, BEFORE_THE_FIRST_ROUND);
+      words.add(new Event.SolluSaid(word, stress));
     }
     return new MergedEvents(List.of(score.iterator(), words.iterator()));
   }

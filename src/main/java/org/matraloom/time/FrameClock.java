@@ -52,8 +52,9 @@ public record FrameClock(Tempo tempo, int ratePerSecond, Ratio originBeat) {
   public long framesIn(Ratio beats) {
     Ratio perBeat = tempo.secondsPerBeat();
     BigInteger num =
-        beats.scaledNum(
-            BigInteger.valueOf(perBeat.num()).multiply(BigInteger.valueOf(ratePerSecond)));
+        BigInteger.valueOf(beats.num())
+            .multiply(BigInteger.valueOf(perBeat.num()))
+            .multiply(BigInteger.valueOf(ratePerSecond));
     BigInteger den = BigInteger.valueOf(beats.den()).multiply(BigInteger.valueOf(perBeat.den()));
     BigInteger twiceDen = den.multiply(TWO);
     return floorDiv(num.multiply(TWO).add(den), twiceDen).longValueExact();
