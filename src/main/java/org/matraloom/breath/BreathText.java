@@ -138,7 +138,7 @@ public final class BreathText {
   }
 
   private String source(Breath breath) {
-    Ratio cut = breath.cutBeats().times(composition.tempo().secondsPerBeat());
+    Ratio cut = composition.tempo().secondsOf(breath.cutBeats());
     String shortened = String.format(Locale.ROOT, " is cut by %.2f s", cut.toDouble());
     return switch (breath.source()) {
       case SILENCE -> "of silence";

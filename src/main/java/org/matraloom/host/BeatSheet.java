@@ -61,7 +61,7 @@ final class BeatSheet {
     if (performance.beats().compareTo(Ratio.of(MOST_PLANNED_BEATS)) > 0) {
       return score;
     }
-    Performance atTempo = new Performance(performance.composition().at(tempo), performance.spans());
+    Performance atTempo = performance.at(tempo);
     return new BreathTimeline(score, BreathPlanner.plan(atTempo, BreathSettings.study()));
   }
 

@@ -39,7 +39,7 @@ public record SpeechRate(int matrasPerBeat, double matrasPerSecond, double faste
    * @return rates in the order in which they first occur
    */
   public static List<SpeechRate> of(Performance performance) {
-    Ratio beatsPerSecond = Ratio.ONE.dividedBy(performance.composition().tempo().secondsPerBeat());
+    Ratio beatsPerSecond = performance.composition().tempo().beatsIn(Ratio.ONE);
     Map<Kind, Ratio> known = new HashMap<>();
     Map<Integer, Ratio> shortest = new LinkedHashMap<>();
     for (Span.Round round : performance.rounds()) {

@@ -44,6 +44,16 @@ public interface Timeline extends Iterable<Event> {
   Iterator<Event> iterator();
 
   /**
+   * When a position is heard.
+   *
+   * @param beat a position in beats
+   * @return seconds from {@link #originBeat()} at the tempo of the composition, exact
+   */
+  default Ratio secondsAt(Ratio beat) {
+    return performance().composition().tempo().secondsOf(beat.minus(originBeat()));
+  }
+
+  /**
    * The clock that turns positions of this timeline into frames of a rendering.
    *
    * @param ratePerSecond frames a second, 8000 to 192000

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.matraloom.time.Ratio;
+import org.matraloom.time.Tempo;
 
 /**
  * A composition laid out in time: its rounds and silences, each with an exact beginning.
@@ -60,6 +61,16 @@ public record Performance(Composition composition, List<Span> spans) {
       }
     }
     return new Performance(composition, spans);
+  }
+
+  /**
+   * The same at another tempo.
+   *
+   * @param tempo the tempo to take
+   * @return a copy
+   */
+  public Performance at(Tempo tempo) {
+    return new Performance(composition.at(tempo), spans);
   }
 
   /**
