@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import org.matraloom.schedule.Event;
+import org.matraloom.schedule.ForwardingTimeline;
 import org.matraloom.schedule.Timeline;
-import org.matraloom.score.Performance;
 import org.matraloom.time.Ratio;
 
 /**
@@ -16,7 +16,7 @@ import org.matraloom.time.Ratio;
  * @param score the timeline of the same performance
  * @param plan where to breathe
  */
-public record BreathTimeline(Timeline score, BreathPlan plan) implements Timeline {
+public record BreathTimeline(Timeline score, BreathPlan plan) implements ForwardingTimeline {
 
   private static final class Breathing implements Iterator<Event> {
     private final Iterator<Event> events;
@@ -69,18 +69,8 @@ public record BreathTimeline(Timeline score, BreathPlan plan) implements Timelin
   }
 
   @Override
-  public Performance performance() {
-    return score.performance();
-  }
-
-  @Override
-  public Ratio originBeat() {
-    return score.originBeat();
-  }
-
-  @Override
-  public Ratio endBeat() {
-    return score.endBeat();
+  public boolean cuesBreaths() {
+    return true;
   }
 
   @Override

@@ -3,7 +3,6 @@ package org.matraloom.schedule;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
-import org.matraloom.score.Performance;
 import org.matraloom.score.Sollu;
 import org.matraloom.score.Spoken;
 import org.matraloom.time.Ratio;
@@ -17,7 +16,7 @@ import org.matraloom.time.Ratio;
  * @param sollus the sollus of the words, one a matra
  */
 public record LeadInTimeline(Timeline score, Ratio fromBeat, int matrasPerBeat, List<Sollu> sollus)
-    implements Timeline {
+    implements ForwardingTimeline {
 
   private static final int BEFORE_THE_FIRST_ROUND = 0;
 
@@ -35,21 +34,6 @@ public record LeadInTimeline(Timeline score, Ratio fromBeat, int matrasPerBeat, 
       throw new IllegalArgumentException(
           "lead-in words lie between the beginning of the count-in and the start");
     }
-  }
-
-  @Override
-  public Performance performance() {
-    return score.performance();
-  }
-
-  @Override
-  public Ratio originBeat() {
-    return score.originBeat();
-  }
-
-  @Override
-  public Ratio endBeat() {
-    return score.endBeat();
   }
 
   @Override

@@ -36,6 +36,15 @@ public interface Timeline extends Iterable<Event> {
   Ratio endBeat();
 
   /**
+   * Whether inhalations are among the events.
+   *
+   * @return true if breaths were planned for what is heard
+   */
+  default boolean cuesBreaths() {
+    return false;
+  }
+
+  /**
    * The events in order.
    *
    * @return a new iterator

@@ -2,6 +2,8 @@ package org.matraloom.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.matraloom.breath.Breath;
 import org.matraloom.score.Matras;
 import org.matraloom.score.Moment;
 import org.matraloom.score.MomentListener;
@@ -19,10 +21,15 @@ final class MarkReader implements MomentListener {
   private int round;
   private boolean insideNamed;
 
-  private MarkReader() {}
+  private final List<Breath> breaths;
+  private int nextBreath;
 
-  static MarkReader read(Performance performance) {
-    MarkReader reader = new MarkReader();
+  private MarkReader(List<Breath> breaths) {
+    this.breaths = breaths;
+  }
+
+  static MarkReader read(Performance performance, List<Breath> breaths) {
+    MarkReader reader = new MarkReader(breaths);
     performance.moments().forEachRemaining(moment -> moment.tell(reader));
     reader.openings.removeIf(opening -> opening.beat().equals(performance.endBeat()));
     return reader;
@@ -78,10 +85,20 @@ final class MarkReader implements MomentListener {
     int density = spoken.matrasPerBeat();
     boolean opens = spoken.opens() == Spoken.Opens.ROUND || spoken.opens() == Spoken.Opens.PHRASE;
     marks.add(
-        new Mark.Said(spoken.beat(), own, density, speed(own, density), spoken.sollu(), "", opens));
+        new Mark.Said(
+            spoken.beat(),
+            own,
+            density,
+            speed(own, density),
+            spoken.sollu(),
+            "",
+            opens,
+            breath(spoken.beat().plus(own))));
     for (Matras ring : spoken.rings()) {
       for (Matras one : ring.each()) {
-        marks.add(new Mark.Karvai(one.beat(), one.beats(), one.matrasPerBeat(), speed(one)));
+        marks.add(
+            new Mark.Karvai(
+                one.beat(), one.beats(), one.matrasPerBeat(), speed(one), breath(one.endBeat())));
       }
     }
   }
@@ -89,7 +106,9 @@ final class MarkReader implements MomentListener {
   @Override
   public void rests(Moment.Rest rest) {
     for (Matras one : rest.matras().each()) {
-      marks.add(new Mark.Silent(one.beat(), one.beats(), one.matrasPerBeat(), speed(one)));
+      marks.add(
+          new Mark.Silent(
+              one.beat(), one.beats(), one.matrasPerBeat(), speed(one), breath(one.endBeat())));
     }
   }
 
@@ -108,6 +127,13 @@ final class MarkReader implements MomentListener {
       openings.remove(openings.size() - 1);
     }
     openings.add(new Opening(beat, name, inRound));
+  }
+
+  /** The next breath of the plan, if it begins before the end of the mark that is written. */
+  private Optional<Breath> breath(Ratio end) {
+    boolean begins =
+        nextBreath < breaths.size() && breaths.get(nextBreath).startBeat().compareTo(end) < 0;
+    return begins ? Optional.of(breaths.get(nextBreath++)) : Optional.empty();
   }
 
   private static int speed(Matras one) {

@@ -27,14 +27,13 @@ final class RowBuilder {
   private int nextBreath;
   private int firstSpan;
 
-  RowBuilder(
-      Performance performance, List<Mark> marks, List<NadaiTurn> turns, List<Breath> breaths) {
+  RowBuilder(Performance performance, List<Mark> marks, List<NadaiTurn> turns) {
     this.performance = performance;
     this.avartana = performance.composition().avartana();
     this.angaStarts = new HashSet<>(avartana.angaStarts());
     this.marks = marks;
     this.turns = turns;
-    this.breaths = breaths;
+    this.breaths = marks.stream().flatMap(mark -> mark.breath().stream()).toList();
     this.firstAvartana = avartanaOf(performance.startBeat());
   }
 

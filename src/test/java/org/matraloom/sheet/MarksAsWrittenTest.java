@@ -20,7 +20,7 @@ class MarksAsWrittenTest {
     for (Composition composition : Unrolled.scores()) {
       Performance performance = Performance.of(composition);
       List<Map.Entry<Ratio, String>> signs = new ArrayList<>();
-      for (Mark mark : MarkReader.read(performance).marks()) {
+      for (Mark mark : MarkReader.read(performance, List.of()).marks()) {
         String sign =
             mark instanceof Mark.Said said
                 ? said.sollu().spelling()
