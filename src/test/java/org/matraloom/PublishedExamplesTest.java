@@ -173,7 +173,7 @@ class PublishedExamplesTest {
     }
     Landing landing = check("tala adi\ntempo 80\n" + matras(80) + rounds(4, 4, 5));
     assertEquals(List.of("20", "20", "16"), beatsOf(landing));
-    Ratio secondsPerBeat = landing.performance().composition().tempo().secondsPerBeat();
+    Ratio secondsPerBeat = landing.performance().composition().tempo().secondsOf(Ratio.ONE);
     List<String> seconds =
         landing.performance().spans().stream()
             .map(span -> span.endBeat().times(secondsPerBeat).toString())

@@ -1,6 +1,9 @@
 package org.matraloom.app;
 
+import org.matraloom.breath.BreathPlan;
+import org.matraloom.breath.BreathPlanner;
 import org.matraloom.breath.BreathSettings;
+import org.matraloom.score.Performance;
 import picocli.CommandLine.Option;
 
 /** What one person can do on a breath. */
@@ -31,6 +34,25 @@ final class BreathOptions {
       names = "--whole-karvais",
       description = "Let every sound ring out; breathe only in silences.")
   private boolean wholeKarvais;
+
+  /** Whether any of them is given. */
+  boolean isGiven() {
+    return concert
+        || wholeKarvais
+        || longestSeconds != null
+        || longestSollus != null
+        || shortestMs != null;
+  }
+
+  /** Refuses settings that change nothing that is heard. */
+  static UserError unheard() {
+    return new UserError("how to breathe is said, but breaths are heard only with --breath-cue");
+  }
+
+  /** The plan of a run; whatever shows, speaks, sounds or judges breaths takes them from it. */
+  BreathPlan plan(Performance performance) {
+    return BreathPlanner.plan(performance, settings());
+  }
 
   BreathSettings settings() {
     BreathSettings usual = concert ? BreathSettings.concert() : BreathSettings.study();

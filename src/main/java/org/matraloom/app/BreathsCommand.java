@@ -5,7 +5,6 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.matraloom.breath.BreathPlan;
-import org.matraloom.breath.BreathPlanner;
 import org.matraloom.breath.BreathText;
 import org.matraloom.breath.Cure;
 import org.matraloom.breath.Cures;
@@ -44,7 +43,7 @@ final class BreathsCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Performance performance = Performance.of(score.read());
-    BreathPlan plan = BreathPlanner.plan(performance, options.settings());
+    BreathPlan plan = options.plan(performance);
     List<Cure> cures = Cures.of(plan);
     PrintWriter out = command.commandLine().getOut();
     if (json) {

@@ -35,10 +35,10 @@ record EventRow(String kind, int round, String text, Optional<Ratio> beats) {
     } else if (event instanceof Event.Tick tick) {
       return mark("tick", tick.round(), Long.toString(tick.matra()));
     } else if (event instanceof Event.SolluSaid said) {
-      String spelling = said.sollu().spelling() + (said.rings() ? " (rings)" : "");
+      String spelling = said.sollu().spelling() + (said.spoken().isRinging() ? " (rings)" : "");
       return new EventRow("sollu", said.round(), spelling, Optional.of(said.beats()));
     } else if (event instanceof Event.Silence silence) {
-      return new EventRow("silence", silence.round(), "", Optional.of(silence.beats()));
+      return new EventRow("silence", silence.round(), "", Optional.of(silence.matras().beats()));
     } else if (event instanceof Event.Inhale inhale) {
       String kind = inhale.full() ? "full breath" : "catch breath";
       return new EventRow("breath", inhale.round(), kind, Optional.of(inhale.beats()));

@@ -7,8 +7,6 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import org.matraloom.breath.BreathPlanner;
-import org.matraloom.breath.BreathSettings;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.sheet.Captions;
 import org.matraloom.sheet.MidiFile;
@@ -76,7 +74,8 @@ final class ExportCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Timeline timeline = options.timeline(score.read());
+    TimelineOptions.Shown shown = options.shown(score.read());
+    Timeline timeline = shown.timeline();
     if (!Sheet.canHold(timeline.performance())) {
       throw new UserError(
           "a file holds at most "
@@ -88,7 +87,7 @@ final class ExportCommand implements Callable<Integer> {
       case "mid", "midi" ->
           WholeFile.write(output, file -> MidiFile.write(timeline, writing, file));
       case "musicxml", "xml" ->
-          WholeFile.write(output, file -> MusicXml.write(sheet(timeline, writing), file));
+          WholeFile.write(output, file -> MusicXml.write(sheet(shown, writing), file));
       case "vtt" -> WholeFile.writeText(output, file -> captions(timeline, writing, file));
       case "csv", "json" -> WholeFile.write(output, file -> table(timeline, file));
       default ->
@@ -99,15 +98,11 @@ final class ExportCommand implements Callable<Integer> {
     return ExitCode.DONE;
   }
 
-  private static Sheet sheet(Timeline timeline, SolluWriting writing) {
+  private static Sheet sheet(TimelineOptions.Shown shown, SolluWriting writing) {
     return Sheet.of(
-        timeline.performance(),
-        new SheetOptions(
-            SheetOptions.Lines.AVARTANA,
-            false,
-            false,
-            writing,
-            BreathPlanner.plan(timeline.performance(), BreathSettings.study()).breaths()));
+        shown.timeline().performance(),
+        new SheetOptions(SheetOptions.Lines.AVARTANA, false, false, writing),
+        shown.plan().get().breaths());
   }
 
   private void captions(Timeline timeline, SolluWriting writing, Appendable file)

@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.matraloom.pack.PackMaker;
 import org.matraloom.pack.PackMix;
@@ -73,12 +74,22 @@ final class PackCommand implements Callable<Integer> {
       description = "Avartanas counted before each track, 1 to 4 (default ${DEFAULT-VALUE}).")
   private int countIn;
 
+  @Option(
+      names = "--breath-cue",
+      description = "Plan the breaths of every track and cue each with the sound of an inhalation.")
+  private boolean breathCue;
+
+  @Mixin private BreathOptions breaths;
+
   @Mixin private DroneOptions drone;
 
   @Mixin private VoiceOptions voice;
 
   @Override
   public Integer call() throws IOException {
+    if (breaths.isGiven() && !breathCue) {
+      throw BreathOptions.unheard();
+    }
     Composition composition = score.read();
     PackOrder order = UserError.unlessRefused(() -> order(composition));
     Files.createDirectories(folder);
@@ -122,6 +133,7 @@ final class PackCommand implements Callable<Integer> {
         !noDrills,
         countIn,
         drone.sruti(),
-        !noMp3);
+        !noMp3,
+        breathCue ? Optional.of(breaths.settings()) : Optional.empty());
   }
 }

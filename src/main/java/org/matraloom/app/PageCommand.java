@@ -65,7 +65,7 @@ final class PageCommand implements Callable<Integer> {
     }
     Performance performance = rounds.of(Performance.of(score.read()));
     SheetOptions options = content.options(performance, score.lexicon());
-    Sheet sheet = Sheet.of(performance, options);
+    Sheet sheet = Sheet.of(performance, options, content.breaths(performance));
     PageSound sound = sound(performance);
     WholeFile.writeText(output, file -> PhonePage.write(sheet, sound, file));
     command.commandLine().getOut().println(output);

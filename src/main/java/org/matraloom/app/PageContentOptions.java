@@ -2,7 +2,6 @@ package org.matraloom.app;
 
 import java.util.List;
 import org.matraloom.breath.Breath;
-import org.matraloom.breath.BreathPlanner;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import org.matraloom.sheet.Script;
@@ -46,11 +45,11 @@ final class PageContentOptions {
               + Sheet.MOST_MATRAS
               + " matras and this piece has more; take some of it with --rounds");
     }
-    List<Breath> breaths =
-        withoutBreaths
-            ? List.of()
-            : BreathPlanner.plan(performance, breathOptions.settings()).breaths();
-    SolluWriting writing = new SolluWriting(script, lexicon);
-    return new SheetOptions(lines, large, cues, writing, breaths);
+    return new SheetOptions(lines, large, cues, new SolluWriting(script, lexicon));
+  }
+
+  /** The breaths to mark. */
+  List<Breath> breaths(Performance performance) {
+    return withoutBreaths ? List.of() : breathOptions.plan(performance).breaths();
   }
 }

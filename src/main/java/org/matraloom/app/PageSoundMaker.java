@@ -10,7 +10,6 @@ import org.matraloom.schedule.Event;
 import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Avartana;
-import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import org.matraloom.sheet.PageSound;
@@ -64,8 +63,7 @@ final class PageSoundMaker {
   }
 
   private List<LooseSounds.Loose> said(Tempo tempo) {
-    Composition composition = performance.composition().at(tempo);
-    Timeline timeline = ScoreTimeline.of(new Performance(composition, performance.spans()), 0);
+    Timeline timeline = ScoreTimeline.of(performance.at(tempo), 0);
     return loose.sollus(timeline, timeline.clock(RATE), voice);
   }
 

@@ -103,7 +103,7 @@ final class PlayCommand implements Callable<Integer> {
 
   private MadeDrill ofScore() throws IOException {
     Composition composition = score.read();
-    Passage passage = new Passage(timeline.timeline(composition), mix.mix());
+    Passage passage = new Passage(timeline.shown(composition).timeline(), mix.mix());
     return new MadeDrill(
         composition,
         "",
@@ -124,7 +124,8 @@ final class PlayCommand implements Callable<Integer> {
         made.countInAvartanas(),
         voice.voice(rate, score.lexicon()),
         made.sruti().map(tonic -> new SrutiDrone(tonic, rate)),
-        made.format());
+        made.format(),
+        timeline.breaths());
   }
 
   private Optional<Fade> fade() {

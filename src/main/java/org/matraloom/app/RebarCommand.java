@@ -52,12 +52,13 @@ final class RebarCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Composition piece = score.read();
-    List<Span.Round> rounds = Performance.of(piece).rounds();
+    Performance performance = Performance.of(piece);
+    List<Span.Round> rounds = performance.rounds();
     if (number < 1 || number > rounds.size()) {
       throw new UserError("--round is 1 to " + rounds.size() + ", given " + number);
     }
     PrintWriter out = command.commandLine().getOut();
-    print(rounds.get(number - 1), piece, out);
+    print(rounds.get(number - 1), performance, out);
     if (nadai != null) {
       if (nadai < 1 || nadai > Composition.HIGHEST_NADAI) {
         throw new UserError("--nadai is 1 to " + Composition.HIGHEST_NADAI + ", given " + nadai);
@@ -73,12 +74,13 @@ final class RebarCommand implements Callable<Integer> {
               piece.eduppuBeat(),
               piece.phrases(),
               List.of(new Step.Say(round.phrase(), 1, nadai, round.kalam())));
-      print(Performance.of(other).rounds().get(0), other, out);
+      Performance alone = Performance.of(other);
+      print(alone.rounds().get(0), alone, out);
     }
     return ExitCode.DONE;
   }
 
-  private void print(Span.Round round, Composition piece, PrintWriter out) {
+  private void print(Span.Round round, Performance performance, PrintWriter out) {
     out.println(
         round.phrase()
             + " in "
@@ -89,10 +91,11 @@ final class RebarCommand implements Callable<Integer> {
             + " matras, "
             + round.beats().toMixed()
             + " beats");
-    List<BeatRow> rows = BeatRow.of(round, piece);
+    List<BeatRow> rows = BeatRow.of(round, performance);
     int shown = all ? rows.size() : Math.min(A_SCREENFUL, rows.size());
     for (BeatRow row : rows.subList(0, shown)) {
-      long beat = Math.floorMod(row.beat(), (long) piece.avartana().beats()) + 1;
+      long beat =
+          Math.floorMod(row.beat(), (long) performance.composition().avartana().beats()) + 1;
       String line =
           String.format(
               "%s %3d %-14s %-" + WIDEST + "s %s",

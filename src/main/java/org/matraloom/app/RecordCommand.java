@@ -93,7 +93,7 @@ final class RecordCommand implements Callable<Integer> {
       DeviceOptions.print(out);
       return ExitCode.DONE;
     }
-    Timeline laidOut = timeline.timeline(score.read());
+    Timeline laidOut = timeline.shown(score.read()).timeline();
     PcmFormat guide = format.format();
     Path target = target();
     SoundDevices devices = SoundDevices.find();
@@ -126,7 +126,8 @@ final class RecordCommand implements Callable<Integer> {
             timeline.countInAvartanas(),
             voice.voice(rate, score.lexicon()),
             drone.sruti().map(tonic -> new SrutiDrone(tonic, rate)),
-            guide);
+            guide,
+            timeline.breaths());
     try (AudioOut heard = devices.openOut(device.device(), guide, SoundDevices.SAFE_MS);
         AudioIn said = devices.openIn(Optional.ofNullable(input), taken)) {
       TakeNote note = note(laidOut, roundTrip);

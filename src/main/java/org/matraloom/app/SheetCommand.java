@@ -68,7 +68,7 @@ final class SheetCommand implements Callable<Integer> {
       rebar(composition, performance, options, out);
       return ExitCode.DONE;
     }
-    Sheet sheet = Sheet.of(performance, options);
+    Sheet sheet = Sheet.of(performance, options, content.breaths(performance));
     if (readAloud && output != null) {
       requireText();
       WholeFile.writeText(output, file -> ReadAloud.write(sheet, file));

@@ -1,5 +1,7 @@
 package org.matraloom.app;
 
+import java.util.List;
+import org.matraloom.breath.Breath;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import org.matraloom.sheet.SheetOptions;
@@ -20,6 +22,10 @@ final class SheetContentOptions {
   private boolean cues;
 
   @Mixin private PageContentOptions content;
+
+  List<Breath> breaths(Performance performance) {
+    return content.breaths(performance);
+  }
 
   SheetOptions options(Performance performance, Lexicon lexicon) {
     return content.options(performance, lexicon, lines, cues);

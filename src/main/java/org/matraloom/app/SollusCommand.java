@@ -15,6 +15,7 @@ import org.matraloom.score.Performance;
 import org.matraloom.sound.PcmFormat;
 import org.matraloom.sound.SpokenPhrase;
 import org.matraloom.sound.WavWriter;
+import org.matraloom.time.FrameClock;
 import org.matraloom.time.Ratio;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -103,7 +104,7 @@ final class SollusCommand implements Callable<Integer> {
     SpokenPhrase spoken = said(rate);
     if (output != null) {
       write(spoken, new PcmFormat(rate, PcmFormat.USUAL.bits(), 1));
-      double seconds = (double) spoken.samples().length / rate;
+      double seconds = FrameClock.seconds(spoken.samples().length, rate);
       out.printf(Locale.ROOT, "%s: %.0f ms%n", output, 1000 * seconds);
     }
     if (picture != null) {

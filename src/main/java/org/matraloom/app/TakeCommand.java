@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.matraloom.breath.BreathPlan;
 import org.matraloom.notation.Reading;
 import org.matraloom.notation.ScoreReader;
 import org.matraloom.schedule.ScoreTimeline;
@@ -64,6 +65,8 @@ final class TakeCommand implements Callable<Integer> {
 
   @Mixin private RoundsOption rounds;
 
+  @Mixin private BreathOptions breaths;
+
   @Mixin private TakeOutputs outputs;
 
   @Mixin private NoteOptions log;
@@ -90,10 +93,11 @@ final class TakeCommand implements Callable<Integer> {
     files.stream().skip(1).forEach(OnsetOptions::requireFile);
     Performance performance = rounds(Performance.of(score));
     Timeline timeline = ScoreTimeline.of(performance, 0);
+    BreathPlan plan = breaths.plan(performance);
     List<TakeFindings> takes = new ArrayList<>();
     for (Path file : files.subList(1, files.size())) {
       OnsetCurve curve = OnsetOptions.listen(file);
-      takes.add(TakeFindings.of(timeline, curve, lexicon.lexicon(), GuideStart.of(file)));
+      takes.add(TakeFindings.of(timeline, curve, lexicon.lexicon(), GuideStart.of(file), plan));
     }
     PrintWriter out = command.commandLine().getOut();
     Optional<String> list = lexicon.file().map(Path::toString);

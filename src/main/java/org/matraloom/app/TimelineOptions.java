@@ -1,6 +1,7 @@
 package org.matraloom.app;
 
-import org.matraloom.breath.BreathPlanner;
+import java.util.function.Supplier;
+import org.matraloom.breath.BreathPlan;
 import org.matraloom.breath.BreathSettings;
 import org.matraloom.breath.BreathTimeline;
 import org.matraloom.schedule.ScoreTimeline;
@@ -13,6 +14,14 @@ import picocli.CommandLine.Option;
 
 /** Which rounds of a score are laid out, and the count-in before them. */
 final class TimelineOptions {
+
+  /**
+   * A timeline and the breath plan that goes with it.
+   *
+   * @param timeline what is heard
+   * @param plan where to breathe, the same for all that is shown and heard
+   */
+  record Shown(Timeline timeline, Supplier<BreathPlan> plan) {}
 
   @Option(
       names = "--count-in",
@@ -41,7 +50,18 @@ final class TimelineOptions {
       description = "Plan the breaths and cue each with the sound of an inhalation.")
   private boolean breathCue;
 
+  @Mixin private BreathOptions breaths;
+
+  /** What is heard, and nothing else that shows breaths. */
   Timeline timeline(Composition composition) {
+    if (breaths.isGiven() && !breathCue) {
+      throw BreathOptions.unheard();
+    }
+    return shown(composition).timeline();
+  }
+
+  /** What is heard, with the plan for what is shown beside it. */
+  Shown shown(Composition composition) {
     if (countIn < 0 || countIn > ScoreTimeline.MOST_COUNT_IN) {
       throw new UserError(
           "--count-in takes 0 to " + ScoreTimeline.MOST_COUNT_IN + " avartanas, given " + countIn);
@@ -50,9 +70,15 @@ final class TimelineOptions {
     Timeline counted = ScoreTimeline.of(performance, countIn);
     Timeline timeline =
         leadIn ? SpokenLeadIn.before(counted, Math.max(0, leadInAvartanas)) : counted;
-    return breathCue
-        ? new BreathTimeline(timeline, BreathPlanner.plan(performance, BreathSettings.study()))
-        : timeline;
+    if (!breathCue) {
+      return new Shown(timeline, () -> breaths.plan(performance));
+    }
+    BreathPlan plan = breaths.plan(performance);
+    return new Shown(new BreathTimeline(timeline, plan), () -> plan);
+  }
+
+  BreathSettings breaths() {
+    return breaths.settings();
   }
 
   int countInAvartanas() {

@@ -18,6 +18,7 @@ import org.matraloom.sound.Sruti;
 import org.matraloom.sound.SrutiDrone;
 import org.matraloom.sound.Track;
 import org.matraloom.sound.TrackWriter;
+import org.matraloom.time.FrameClock;
 
 /** Renders one track to a file and says so. */
 final class TrackOutput {
@@ -52,7 +53,7 @@ final class TrackOutput {
     try (ProgressLine progress = new ProgressLine(err)) {
       track.write(target, progress);
     }
-    double seconds = (double) track.lengthFrames() / format.ratePerSecond();
+    double seconds = FrameClock.seconds(track.lengthFrames(), format.ratePerSecond());
     int minutes = (int) (seconds / SECONDS_PER_MINUTE);
     out.printf(
         Locale.ROOT,

@@ -2,6 +2,7 @@ package org.matraloom.breath;
 
 import java.util.Optional;
 import org.matraloom.time.Ratio;
+import org.matraloom.time.Tempo;
 
 /**
  * What a plan costs, in points; the planner finds the plan that costs least.
@@ -34,13 +35,13 @@ final class BreathCost {
   private static final long MILLION = 1_000_000;
 
   private final BreathSettings settings;
-  private final Pace pace;
+  private final Tempo tempo;
   private final Ratio apartBeats;
 
-  BreathCost(BreathSettings settings, Pace pace) {
+  BreathCost(BreathSettings settings, Tempo tempo) {
     this.settings = settings;
-    this.pace = pace;
-    this.apartBeats = pace.beats(settings.apartMs());
+    this.tempo = tempo;
+    this.apartBeats = tempo.beatsInMs(settings.apartMs());
   }
 
   long ofBreath(Breath breath) {
@@ -49,7 +50,7 @@ final class BreathCost {
       points += CATCH;
     }
     if (breath.cutBeats().signum() > 0) {
-      points += CUT + pace.seconds(breath.cutBeats()).times(THOUSAND / CUT_MS_PER_POINT).ceil();
+      points += CUT + tempo.secondsOf(breath.cutBeats()).times(THOUSAND / CUT_MS_PER_POINT).ceil();
     }
     if (!breath.endsPhrase()) {
       points += INSIDE_PHRASE;
@@ -72,18 +73,19 @@ final class BreathCost {
 
   boolean isTooLong(Ratio beats, long sollus) {
     return sollus > settings.longestSollus()
-        || pace.seconds(beats).compareTo(settings.longestSeconds()) > 0;
+        || tempo.secondsOf(beats).compareTo(settings.longestSeconds()) > 0;
   }
 
   /** How many breaths a stretch lacks at least; 0 if it is not too long. */
   long missingBreaths(Ratio beats, long sollus) {
-    long byTime = pace.seconds(beats).dividedBy(settings.longestSeconds()).ceil();
+    long byTime = tempo.secondsOf(beats).dividedBy(settings.longestSeconds()).ceil();
     long bySollus = Ratio.of(sollus, settings.longestSollus()).ceil();
     return Math.max(1, Math.max(byTime, bySollus)) - 1;
   }
 
   private long load(Ratio beats, long sollus) {
-    long ofTime = pace.seconds(beats).times(THOUSAND).dividedBy(settings.longestSeconds()).floor();
+    long ofTime =
+        tempo.secondsOf(beats).times(THOUSAND).dividedBy(settings.longestSeconds()).floor();
     return Math.max(ofTime, THOUSAND * sollus / settings.longestSollus());
   }
 

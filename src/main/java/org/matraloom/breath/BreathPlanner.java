@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.matraloom.score.Performance;
 import org.matraloom.time.Ratio;
+import org.matraloom.time.Tempo;
 
 /**
  * Finds the plan that costs least, by dynamic programming over all breaths that could be taken.
@@ -19,17 +20,17 @@ public final class BreathPlanner {
   private static final long UNREACHED = Long.MAX_VALUE;
 
   private final Voice voice;
-  private final Pace pace;
+  private final Tempo tempo;
   private final BreathCost cost;
   private final List<Candidate> candidates;
   private final long[] best;
   private final int[] from;
 
-  private BreathPlanner(Voice voice, Pace pace, BreathSettings settings) {
+  private BreathPlanner(Voice voice, Tempo tempo, BreathSettings settings) {
     this.voice = voice;
-    this.pace = pace;
-    this.cost = new BreathCost(settings, pace);
-    this.candidates = Candidate.of(voice, pace, settings);
+    this.tempo = tempo;
+    this.cost = new BreathCost(settings, tempo);
+    this.candidates = Candidate.of(voice, tempo, settings);
     this.best = new long[candidates.size() + 2];
     this.from = new int[candidates.size() + 2];
   }
@@ -42,9 +43,9 @@ public final class BreathPlanner {
    * @return the plan that costs least
    */
   public static BreathPlan plan(Performance performance, BreathSettings settings) {
-    Pace pace = new Pace(performance.composition().tempo());
+    Tempo tempo = performance.composition().tempo();
     return VoiceReader.read(performance)
-        .map(voice -> new BreathPlanner(voice, pace, settings).solve(performance, settings))
+        .map(voice -> new BreathPlanner(voice, tempo, settings).solve(performance, settings))
         .orElseGet(() -> new BreathPlan(performance, settings, List.of(), List.of(), 0));
   }
 
@@ -136,7 +137,7 @@ public final class BreathPlanner {
     return new Stretch(
         begin.beat(),
         begin.beat().plus(beats),
-        pace.seconds(beats),
+        tempo.secondsOf(beats),
         sollus(before, node),
         begin.round(),
         begin.phrase());

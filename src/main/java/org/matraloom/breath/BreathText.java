@@ -52,7 +52,7 @@ public final class BreathText {
 
   private String written() {
     head();
-    MarkedLines lines = new MarkedLines(out, composition, plan.breaths());
+    MarkedLines lines = new MarkedLines(out, plan.performance(), plan.breaths());
     int breath = 0;
     for (Span span : plan.performance().spans()) {
       if (span instanceof Span.Round round) {
@@ -138,7 +138,7 @@ public final class BreathText {
   }
 
   private String source(Breath breath) {
-    Ratio cut = breath.cutBeats().times(composition.tempo().secondsPerBeat());
+    Ratio cut = composition.tempo().secondsOf(breath.cutBeats());
     String shortened = String.format(Locale.ROOT, " is cut by %.2f s", cut.toDouble());
     return switch (breath.source()) {
       case SILENCE -> "of silence";

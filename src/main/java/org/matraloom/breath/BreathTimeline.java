@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import org.matraloom.schedule.Event;
+import org.matraloom.schedule.ForwardingTimeline;
 import org.matraloom.schedule.Timeline;
-import org.matraloom.score.Performance;
 import org.matraloom.time.Ratio;
 
 /**
@@ -16,7 +16,7 @@ import org.matraloom.time.Ratio;
  * @param score the timeline of the same performance
  * @param plan where to breathe
  */
-public record BreathTimeline(Timeline score, BreathPlan plan) implements Timeline {
+public record BreathTimeline(Timeline score, BreathPlan plan) implements ForwardingTimeline {
 
   private static final class Breathing implements Iterator<Event> {
     private final Iterator<Event> events;
@@ -57,13 +57,8 @@ public record BreathTimeline(Timeline score, BreathPlan plan) implements Timelin
 
     private Event cut(Event event) {
       if (event instanceof Event.SolluSaid said && nextBreath < breaths.size()) {
-        Ratio left = breaths.get(nextBreath).startBeat().minus(said.beat());
-        if (left.compareTo(said.beats()) < 0) {
-          Ratio articulated =
-              left.compareTo(said.articulatedBeats()) < 0 ? left : said.articulatedBeats();
-          return new Event.SolluSaid(
-              said.beat(), left, articulated, said.sollu(), said.stress(), said.round());
-        }
+        Ratio stop = breaths.get(nextBreath).startBeat();
+        return new Event.SolluSaid(said.spoken().stoppedAt(stop), said.stress());
       }
       return event;
     }
@@ -74,18 +69,8 @@ public record BreathTimeline(Timeline score, BreathPlan plan) implements Timelin
   }
 
   @Override
-  public Performance performance() {
-    return score.performance();
-  }
-
-  @Override
-  public Ratio originBeat() {
-    return score.originBeat();
-  }
-
-  @Override
-  public Ratio endBeat() {
-    return score.endBeat();
+  public boolean cuesBreaths() {
+    return true;
   }
 
   @Override

@@ -66,7 +66,7 @@ public final class Cures {
   private Optional<Cure> atTempo(LongStream tempi, String word) {
     return tempi
         .mapToObj(Tempo::of)
-        .filter(tempo -> MissingBreaths.in(voice, new Pace(tempo), settings) == 0)
+        .filter(tempo -> MissingBreaths.in(voice, tempo, settings) == 0)
         .findFirst()
         .map(composition::at)
         .map(

@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.matraloom.score.Composition;
-import org.matraloom.score.Recitation;
+import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
-import org.matraloom.score.Utterance;
-import org.matraloom.time.Ratio;
 
 /**
  * Writes rounds as lines of sollus with breath marks in a line above.
@@ -20,54 +18,27 @@ final class MarkedLines {
 
   private static final int WIDTH = 76;
 
-  private record Sign(Ratio beat, String text, boolean sollu) {}
-
   private final StringBuilder out;
   private final Composition composition;
   private final List<Breath> breaths;
+  private final List<Sign> all;
   private final List<Sign> signs = new ArrayList<>();
+  private int nextSign;
   private int nextBreath;
-  private Ratio spanStart = Ratio.ZERO;
-  private Ratio matra = Ratio.ONE;
-  private Ratio ownMatra = Ratio.ONE;
 
-  MarkedLines(StringBuilder out, Composition composition, List<Breath> breaths) {
+  MarkedLines(StringBuilder out, Performance performance, List<Breath> breaths) {
     this.out = out;
-    this.composition = composition;
+    this.composition = performance.composition();
     this.breaths = breaths;
+    this.all = Sign.of(performance);
   }
 
+  /** Writes the lines of the next round or silence. */
   void add(Span span) {
-    spanStart = span.startBeat();
-    matra = Ratio.of(1, span.matrasPerBeat());
-    if (span instanceof Span.Round round) {
-      Recitation.of(round, composition).forEachRemaining(this::add);
-      endAvartana();
-    } else if (span.beats().signum() > 0) {
-      signs.add(new Sign(spanStart, "(silence of " + Counts.beats(span.beats()) + ")", false));
-      endAvartana();
+    while (nextSign < all.size() && all.get(nextSign).beat().compareTo(span.endBeat()) < 0) {
+      add(all.get(nextSign++));
     }
-  }
-
-  private void add(Utterance utterance) {
-    Ratio beat = spanStart.plus(utterance.atBeat());
-    if (utterance instanceof Utterance.Sound sound) {
-      ownMatra = sound.beats().compareTo(matra) < 0 ? sound.beats() : matra;
-      add(new Sign(beat, sound.sollu().spelling(), true));
-      commas(beat.plus(ownMatra), sound.beats().minus(ownMatra));
-    } else if (utterance instanceof Utterance.Ring ring) {
-      commas(beat, ring.beats());
-    } else if (utterance instanceof Utterance.Quiet) {
-      add(new Sign(beat, ".", false));
-    } else if (utterance instanceof Utterance.Density density) {
-      matra = Ratio.of(1, density.matrasPerBeat());
-    }
-  }
-
-  private void commas(Ratio beat, Ratio beats) {
-    for (long at = 0; ownMatra.times(at).compareTo(beats) < 0; at++) {
-      add(new Sign(beat.plus(ownMatra.times(at)), ",", false));
-    }
+    endAvartana();
   }
 
   private void add(Sign sign) {

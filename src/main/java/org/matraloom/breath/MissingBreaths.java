@@ -3,6 +3,7 @@ package org.matraloom.breath;
 import java.util.Optional;
 import org.matraloom.score.Performance;
 import org.matraloom.time.Ratio;
+import org.matraloom.time.Tempo;
 
 /**
  * Counts how many breaths a piece has no time for, much quicker than a plan.
@@ -16,17 +17,17 @@ final class MissingBreaths {
 
   static long in(Performance performance, BreathSettings settings) {
     return VoiceReader.read(performance)
-        .map(voice -> in(voice, new Pace(performance.composition().tempo()), settings))
+        .map(voice -> in(voice, performance.composition().tempo(), settings))
         .orElse(0L);
   }
 
-  static long in(Voice voice, Pace pace, BreathSettings settings) {
-    BreathCost limits = new BreathCost(settings, pace);
+  static long in(Voice voice, Tempo tempo, BreathSettings settings) {
+    BreathCost limits = new BreathCost(settings, tempo);
     long missing = 0;
     Ratio from = voice.begin().beat();
     long said = 0;
     for (VoiceStop stop : voice.stops()) {
-      Optional<Ratio> start = Candidate.earliestStart(stop, pace, settings);
+      Optional<Ratio> start = Candidate.earliestStart(stop, tempo, settings);
       if (start.isPresent()) {
         missing += limits.missingBreaths(start.get().minus(from), stop.solluCount() - said);
         from = stop.next().beat();

@@ -40,6 +40,10 @@ record VoiceStop(
     return endBeat.minus(attackBeat).compareTo(ownMatra) > 0;
   }
 
+  boolean leavesTime() {
+    return rings() || endsRound || silence().signum() > 0;
+  }
+
   Ratio silence() {
     return next.beat().minus(endBeat);
   }

@@ -31,8 +31,8 @@ final class BeatSheet {
 
   private BeatSheet() {}
 
-  /** Reads a piece; where to breathe depends on the tempo. */
-  static BeatSheet of(Timeline timeline, Tempo tempo) {
+  /** Reads a piece with its breaths. */
+  static BeatSheet of(Timeline timeline, Tempo tempo, BreathSettings settings) {
     BeatSheet sheet = new BeatSheet();
     Performance performance = timeline.performance();
     if (performance.beats().compareTo(Ratio.of(MOST_BEATS)) > 0) {
@@ -40,7 +40,7 @@ final class BeatSheet {
     }
     Map<Long, List<Mark>> marks = new HashMap<>();
     Map<Long, Integer> nadais = new HashMap<>();
-    for (Event event : breathing(timeline, tempo)) {
+    for (Event event : breathing(timeline, tempo, settings)) {
       if (event instanceof Event.Tick tick) {
         nadais.putIfAbsent(tick.beat().floor(), tick.matrasPerBeat());
       } else if (event instanceof Event.NadaiChange change) {
@@ -55,14 +55,13 @@ final class BeatSheet {
     return sheet;
   }
 
-  private static Timeline breathing(Timeline timeline, Tempo tempo) {
-    Timeline score = timeline instanceof BreathTimeline breaths ? breaths.score() : timeline;
-    Performance performance = score.performance();
-    if (performance.beats().compareTo(Ratio.of(MOST_PLANNED_BEATS)) > 0) {
-      return score;
+  /** Breaths that are heard are shown where they are heard; others depend on the tempo. */
+  private static Timeline breathing(Timeline timeline, Tempo tempo, BreathSettings settings) {
+    Performance performance = timeline.performance();
+    if (timeline.cuesBreaths() || performance.beats().compareTo(Ratio.of(MOST_PLANNED_BEATS)) > 0) {
+      return timeline;
     }
-    Performance atTempo = new Performance(performance.composition().at(tempo), performance.spans());
-    return new BreathTimeline(score, BreathPlanner.plan(atTempo, BreathSettings.study()));
+    return new BreathTimeline(timeline, BreathPlanner.plan(performance.at(tempo), settings));
   }
 
   private static List<Mark> at(Map<Long, List<Mark>> marks, Mark mark) {
@@ -73,14 +72,11 @@ final class BeatSheet {
     List<Mark> marks = new ArrayList<>();
     if (event instanceof Event.SolluSaid said) {
       marks.add(new Mark(said.beat(), said.sollu().spelling()));
-      Ratio end = said.beat().plus(said.beats());
-      Ratio next = said.beat().plus(said.articulatedBeats());
-      while (next.compareTo(end) < 0) {
-        marks.add(new Mark(next, ","));
-        next = next.plus(said.articulatedBeats());
-      }
+      said.spoken().rings().stream()
+          .flatMap(ring -> ring.each().stream())
+          .forEach(one -> marks.add(new Mark(one.beat(), ",")));
     } else if (event instanceof Event.Silence silence) {
-      marks.add(new Mark(silence.beat(), "."));
+      silence.matras().each().forEach(one -> marks.add(new Mark(one.beat(), ".")));
     } else if (event instanceof Event.Inhale inhale) {
       marks.add(new Mark(inhale.beat(), inhale.full() ? "V" : "v"));
     }

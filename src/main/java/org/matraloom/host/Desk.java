@@ -3,7 +3,7 @@ package org.matraloom.host;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.matraloom.breath.BreathTimeline;
+import org.matraloom.schedule.Timeline;
 import org.matraloom.sound.Mix;
 import org.matraloom.sound.Part;
 import org.matraloom.time.Ratio;
@@ -169,14 +169,15 @@ final class Desk {
         .filter(
             part ->
                 part.part() != Part.BREATH
-                    || piece.passages().stream().anyMatch(BreathTimeline.class::isInstance))
+                    || piece.passages().stream().anyMatch(Timeline::cuesBreaths))
         .toList();
   }
 
   DeskState state() {
     Section section = here();
     enter(section.passage());
-    BeatSheet known = sheet.orElseGet(() -> BeatSheet.of(piece.timeline(section), tempo));
+    BeatSheet known =
+        sheet.orElseGet(() -> BeatSheet.of(piece.timeline(section), tempo, piece.breaths()));
     sheet = Optional.of(known);
     return new DeskState(played(section, known), asked(section), told());
   }

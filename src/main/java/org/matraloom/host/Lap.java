@@ -45,15 +45,7 @@ record Lap(
 
   /** The live beat that is going on at a frame. */
   long beatAt(long frame) {
-    double seconds = (frame - clockFrame) / (double) ratePerSecond;
-    long beat = clockBeat + (long) Math.floor(seconds / tempo.secondsPerBeat().toDouble());
-    while (frameAt(beat) > frame) {
-      beat--;
-    }
-    while (frameAt(beat + 1) <= frame) {
-      beat++;
-    }
-    return beat;
+    return clockBeat + clock(Ratio.of(clockBeat)).beatsBefore(frame - clockFrame);
   }
 
   /** The first live beat of this lap that falls on a frame or after it. */

@@ -2,6 +2,7 @@ package org.matraloom.host;
 
 import java.util.List;
 import java.util.Optional;
+import org.matraloom.breath.BreathSettings;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Composition;
 import org.matraloom.sound.PcmFormat;
@@ -16,13 +17,15 @@ import org.matraloom.sound.SrutiDrone;
  * @param voice says the sollus, at the rate of the format
  * @param drone sounds below it
  * @param format how samples are handed to the device
+ * @param breaths how breaths are planned that are shown and not heard
  */
 public record LivePiece(
     List<Timeline> passages,
     int countInAvartanas,
     SolluVoice voice,
     Optional<SrutiDrone> drone,
-    PcmFormat format) {
+    PcmFormat format,
+    BreathSettings breaths) {
 
   /** Copies the list. */
   public LivePiece {

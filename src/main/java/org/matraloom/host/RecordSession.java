@@ -14,6 +14,7 @@ import org.matraloom.sound.Mix;
 import org.matraloom.sound.PcmFormat;
 import org.matraloom.sound.TakeNote;
 import org.matraloom.sound.TakeWriter;
+import org.matraloom.time.FrameClock;
 
 /** Plays the guide and records what is said to it. */
 public final class RecordSession {
@@ -103,7 +104,7 @@ public final class RecordSession {
             ? String.format(
                 Locale.ROOT,
                 "recording, %.0f s%s",
-                take.get().frames() / (double) format.ratePerSecond(),
+                FrameClock.seconds(take.get().frames(), format.ratePerSecond()),
                 lost)
             : level.advice();
     return state.recording(words, level.bar(), take.isPresent() ? MEANWHILE : BEFORE);

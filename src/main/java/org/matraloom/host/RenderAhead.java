@@ -89,7 +89,8 @@ final class RenderAhead {
   void warmUp() {
     Section first = sections.first();
     LivePiece atOnce =
-        new LivePiece(piece.passages(), 0, piece.voice(), piece.drone(), piece.format());
+        new LivePiece(
+            piece.passages(), 0, piece.voice(), piece.drone(), piece.format(), piece.breaths());
     LiveStream unheard =
         new LiveStream(atOnce, first, tempoOf(first), Mix.lesson(), Optional.empty(), 0);
     for (int done = 0; done < WARM_UP_SECONDS * piece.format().ratePerSecond(); ) {

@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import org.matraloom.time.MeasuredTempo;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 
@@ -39,7 +40,8 @@ final class TapTempo {
         sorted.length % 2 == 1
             ? sorted[middle]
             : (sorted[middle - 1] + (double) sorted[middle]) / 2;
-    long rounded = Math.round(TimeUnit.MINUTES.toNanos(1) / median);
+    long rounded =
+        Math.round(MeasuredTempo.ofBeat(median / TimeUnit.SECONDS.toNanos(1)).beatsPerMinute());
     return new Tempo(Ratio.of(Math.max(Tempo.SLOWEST, Math.min(Tempo.FASTEST, rounded))));
   }
 }

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.matraloom.score.Span;
+import org.matraloom.score.Spoken;
 import org.matraloom.time.Ratio;
 
 /** Writes what a beat holds, a mark a matra, so that one sees where in the beat a sollu falls. */
@@ -23,7 +24,7 @@ final class BeatMarks {
    * @param round the round whose matras are counted
    * @param said what sounds in the beat or after it, in order
    */
-  static List<String> of(long beat, Span.Round round, List<BeatRow.Said> said) {
+  static List<String> of(long beat, Span.Round round, List<Spoken> said) {
     List<String> marks = new ArrayList<>();
     Ratio matra = Ratio.of(1, round.matrasPerBeat());
     Ratio from = round.startBeat();
@@ -40,22 +41,22 @@ final class BeatMarks {
     return marks;
   }
 
-  private static String mark(Ratio from, Ratio to, List<BeatRow.Said> said) {
-    List<BeatRow.Said> inside =
+  private static String mark(Ratio from, Ratio to, List<Spoken> said) {
+    List<Spoken> inside =
         said.stream()
-            .takeWhile(one -> one.from().compareTo(to) < 0)
-            .filter(one -> one.from().compareTo(from) >= 0)
+            .takeWhile(one -> one.beat().compareTo(to) < 0)
+            .filter(one -> one.beat().compareTo(from) >= 0)
             .toList();
     boolean rings =
         said.stream()
-            .takeWhile(one -> one.from().compareTo(from) < 0)
-            .anyMatch(one -> one.to().compareTo(from) > 0);
+            .takeWhile(one -> one.beat().compareTo(from) < 0)
+            .anyMatch(one -> one.endBeat().compareTo(from) > 0);
     if (inside.isEmpty()) {
       return rings ? RINGS : SILENT;
     }
     String words =
         inside.stream().map(one -> one.sollu().spelling()).collect(Collectors.joining(" "));
-    boolean plain = inside.size() == 1 && inside.get(0).from().equals(from);
+    boolean plain = inside.size() == 1 && inside.get(0).beat().equals(from);
     return plain ? words : "[" + words + "]";
   }
 }

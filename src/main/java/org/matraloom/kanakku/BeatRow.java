@@ -1,16 +1,14 @@
 package org.matraloom.kanakku;
 
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import org.matraloom.score.Avartana;
-import org.matraloom.score.Composition;
 import org.matraloom.score.Kriya;
-import org.matraloom.score.Recitation;
+import org.matraloom.score.Performance;
 import org.matraloom.score.Sollu;
 import org.matraloom.score.Span;
-import org.matraloom.score.Utterance;
+import org.matraloom.score.Spoken;
 import org.matraloom.time.Ratio;
 
 /**
@@ -37,8 +35,6 @@ public record BeatRow(
   /** The most beats that are listed. */
   public static final int MOST = 10_000;
 
-  record Said(Ratio from, Ratio to, Sollu sollu) {}
-
   /** Copies the lists. */
   public BeatRow {
     sollus = List.copyOf(sollus);
@@ -46,62 +42,49 @@ public record BeatRow(
   }
 
   /**
-   * A round cut by the tala.
+   * A round cut by the tala. What rings into it from the round before is heard.
    *
    * @param round the round
-   * @param composition the piece it belongs to
+   * @param performance what it belongs to
    * @return a row for every beat in which the round is said, at most {@value #MOST}
    */
-  public static List<BeatRow> of(Span.Round round, Composition composition) {
+  public static List<BeatRow> of(Span.Round round, Performance performance) {
     long first = round.startBeat().floor();
     long last = Math.min(round.endBeat().ceil(), first + MOST);
-    List<Said> said = new ArrayList<>();
-    Iterator<Utterance> utterances = Recitation.of(round, composition);
-    while (utterances.hasNext()
-        && (said.isEmpty() || newest(said).from().compareTo(Ratio.of(last)) < 0)) {
-      take(utterances.next(), round.startBeat(), said);
-    }
+    Ratio end = Ratio.of(last).min(round.endBeat());
+    List<Spoken> said =
+        performance
+            .spoken()
+            .takeWhile(spoken -> spoken.beat().compareTo(end) < 0)
+            .filter(spoken -> spoken.endBeat().compareTo(round.startBeat()) > 0)
+            .toList();
     List<BeatRow> rows = new ArrayList<>();
     int ended = 0;
     for (long beat = first; beat < last; beat++) {
-      while (ended < said.size() && said.get(ended).to().compareTo(Ratio.of(beat)) <= 0) {
+      while (ended < said.size() && said.get(ended).endBeat().compareTo(Ratio.of(beat)) <= 0) {
         ended++;
       }
-      List<Said> sounding = said.subList(ended, said.size());
-      rows.add(row(beat, composition.avartana(), sounding, BeatMarks.of(beat, round, sounding)));
+      List<Spoken> sounding = said.subList(ended, said.size());
+      rows.add(row(beat, performance.composition().avartana(), round, sounding));
     }
     return List.copyOf(rows);
   }
 
-  private static Said newest(List<Said> said) {
-    return said.get(said.size() - 1);
-  }
-
-  private static void take(Utterance utterance, Ratio start, List<Said> said) {
-    Ratio from = start.plus(utterance.atBeat());
-    if (utterance instanceof Utterance.Sound sound) {
-      said.add(new Said(from, from.plus(sound.beats()), sound.sollu()));
-    } else if (utterance instanceof Utterance.Ring ring && !said.isEmpty()) {
-      Said rings = newest(said);
-      if (rings.to().equals(from)) {
-        said.set(said.size() - 1, new Said(rings.from(), from.plus(ring.beats()), rings.sollu()));
-      }
-    }
-  }
-
-  private static BeatRow row(long beat, Avartana avartana, List<Said> said, List<String> marks) {
+  private static BeatRow row(long beat, Avartana avartana, Span.Round round, List<Spoken> said) {
     Ratio from = Ratio.of(beat);
     Ratio to = Ratio.of(beat + 1);
     List<Sollu> inside = new ArrayList<>();
-    Optional<Said> on = Optional.empty();
-    for (Said one : said) {
-      if (one.from().compareTo(to) >= 0) {
+    Optional<Spoken> on = Optional.empty();
+    for (Spoken one : said) {
+      if (one.beat().compareTo(to) >= 0) {
         break;
       }
-      if (one.from().compareTo(from) >= 0) {
+      boolean ofTheRound = one.round() == round.number();
+      if (ofTheRound && one.beat().compareTo(from) >= 0) {
         inside.add(one.sollu());
       }
-      if (one.from().compareTo(from) <= 0) {
+      boolean heard = ofTheRound || from.compareTo(round.startBeat()) >= 0;
+      if (heard && one.beat().compareTo(from) <= 0) {
         on = Optional.of(one);
       }
     }
@@ -109,9 +92,9 @@ public record BeatRow(
         beat,
         avartana.kriyaAt(beat),
         avartana.isSamam(beat),
-        on.map(Said::sollu),
-        on.isPresent() && on.get().from().equals(from),
+        on.map(Spoken::sollu),
+        on.isPresent() && on.get().beat().equals(from),
         inside,
-        marks);
+        BeatMarks.of(beat, round, said));
   }
 }

@@ -66,8 +66,7 @@ public record EndingChoice(
    * @return the endings, the ones that are easiest to breathe and to say first
    */
   public static List<EndingChoice> rank(int matras, int nadai, int kalam, Tempo tempo) {
-    Ratio matraSeconds =
-        tempo.secondsPerBeat().dividedBy((long) nadai * Composition.density(kalam));
+    Ratio matraSeconds = tempo.secondsOf(Ratio.of(1, (long) nadai * Composition.density(kalam)));
     return Endings.all(matras).stream()
         .map(ending -> judge(ending, matraSeconds.toDouble()))
         .sorted(Comparator.comparingInt(EndingChoice::cost))

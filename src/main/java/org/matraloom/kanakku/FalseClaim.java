@@ -5,10 +5,8 @@ import java.util.Iterator;
 import java.util.List;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Element;
+import org.matraloom.score.Moment;
 import org.matraloom.score.Performance;
-import org.matraloom.score.Recitation;
-import org.matraloom.score.Span;
-import org.matraloom.score.Utterance;
 import org.matraloom.time.Ratio;
 
 /**
@@ -33,14 +31,13 @@ public record FalseClaim(Element.Bar bar, Ratio atBeat, Ratio missBeats) {
   public static List<FalseClaim> in(Performance performance) {
     List<FalseClaim> claims = new ArrayList<>();
     Avartana avartana = performance.composition().avartana();
-    Span.Round first = performance.rounds().get(0);
-    Iterator<Utterance> said = Recitation.of(first, performance.composition());
-    while (said.hasNext() && claims.size() < MOST) {
-      if (said.next() instanceof Utterance.Claim claim) {
-        Ratio beat = first.startBeat().plus(claim.atBeat());
-        Ratio miss = missOf(claim.bar(), beat, avartana);
+    int first = performance.rounds().get(0).number();
+    Iterator<Moment> moments = performance.onlyRounds(first, first).moments();
+    while (moments.hasNext() && claims.size() < MOST) {
+      if (moments.next() instanceof Moment.BarPassed passed) {
+        Ratio miss = missOf(passed.bar(), passed.beat(), avartana);
         if (miss.signum() != 0) {
-          claims.add(new FalseClaim(claim.bar(), beat, miss));
+          claims.add(new FalseClaim(passed.bar(), passed.beat(), miss));
         }
       }
     }

@@ -2,14 +2,12 @@ package org.matraloom.kanakku;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.matraloom.score.Performance;
-import org.matraloom.score.Recitation;
 import org.matraloom.score.Span;
-import org.matraloom.score.Utterance;
+import org.matraloom.score.Spoken;
 import org.matraloom.time.Ratio;
 
 /**
@@ -22,7 +20,7 @@ import org.matraloom.time.Ratio;
  *
  * @param matrasPerBeat matras a beat, kalam included
  * @param matrasPerSecond the plain rate: one sollu a matra
- * @param fastestPerSecond the rate of the quickest sollus, double speed included
+ * @param fastestPerSecond the rate of the quickest own parts of sollus, double speed included
  */
 public record SpeechRate(int matrasPerBeat, double matrasPerSecond, double fastestPerSecond) {
 
@@ -41,7 +39,7 @@ public record SpeechRate(int matrasPerBeat, double matrasPerSecond, double faste
    * @return rates in the order in which they first occur
    */
   public static List<SpeechRate> of(Performance performance) {
-    Ratio beatsPerSecond = Ratio.ONE.dividedBy(performance.composition().tempo().secondsPerBeat());
+    Ratio beatsPerSecond = performance.composition().tempo().beatsIn(Ratio.ONE);
     Map<Kind, Ratio> known = new HashMap<>();
     Map<Integer, Ratio> shortest = new LinkedHashMap<>();
     for (Span.Round round : performance.rounds()) {
@@ -63,13 +61,10 @@ public record SpeechRate(int matrasPerBeat, double matrasPerSecond, double faste
   }
 
   private static Ratio shortestSollu(Span.Round round, Performance performance) {
-    Ratio shortest = round.beats();
-    Iterator<Utterance> said = Recitation.of(round, performance.composition());
-    while (said.hasNext()) {
-      if (said.next() instanceof Utterance.Sound sound && sound.beats().compareTo(shortest) < 0) {
-        shortest = sound.beats();
-      }
-    }
-    return shortest;
+    return performance
+        .onlyRounds(round.number(), round.number())
+        .spoken()
+        .map(Spoken::ownBeats)
+        .reduce(round.beats(), Ratio::min);
   }
 }

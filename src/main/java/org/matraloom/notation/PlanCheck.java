@@ -1,5 +1,6 @@
 package org.matraloom.notation;
 
+import java.time.Duration;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -15,7 +16,7 @@ import org.matraloom.time.Ratio;
 final class PlanCheck {
 
   static final int MOST_SPANS = 10_000;
-  private static final int MOST_MINUTES = 24 * 60;
+  private static final long MOST_SECONDS = Duration.ofHours(24).toSeconds();
 
   /** One line of the plan and where it stands. */
   record Line(Step step, Token token) {}
@@ -63,7 +64,7 @@ final class PlanCheck {
         return;
       }
     }
-    Ratio most = composition.tempo().beatsPerMinute().times(MOST_MINUTES);
+    Ratio most = composition.tempo().beatsIn(Ratio.of(MOST_SECONDS));
     if (Performance.of(composition).beats().compareTo(most) > 0) {
       tooLong(plan.get(plan.size() - 1), "lasts more than 24 hours at this tempo");
     }

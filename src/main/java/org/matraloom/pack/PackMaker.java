@@ -15,6 +15,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Supplier;
+import org.matraloom.breath.BreathPlanner;
+import org.matraloom.breath.BreathTimeline;
 import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Performance;
@@ -140,7 +142,13 @@ public final class PackMaker {
   }
 
   private Timeline timeline(PackTrack track) {
-    return ScoreTimeline.of(Performance.of(track.composition()), order.countInAvartanas());
+    Performance performance = Performance.of(track.composition());
+    Timeline score = ScoreTimeline.of(performance, order.countInAvartanas());
+    return order
+        .breaths()
+        .map(settings -> BreathPlanner.plan(performance, settings))
+        .<Timeline>map(plan -> new BreathTimeline(score, plan))
+        .orElse(score);
   }
 
   private synchronized void tell(PackTrack track, long frames, PackProgress progress) {

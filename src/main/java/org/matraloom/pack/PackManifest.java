@@ -111,7 +111,7 @@ final class PackManifest {
             order.percents().toString(),
             order.mixes().toString(),
             order.drills() + " " + order.countInAvartanas() + " " + order.compressed(),
-            order.sruti().toString());
+            order.sruti().toString() + order.breaths().map(cued -> "\n" + cued).orElse(""));
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       return HexFormat.of().formatHex(digest.digest(whole.getBytes(StandardCharsets.UTF_8)));

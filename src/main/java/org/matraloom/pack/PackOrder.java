@@ -2,6 +2,7 @@ package org.matraloom.pack;
 
 import java.util.List;
 import java.util.Optional;
+import org.matraloom.breath.BreathSettings;
 import org.matraloom.score.Composition;
 import org.matraloom.sound.Sruti;
 import org.matraloom.time.Ratio;
@@ -17,6 +18,7 @@ import org.matraloom.time.Ratio;
  * @param countInAvartanas avartanas counted before each track, 1 to 4
  * @param sruti the tonic of a drone under all tracks
  * @param compressed whether an MP3 is made of each track
+ * @param breaths how breaths are planned that are cued in every track; empty for none
  */
 public record PackOrder(
     Composition composition,
@@ -25,7 +27,8 @@ public record PackOrder(
     boolean drills,
     int countInAvartanas,
     Optional<Sruti> sruti,
-    boolean compressed) {
+    boolean compressed,
+    Optional<BreathSettings> breaths) {
 
   /**
    * The usual tempi: two that are published for practice tracks, 75 and 88 %, and a slower and the

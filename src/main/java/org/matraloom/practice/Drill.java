@@ -8,10 +8,8 @@ import java.util.Set;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
-import org.matraloom.score.Recitation;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Step;
-import org.matraloom.score.Utterance;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 
@@ -38,19 +36,19 @@ final class Drill {
   private static Map<String, Sequence> said(Map<String, Sequence> phrases, List<Step> plan) {
     Set<String> names = new LinkedHashSet<>();
     for (Step step : plan) {
-      if (step instanceof Step.Say say && names.add(say.phrase())) {
-        Recitation.of(say.phrase(), phrases, 1, 1)
-            .forEachRemaining(
-                utterance -> {
-                  if (utterance instanceof Utterance.Entry entry) {
-                    names.add(entry.name());
-                  }
-                });
+      if (step instanceof Step.Say say) {
+        add(say.phrase(), phrases, names);
       }
     }
     Map<String, Sequence> said = new LinkedHashMap<>(phrases);
     said.keySet().retainAll(names);
     return said;
+  }
+
+  private static void add(String name, Map<String, Sequence> phrases, Set<String> names) {
+    if (names.add(name)) {
+      phrases.get(name).phrasesNamed().forEach(inside -> add(inside, phrases, names));
+    }
   }
 
   static int requireRange(String what, int given, int least, int most) {

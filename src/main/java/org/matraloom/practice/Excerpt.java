@@ -6,11 +6,13 @@ import java.util.Optional;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Element;
 import org.matraloom.score.Lexicon;
-import org.matraloom.score.Recitation;
+import org.matraloom.score.Matras;
+import org.matraloom.score.Moment;
+import org.matraloom.score.Performance;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Sollu;
 import org.matraloom.score.Span;
-import org.matraloom.score.Utterance;
+import org.matraloom.score.Spoken;
 import org.matraloom.time.Ratio;
 
 /**
@@ -25,50 +27,67 @@ record Excerpt(Ratio startBeat, Ratio endBeat, Sequence sequence) {
   /** A sollu, a karvai or a silence with its length. */
   private record Piece(Optional<Sollu> sollu, boolean rings, Ratio matras, int nadai) {}
 
+  /** Keeps what lies inside whole; a karvai whose sollu lies before the cut becomes silence. */
   private static final class Cutter {
-    private final Span.Round round;
     private final Ratio from;
     private final Ratio to;
     private final int kalamDensity;
     private final List<Piece> pieces = new ArrayList<>();
-    private int nadai;
     private Ratio start;
     private Ratio end;
 
     Cutter(Span.Round round, Ratio from, Ratio to) {
-      this.round = round;
       this.from = from;
       this.to = to;
       this.kalamDensity = Composition.density(round.kalam());
-      this.nadai = round.nadai();
       this.start = to;
       this.end = to;
     }
 
-    void take(Utterance utterance) {
-      if (utterance instanceof Utterance.Density density) {
-        nadai = density.matrasPerBeat() / kalamDensity;
-      } else if (utterance instanceof Utterance.Sound sound) {
-        keep(sound.atBeat(), sound.beats(), Optional.of(sound.sollu()), false);
-      } else if (utterance instanceof Utterance.Ring ring) {
-        keep(ring.atBeat(), ring.beats(), Optional.empty(), true);
-      } else if (utterance instanceof Utterance.Quiet quiet) {
-        keep(quiet.atBeat(), quiet.beats(), Optional.empty(), false);
+    void take(Moment moment) {
+      if (moment instanceof Spoken spoken) {
+        keep(
+            spoken.beat(),
+            spoken.ownBeats(),
+            spoken.matrasPerBeat(),
+            Optional.of(spoken.sollu()),
+            false);
+        spoken.rings().forEach(ring -> keep(ring, true));
+      } else if (moment instanceof Moment.Rest rest) {
+        keep(rest.matras(), false);
       }
     }
 
-    /** Keeps what lies inside whole; a karvai whose sollu lies before the cut becomes silence. */
-    private void keep(Ratio atBeat, Ratio beats, Optional<Sollu> sollu, boolean rings) {
-      Ratio begins = round.startBeat().plus(atBeat);
-      if (begins.compareTo(from) < 0 || begins.plus(beats).compareTo(to) > 0) {
+    private void keep(Matras matras, boolean rings) {
+      List<Matras> inside =
+          matras.each().stream().filter(one -> isInside(one.beat(), one.endBeat())).toList();
+      if (!inside.isEmpty()) {
+        Ratio begins = inside.get(0).beat();
+        Ratio ends = inside.get(inside.size() - 1).endBeat();
+        keep(
+            begins,
+            ends.minus(begins),
+            matras.matrasPerBeat(),
+            Optional.empty(),
+            rings && !pieces.isEmpty());
+      }
+    }
+
+    private void keep(
+        Ratio begins, Ratio beats, int matrasPerBeat, Optional<Sollu> sollu, boolean rings) {
+      if (!isInside(begins, begins.plus(beats))) {
         return;
       }
       if (pieces.isEmpty()) {
         start = begins;
       }
       end = begins.plus(beats);
-      Ratio matras = beats.times((long) nadai * kalamDensity);
-      pieces.add(new Piece(sollu, rings && !pieces.isEmpty(), matras, nadai));
+      int nadai = matrasPerBeat / kalamDensity;
+      pieces.add(new Piece(sollu, rings, beats.times(matrasPerBeat), nadai));
+    }
+
+    private boolean isInside(Ratio begins, Ratio ends) {
+      return begins.compareTo(from) >= 0 && ends.compareTo(to) <= 0;
     }
   }
 
@@ -84,7 +103,7 @@ record Excerpt(Ratio startBeat, Ratio endBeat, Sequence sequence) {
   static Excerpt of(
       Span.Round round, Composition composition, Ratio from, Ratio to, Lexicon lexicon) {
     Cutter cutter = new Cutter(round, from, to);
-    Recitation.of(round, composition).forEachRemaining(cutter::take);
+    new Performance(composition, List.of(round)).moments().forEachRemaining(cutter::take);
     List<Element> elements = new ArrayList<>();
     int at = 0;
     while (at < cutter.pieces.size()) {

@@ -4,11 +4,10 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import org.matraloom.score.Composition;
+import org.matraloom.score.Moment;
 import org.matraloom.score.Performance;
-import org.matraloom.score.Recitation;
 import org.matraloom.score.Span;
 import org.matraloom.score.Step;
-import org.matraloom.score.Utterance;
 import org.matraloom.time.Ratio;
 
 /**
@@ -52,16 +51,18 @@ public final class LoopDrill {
   }
 
   private static First first(Composition composition, String phrase) {
-    for (Span.Round round : Performance.of(composition).rounds()) {
-      if (round.phrase().equals(phrase)) {
+    Performance performance = Performance.of(composition);
+    List<Span.Round> rounds = performance.rounds();
+    Iterator<Moment> moments = performance.moments();
+    while (moments.hasNext()) {
+      Moment moment = moments.next();
+      if (moment instanceof Moment.SpanStart start
+          && start.span() instanceof Span.Round round
+          && round.phrase().equals(phrase)) {
         return new First(round.startBeat(), round.nadai(), round.kalam());
-      }
-      Iterator<Utterance> said = Recitation.of(round, composition);
-      while (said.hasNext()) {
-        if (said.next() instanceof Utterance.Entry entry && entry.name().equals(phrase)) {
-          Ratio beat = round.startBeat().plus(entry.atBeat());
-          return new First(beat, round.nadai(), round.kalam());
-        }
+      } else if (moment instanceof Moment.PhraseStart start && start.name().equals(phrase)) {
+        Span.Round round = rounds.get(start.round() - 1);
+        return new First(start.beat(), round.nadai(), round.kalam());
       }
     }
     throw new IllegalArgumentException(

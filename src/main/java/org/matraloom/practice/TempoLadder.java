@@ -106,6 +106,6 @@ public record TempoLadder(List<Tempo> rungs) {
             .mapToInt(Span.Round::matrasPerBeat)
             .max()
             .orElse(1);
-    return Tempo.of((long) (60 * matrasPerSecond / densest));
+    return Tempo.noQuickerThan(matrasPerSecond, densest);
   }
 }

@@ -2,7 +2,6 @@ package org.matraloom.schedule;
 
 import java.util.Iterator;
 import java.util.stream.StreamSupport;
-import org.matraloom.score.Performance;
 import org.matraloom.time.Ratio;
 
 /**
@@ -12,22 +11,7 @@ import org.matraloom.time.Ratio;
  * @param score the timeline with every kriya
  * @param pattern which avartanas are heard
  */
-public record ClickTimeline(Timeline score, ClickPattern pattern) implements Timeline {
-
-  @Override
-  public Performance performance() {
-    return score.performance();
-  }
-
-  @Override
-  public Ratio originBeat() {
-    return score.originBeat();
-  }
-
-  @Override
-  public Ratio endBeat() {
-    return score.endBeat();
-  }
+public record ClickTimeline(Timeline score, ClickPattern pattern) implements ForwardingTimeline {
 
   @Override
   public Iterator<Event> iterator() {

@@ -1,7 +1,9 @@
 package org.matraloom.schedule;
 
 import org.matraloom.score.Kriya;
+import org.matraloom.score.Matras;
 import org.matraloom.score.Sollu;
+import org.matraloom.score.Spoken;
 import org.matraloom.time.Ratio;
 
 /** Something that happens at an exact position of a performance. */
@@ -77,34 +79,56 @@ public sealed interface Event {
   /**
    * A sollu is said.
    *
-   * @param beat where its felt beat falls
-   * @param beats how long it lasts, karvai included
-   * @param articulatedBeats how long it lasts without the karvai
-   * @param sollu what is said
+   * @param spoken the sollu with its own part and its karvai
    * @param stress how prominent its place is
-   * @param round the round it belongs to, from 1
    */
-  record SolluSaid(
-      Ratio beat, Ratio beats, Ratio articulatedBeats, Sollu sollu, Stress stress, int round)
-      implements Event {
+  record SolluSaid(Spoken spoken, Stress stress) implements Event {
+    /** Where its felt beat falls. */
+    @Override
+    public Ratio beat() {
+      return spoken.beat();
+    }
+
     /**
-     * Whether the sound rings on after its own matra.
+     * How long it lasts.
      *
-     * @return true if a karvai follows
+     * @return beats, karvai included
      */
-    public boolean rings() {
-      return beats.compareTo(articulatedBeats) > 0;
+    public Ratio beats() {
+      return spoken.beats();
+    }
+
+    /**
+     * What is said.
+     *
+     * @return the sollu
+     */
+    public Sollu sollu() {
+      return spoken.sollu();
+    }
+
+    /**
+     * The round it belongs to.
+     *
+     * @return from 1; 0 for words before the first
+     */
+    public int round() {
+      return spoken.round();
     }
   }
 
   /**
    * Silence inside or between rounds.
    *
-   * @param beat where it begins
-   * @param beats how long it is
+   * @param matras where, and how long it is
    * @param round the round that is going on, from 1; 0 before the first
    */
-  record Silence(Ratio beat, Ratio beats, int round) implements Event {}
+  record Silence(Matras matras, int round) implements Event {
+    @Override
+    public Ratio beat() {
+      return matras.beat();
+    }
+  }
 
   /**
    * There is time to inhale.

@@ -76,6 +76,11 @@ public final class Excerpt implements Timeline {
     return whole.endBeat();
   }
 
+  @Override
+  public boolean cuesBreaths() {
+    return whole.cuesBreaths();
+  }
+
   /**
    * Where the mouth begins.
    *

@@ -3,8 +3,8 @@ package org.matraloom.schedule;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
-import org.matraloom.score.Performance;
 import org.matraloom.score.Sollu;
+import org.matraloom.score.Spoken;
 import org.matraloom.time.Ratio;
 
 /**
@@ -16,7 +16,7 @@ import org.matraloom.time.Ratio;
  * @param sollus the sollus of the words, one a matra
  */
 public record LeadInTimeline(Timeline score, Ratio fromBeat, int matrasPerBeat, List<Sollu> sollus)
-    implements Timeline {
+    implements ForwardingTimeline {
 
   private static final int BEFORE_THE_FIRST_ROUND = 0;
 
@@ -37,29 +37,14 @@ public record LeadInTimeline(Timeline score, Ratio fromBeat, int matrasPerBeat, 
   }
 
   @Override
-  public Performance performance() {
-    return score.performance();
-  }
-
-  @Override
-  public Ratio originBeat() {
-    return score.originBeat();
-  }
-
-  @Override
-  public Ratio endBeat() {
-    return score.endBeat();
-  }
-
-  @Override
   public Iterator<Event> iterator() {
     Ratio matra = Ratio.of(1, matrasPerBeat);
     List<Event> words = new ArrayList<>();
     for (int i = 0; i < sollus.size(); i++) {
       Ratio beat = fromBeat.plus(matra.times(i));
       Event.Stress stress = beat.isWhole() ? Event.Stress.PHRASE : Event.Stress.NONE;
-      words.add(
-          new Event.SolluSaid(beat, matra, matra, sollus.get(i), stress, BEFORE_THE_FIRST_ROUND));
+      Spoken word = Spoken.aside(beat, sollus.get(i), matrasPerBeat, BEFORE_THE_FIRST_ROUND);
+      words.add(new Event.SolluSaid(word, stress));
     }
     return new MergedEvents(List.of(score.iterator(), words.iterator()));
   }

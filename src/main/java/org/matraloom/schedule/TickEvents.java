@@ -1,12 +1,10 @@
 package org.matraloom.schedule;
 
 import java.util.Iterator;
-import java.util.List;
 import java.util.NoSuchElementException;
+import java.util.Optional;
+import org.matraloom.score.Moment;
 import org.matraloom.score.Performance;
-import org.matraloom.score.Recitation;
-import org.matraloom.score.Span;
-import org.matraloom.score.Utterance;
 import org.matraloom.time.Ratio;
 
 /**
@@ -17,38 +15,33 @@ import org.matraloom.time.Ratio;
  */
 final class TickEvents implements Iterator<Event> {
 
-  private final Performance performance;
-  private final List<Span> spans;
-  private final Ratio originBeat;
-
-  private int nextSpan;
-  private Iterator<Utterance> changes = List.<Utterance>of().iterator();
-  private Ratio spanStart = Ratio.ZERO;
-  private int round;
-
-  private Ratio gridStart;
+  private final Iterator<Moment> moments;
+  private final Ratio endBeat;
+  private Optional<Moment.GridStart> coming;
+  private Moment.GridStart grid;
   private Ratio gridEnd;
-  private int matrasPerBeat;
-  private int nextMatrasPerBeat;
   private long matra;
 
   TickEvents(Performance performance, Ratio originBeat) {
-    this.performance = performance;
-    this.spans = performance.spans();
-    this.originBeat = originBeat;
-    this.gridStart = performance.startBeat();
+    this.moments = performance.moments();
+    this.endBeat = performance.endBeat();
+    this.coming = nextGrid();
+    int density = coming.map(Moment.GridStart::matrasPerBeat).orElse(1);
     this.gridEnd = performance.startBeat();
-    this.matrasPerBeat = spans.isEmpty() ? 1 : spans.get(0).matrasPerBeat();
-    this.nextMatrasPerBeat = matrasPerBeat;
-    this.matra = originBeat.minus(gridStart).times(matrasPerBeat).ceil();
+    this.grid = new Moment.GridStart(gridEnd, density, 0);
+    this.matra = originBeat.minus(gridEnd).times(density).ceil();
   }
 
   @Override
   public boolean hasNext() {
     while (position().compareTo(gridEnd) >= 0) {
-      if (!openGrid()) {
+      if (coming.isEmpty()) {
         return false;
       }
+      grid = coming.get();
+      coming = nextGrid();
+      gridEnd = coming.map(Moment.GridStart::beat).orElse(endBeat);
+      matra = 0;
     }
     return true;
   }
@@ -58,53 +51,21 @@ final class TickEvents implements Iterator<Event> {
     if (!hasNext()) {
       throw new NoSuchElementException("the ticks have ended");
     }
-    Event tick = new Event.Tick(position(), matra, matrasPerBeat, round);
+    Event tick = new Event.Tick(position(), matra, grid.matrasPerBeat(), grid.round());
     matra++;
     return tick;
   }
 
   private Ratio position() {
-    return gridStart.plus(Ratio.of(matra, matrasPerBeat));
+    return grid.beat().plus(Ratio.of(matra, grid.matrasPerBeat()));
   }
 
-  private boolean openGrid() {
-    if (gridEnd.equals(spanEnd()) && !openSpan()) {
-      return false;
-    }
-    gridStart = gridEnd;
-    matrasPerBeat = nextMatrasPerBeat;
-    matra = 0;
-    gridEnd = nextChange();
-    return true;
-  }
-
-  private Ratio spanEnd() {
-    return nextSpan == 0 ? performance.startBeat() : spans.get(nextSpan - 1).endBeat();
-  }
-
-  private boolean openSpan() {
-    if (nextSpan == spans.size()) {
-      return false;
-    }
-    Span span = spans.get(nextSpan++);
-    spanStart = span.startBeat();
-    nextMatrasPerBeat = span.matrasPerBeat();
-    if (span instanceof Span.Round begun) {
-      round = begun.number();
-      changes = Recitation.of(begun, performance.composition());
-    } else {
-      changes = List.<Utterance>of().iterator();
-    }
-    return true;
-  }
-
-  private Ratio nextChange() {
-    while (changes.hasNext()) {
-      if (changes.next() instanceof Utterance.Density density) {
-        nextMatrasPerBeat = density.matrasPerBeat();
-        return spanStart.plus(density.atBeat());
+  private Optional<Moment.GridStart> nextGrid() {
+    while (moments.hasNext()) {
+      if (moments.next() instanceof Moment.GridStart start) {
+        return Optional.of(start);
       }
     }
-    return spanEnd();
+    return Optional.empty();
   }
 }

@@ -36,12 +36,31 @@ public interface Timeline extends Iterable<Event> {
   Ratio endBeat();
 
   /**
+   * Whether inhalations are among the events.
+   *
+   * @return true if breaths were planned for what is heard
+   */
+  default boolean cuesBreaths() {
+    return false;
+  }
+
+  /**
    * The events in order.
    *
    * @return a new iterator
    */
   @Override
   Iterator<Event> iterator();
+
+  /**
+   * When a position is heard.
+   *
+   * @param beat a position in beats
+   * @return seconds from {@link #originBeat()} at the tempo of the composition, exact
+   */
+  default Ratio secondsAt(Ratio beat) {
+    return performance().composition().tempo().secondsOf(beat.minus(originBeat()));
+  }
 
   /**
    * The clock that turns positions of this timeline into frames of a rendering.

@@ -43,13 +43,23 @@ public sealed interface Element {
     }
   }
 
+  /** An element around others. */
+  sealed interface Bracket extends Element {
+    /**
+     * What is said inside.
+     *
+     * @return the elements in it
+     */
+    Sequence body();
+  }
+
   /**
    * Said twice or four times as fast.
    *
    * @param factor 2 for single brackets, 4 for double ones
    * @param body what is said
    */
-  record Faster(int factor, Sequence body) implements Element {}
+  record Faster(int factor, Sequence body) implements Bracket {}
 
   /**
    * Said several times.
@@ -57,7 +67,7 @@ public sealed interface Element {
    * @param body what is said
    * @param times at least 1
    */
-  record Repeat(Sequence body, int times) implements Element {}
+  record Repeat(Sequence body, int times) implements Bracket {}
 
   /**
    * A passage in which a beat holds another number of matras than in the round around it.
@@ -65,7 +75,7 @@ public sealed interface Element {
    * @param nadai matras a beat inside
    * @param body what is said
    */
-  record InnerNadai(int nadai, Sequence body) implements Element {}
+  record InnerNadai(int nadai, Sequence body) implements Bracket {}
 
   /**
    * Another phrase, by name.

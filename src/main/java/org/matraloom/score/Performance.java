@@ -2,9 +2,13 @@ package org.matraloom.score;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 import org.matraloom.time.Ratio;
+import org.matraloom.time.Tempo;
 
 /**
  * A composition laid out in time: its rounds and silences, each with an exact beginning.
@@ -60,12 +64,44 @@ public record Performance(Composition composition, List<Span> spans) {
   }
 
   /**
+   * The same at another tempo.
+   *
+   * @param tempo the tempo to take
+   * @return a copy
+   */
+  public Performance at(Tempo tempo) {
+    return new Performance(composition.at(tempo), spans);
+  }
+
+  /**
    * The rounds alone.
    *
    * @return in order, at least one for a composition that says something
    */
   public List<Span.Round> rounds() {
     return spans.stream().filter(Span.Round.class::isInstance).map(Span.Round.class::cast).toList();
+  }
+
+  /**
+   * What is performed, moment by moment. The first round of a performance that is a part of a
+   * longer one begins in silence.
+   *
+   * @return a new reading from the beginning; it holds no more than one sollu and its karvai
+   */
+  public Iterator<Moment> moments() {
+    return new MomentReader(this);
+  }
+
+  /**
+   * The sollus that are said, one by one.
+   *
+   * @return in order, as many as the rounds hold; not more than one is held
+   */
+  public Stream<Spoken> spoken() {
+    Iterable<Moment> moments = this::moments;
+    return StreamSupport.stream(moments.spliterator(), false)
+        .filter(Spoken.class::isInstance)
+        .map(Spoken.class::cast);
   }
 
   /**

@@ -16,7 +16,7 @@ import org.matraloom.time.Ratio;
  * <p>Memory is bounded by the nesting of the score, not by its length. Positions are exact, so
  * adding them up loses nothing.
  */
-public final class Recitation implements Iterator<Utterance> {
+final class Recitation implements Iterator<Utterance> {
 
   private static final class Frame {
     private final List<Element> elements;
@@ -66,7 +66,7 @@ public final class Recitation implements Iterator<Utterance> {
    * @param kalam 1, 2 or 3
    * @return the utterances, from beat 0 of the round
    */
-  public static Recitation of(String phrase, Map<String, Sequence> phrases, int nadai, int kalam) {
+  static Recitation of(String phrase, Map<String, Sequence> phrases, int nadai, int kalam) {
     Recitation recitation = new Recitation(phrases, Composition.density(kalam));
     Ratio speed = Ratio.of(recitation.kalamDensity);
     recitation.stack.push(new Frame(phrases.get(phrase), nadai, speed, 0, 1));
@@ -80,7 +80,7 @@ public final class Recitation implements Iterator<Utterance> {
    * @param composition the composition it belongs to
    * @return the utterances, from beat 0 of the round
    */
-  public static Recitation of(Span.Round round, Composition composition) {
+  static Recitation of(Span.Round round, Composition composition) {
     return of(round.phrase(), composition.phrases(), round.nadai(), round.kalam());
   }
 

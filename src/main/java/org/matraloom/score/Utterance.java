@@ -3,7 +3,7 @@ package org.matraloom.score;
 import org.matraloom.time.Ratio;
 
 /** What happens next when a phrase is said, at an exact place and for an exact length. */
-public sealed interface Utterance {
+sealed interface Utterance {
 
   /**
    * Where it begins.

@@ -7,6 +7,7 @@ import java.util.Locale;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.time.Ratio;
+import org.matraloom.time.Tempo;
 
 /**
  * A timeline as WebVTT captions for a lesson video that begins where the timeline does.
@@ -121,9 +122,8 @@ public final class Captions {
   }
 
   private long ms(Ratio beat) {
-    Ratio perBeat = timeline.performance().composition().tempo().secondsPerBeat();
-    Ratio exact = beat.minus(timeline.originBeat()).times(perBeat).times(MS_PER_SECOND);
-    return exact.plus(Ratio.of(1, 2)).floor();
+    Tempo tempo = timeline.performance().composition().tempo();
+    return tempo.unitsOf(beat.minus(timeline.originBeat()), MS_PER_SECOND);
   }
 
   static String stamp(long ms) {

@@ -68,7 +68,14 @@ final class CueMap {
             ? List.of()
             : List.of(
                 new Mark.Said(
-                    cell.from(), Ratio.ONE, 1, 1, new Sollu(cue.get(), ""), cue.get(), false));
+                    cell.from(),
+                    Ratio.ONE,
+                    1,
+                    1,
+                    new Sollu(cue.get(), ""),
+                    cue.get(),
+                    false,
+                    Optional.empty()));
     return new Cell(
         cell.beat(),
         cell.from(),

@@ -129,12 +129,6 @@ final class HtmlRows {
     String speed = each.speed() == 1 ? "" : each.speed() == 2 ? " x2" : " x4";
     boolean opens = each instanceof Mark.Said said && said.opens();
     boolean turns = row.turns().stream().anyMatch(turn -> turn.beat().equals(each.beat()));
-    boolean breathes =
-        row.breaths().stream()
-            .anyMatch(
-                breath ->
-                    breath.startBeat().compareTo(each.beat()) >= 0
-                        && breath.startBeat().compareTo(each.endBeat()) < 0);
     String grow =
         String.format(Locale.ROOT, "%.4f", each.beats().toDouble()).replaceFirst("\\.?0+$", "");
     out.append(
@@ -147,7 +141,7 @@ final class HtmlRows {
             + (opens ? " o" : "")
             + (turns ? " t" : ""));
     out.append("\" style=\"flex-grow:" + grow + "\">");
-    if (breathes) {
+    if (each.breath().isPresent()) {
       out.append("<span class=\"air\">" + figure(Figure.BREATH));
       out.append("<span class=\"vh\">breathe </span></span>");
     }

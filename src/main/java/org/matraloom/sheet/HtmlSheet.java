@@ -40,7 +40,7 @@ public final class HtmlSheet {
     closing(sheet, out);
     out.append("<p>" + HtmlRows.figure(Figure.LANDING));
     out.append(" " + SheetWords.ENDS_HERE + "</p>\n");
-    if (!sheet.options().breaths().isEmpty()) {
+    if (sheet.marksBreaths()) {
       out.append("<p>" + HtmlRows.figure(Figure.BREATH));
       out.append(" " + SheetWords.BREATHE_HERE + "</p>\n");
     }

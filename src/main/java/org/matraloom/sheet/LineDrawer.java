@@ -69,8 +69,7 @@ final class LineDrawer {
     row.turns().stream()
         .filter(turn -> cell.holds(turn.beat()))
         .forEach(turn -> drawTurn(turn, cell, placed, x, top));
-    row.breaths().stream()
-        .filter(breath -> cell.holds(breath.startBeat()))
+    row.breathsIn(cell.from(), cell.to())
         .forEach(breath -> drawBreath(breath, cell, placed, x, top, width));
     row.landing()
         .filter(cell::endsWith)

@@ -1,5 +1,7 @@
 package org.matraloom.sheet;
 
+import java.util.Optional;
+import org.matraloom.breath.Breath;
 import org.matraloom.score.Sollu;
 import org.matraloom.time.Ratio;
 
@@ -17,6 +19,9 @@ sealed interface Mark {
 
   /** How many such marks go into a matra: 1, or 2, 4 and more where it is said faster. */
   int speed();
+
+  /** The breath that begins in it. */
+  Optional<Breath> breath();
 
   /** Where it ends, in beats of the performance. */
   default Ratio endBeat() {
@@ -36,17 +41,20 @@ sealed interface Mark {
       int speed,
       Sollu sollu,
       String text,
-      boolean opens)
+      boolean opens,
+      Optional<Breath> breath)
       implements Mark {
 
     Said written(String text) {
-      return new Said(beat, beats, matrasPerBeat, speed, sollu, text, opens);
+      return new Said(beat, beats, matrasPerBeat, speed, sollu, text, opens, breath);
     }
   }
 
   /** One matra, or a faster part of it, in which the sound before rings on. */
-  record Karvai(Ratio beat, Ratio beats, int matrasPerBeat, int speed) implements Mark {}
+  record Karvai(Ratio beat, Ratio beats, int matrasPerBeat, int speed, Optional<Breath> breath)
+      implements Mark {}
 
   /** One matra, or a part of it, of silence. */
-  record Silent(Ratio beat, Ratio beats, int matrasPerBeat, int speed) implements Mark {}
+  record Silent(Ratio beat, Ratio beats, int matrasPerBeat, int speed, Optional<Breath> breath)
+      implements Mark {}
 }

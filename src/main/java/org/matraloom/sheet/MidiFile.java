@@ -18,6 +18,7 @@ import org.matraloom.score.Finger;
 import org.matraloom.score.Kriya;
 import org.matraloom.score.Nadai;
 import org.matraloom.time.Ratio;
+import org.matraloom.time.Tempo;
 
 /**
  * A timeline as a Standard MIDI File of three tracks: signs, sollus and hand.
@@ -106,9 +107,8 @@ public final class MidiFile {
     text(signs, TEXT_NAME, timeline.originBeat(), title);
     text(sollus, TEXT_NAME, timeline.originBeat(), "Sollus");
     text(hand, TEXT_NAME, timeline.originBeat(), "Hand");
-    Ratio quarter =
-        timeline.performance().composition().tempo().secondsPerBeat().times(MICROSECONDS);
-    int microseconds = (int) quarter.plus(Ratio.of(1, 2)).floor();
+    Tempo tempo = timeline.performance().composition().tempo();
+    int microseconds = (int) tempo.unitsOf(Ratio.ONE, MICROSECONDS);
     meta(
         signs,
         TEMPO,

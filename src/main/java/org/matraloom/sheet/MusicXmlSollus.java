@@ -23,12 +23,7 @@ final class MusicXmlSollus {
       directions(row, note, words);
       boolean first = index == 0 || !sameTuplet(notes.get(index - 1), note);
       boolean last = index + 1 == notes.size() || !sameTuplet(note, notes.get(index + 1));
-      boolean breathes =
-          row.breaths().stream()
-              .anyMatch(
-                  breath ->
-                      breath.startBeat().compareTo(note.beat()) >= 0
-                          && breath.startBeat().compareTo(note.endBeat()) < 0);
+      boolean breathes = !row.breathsIn(note.beat(), note.endBeat()).isEmpty();
       note(note, first, last, breathes && note.sounds());
     }
   }

@@ -36,7 +36,7 @@ final class PageClosing {
       flow.page().add(new Drawn.Box(PageStyle.LEFT, top, label, label, 0, Tone.TINT));
       note(SheetWords.RINGS_ON);
     }
-    if (!sheet.options().breaths().isEmpty()) {
+    if (sheet.marksBreaths()) {
       sign(Figure.BREATH);
       note(SheetWords.BREATHE_HERE);
     }

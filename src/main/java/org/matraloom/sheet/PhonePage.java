@@ -53,7 +53,7 @@ public final class PhonePage {
     out.append(HtmlSheet.resource(PhonePage.class, "page-strip.html"));
     HtmlSheet.rows(sheet, out);
     HtmlSheet.closing(sheet, out);
-    if (!sheet.options().breaths().isEmpty()) {
+    if (sheet.marksBreaths()) {
       out.append("<p>" + HtmlRows.figure(Figure.BREATH));
       out.append(" breathe here, if it suits you; stop if it strains</p>\n");
     }

@@ -2,7 +2,6 @@ package org.matraloom.sheet;
 
 import java.io.IOException;
 import java.util.Optional;
-import org.matraloom.breath.Breath;
 import org.matraloom.score.Kriya;
 
 /**
@@ -61,8 +60,7 @@ public final class ReadAloud {
   }
 
   private static String beat(Cell cell, Row row, SheetWords words) {
-    boolean breathes =
-        row.breaths().stream().anyMatch((Breath breath) -> cell.holds(breath.startBeat()));
+    boolean breathes = row.breathesIn(cell);
     return words.beat(cell)
         + ": "
         + BeatWords.of(cell.marks())

@@ -38,11 +38,10 @@ public record Rebar(Sheet before, Sheet after) {
   public static Rebar of(
       Span.Round round, Composition composition, int nadai, SheetOptions options) {
     SheetOptions plain =
-        new SheetOptions(
-            SheetOptions.Lines.AVARTANA, options.large(), false, options.writing(), List.of());
+        new SheetOptions(SheetOptions.Lines.AVARTANA, options.large(), false, options.writing());
     return new Rebar(
-        Sheet.of(alone(round, composition, round.nadai()), plain),
-        Sheet.of(alone(round, composition, nadai), plain));
+        Sheet.of(alone(round, composition, round.nadai()), plain, List.of()),
+        Sheet.of(alone(round, composition, nadai), plain, List.of()));
   }
 
   private static Performance alone(Span.Round round, Composition composition, int nadai) {

@@ -32,6 +32,19 @@ record Row(
     breaths = List.copyOf(breaths);
   }
 
+  /** The breaths that begin between two places, the second not included. */
+  List<Breath> breathsIn(Ratio from, Ratio to) {
+    return breaths.stream()
+        .filter(breath -> breath.startBeat().compareTo(from) >= 0)
+        .filter(breath -> breath.startBeat().compareTo(to) < 0)
+        .toList();
+  }
+
+  /** Whether one breathes in a cell. */
+  boolean breathesIn(Cell cell) {
+    return !breathsIn(cell.from(), cell.to()).isEmpty();
+  }
+
   Ratio startBeat() {
     return cells.get(0).from();
   }

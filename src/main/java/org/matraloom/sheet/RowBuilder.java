@@ -27,14 +27,13 @@ final class RowBuilder {
   private int nextBreath;
   private int firstSpan;
 
-  RowBuilder(
-      Performance performance, List<Mark> marks, List<NadaiTurn> turns, List<Breath> breaths) {
+  RowBuilder(Performance performance, List<Mark> marks, List<NadaiTurn> turns) {
     this.performance = performance;
     this.avartana = performance.composition().avartana();
     this.angaStarts = new HashSet<>(avartana.angaStarts());
     this.marks = marks;
     this.turns = turns;
-    this.breaths = breaths;
+    this.breaths = marks.stream().flatMap(mark -> mark.breath().stream()).toList();
     this.firstAvartana = avartanaOf(performance.startBeat());
   }
 
@@ -78,7 +77,7 @@ final class RowBuilder {
 
   private Cell cell(long beat, Ratio rowFrom, Ratio rowTo) {
     Ratio from = max(Ratio.of(beat), rowFrom);
-    Ratio to = min(Ratio.of(beat + 1), rowTo);
+    Ratio to = Ratio.of(beat + 1).min(rowTo);
     List<Mark> inside = new ArrayList<>();
     while (nextMark < marks.size() && marks.get(nextMark).beat().compareTo(to) < 0) {
       inside.add(marks.get(nextMark++));
@@ -121,7 +120,7 @@ final class RowBuilder {
 
   private static RoundPart part(Span.Round round, Ratio from, Ratio to) {
     Ratio begin = max(round.startBeat(), from);
-    Ratio end = min(round.endBeat(), to);
+    Ratio end = round.endBeat().min(to);
     return new RoundPart(
         round.number(),
         round.phrase(),
@@ -157,10 +156,6 @@ final class RowBuilder {
 
   private long avartanaBefore(Ratio beat) {
     return beat.dividedBy(avartana.beats()).ceil() - 1;
-  }
-
-  private static Ratio min(Ratio a, Ratio b) {
-    return a.compareTo(b) <= 0 ? a : b;
   }
 
   private static Ratio max(Ratio a, Ratio b) {

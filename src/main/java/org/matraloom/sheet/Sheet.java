@@ -3,6 +3,7 @@ package org.matraloom.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.matraloom.breath.Breath;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Sollu;
 import org.matraloom.score.Span;
@@ -47,17 +48,16 @@ public record Sheet(
    *
    * @param performance what is performed
    * @param options what goes on the page
+   * @param breaths the breaths of the plan, in order; none for an unmarked page
    * @return its sheet
    * @throws IllegalArgumentException if it is too long, see {@link #canHold}
    */
-  public static Sheet of(Performance performance, SheetOptions options) {
+  public static Sheet of(Performance performance, SheetOptions options, List<Breath> breaths) {
     if (!canHold(performance)) {
       throw new IllegalArgumentException("a sheet holds at most " + MOST_MATRAS + " matras");
     }
-    MarkReader said = MarkReader.read(performance);
-    RowBuilder builder =
-        new RowBuilder(
-            performance, written(said.marks(), options), said.turns(), options.breaths());
+    MarkReader said = MarkReader.read(performance, breaths);
+    RowBuilder builder = new RowBuilder(performance, written(said.marks(), options), said.turns());
     List<Row> rows =
         options.lines() == SheetOptions.Lines.PHRASE
             ? builder.byPhrase(said.openings())
@@ -80,6 +80,11 @@ public record Sheet(
       }
     }
     return written;
+  }
+
+  /** Whether a breath is marked somewhere. */
+  boolean marksBreaths() {
+    return rows.stream().anyMatch(row -> !row.breaths().isEmpty());
   }
 
   /** Whether a sound rings on for a matra of its own somewhere. */

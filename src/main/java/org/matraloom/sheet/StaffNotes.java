@@ -8,8 +8,8 @@ import org.matraloom.time.Ratio;
 /**
  * Turns the marks of a sheet into notes and rests that never cross a beat.
  *
- * <p>A karvai is tied to its sollu; a karvai with nothing to ring is a rest, and so is the time
- * before the piece begins and after it has ended.
+ * <p>A karvai is tied to its sollu; the time before the piece begins and after it has ended is a
+ * rest.
  */
 final class StaffNotes {
 
@@ -18,7 +18,6 @@ final class StaffNotes {
 
   private final List<Piece> pieces = new ArrayList<>();
   private final List<StaffNote> notes = new ArrayList<>();
-  private boolean ringing;
 
   private StaffNotes() {}
 
@@ -45,13 +44,10 @@ final class StaffNotes {
   }
 
   private void add(Mark mark) {
-    if (mark instanceof Mark.Said said) {
-      ringing = true;
-      cut(mark.beat(), mark.endBeat(), mark.matrasPerBeat(), true, Optional.of(said));
-    } else {
-      ringing &= mark instanceof Mark.Karvai;
-      cut(mark.beat(), mark.endBeat(), mark.matrasPerBeat(), ringing, Optional.empty());
-    }
+    Optional<Mark.Said> begins =
+        mark instanceof Mark.Said said ? Optional.of(said) : Optional.empty();
+    boolean sounds = !(mark instanceof Mark.Silent);
+    cut(mark.beat(), mark.endBeat(), mark.matrasPerBeat(), sounds, begins);
   }
 
   /** Cuts a length at the beats and joins what can be one note with the piece before. */

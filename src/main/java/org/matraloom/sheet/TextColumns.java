@@ -59,7 +59,7 @@ final class TextColumns {
   }
 
   private boolean breathes(Cell cell) {
-    return row.breaths().stream().anyMatch(breath -> cell.holds(breath.startBeat()));
+    return row.breathesIn(cell);
   }
 
   /** Whether anything of a round stands in the line. */

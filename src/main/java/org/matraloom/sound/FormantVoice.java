@@ -118,7 +118,7 @@ public final class FormantVoice implements SolluVoice {
             wholeMs(lead(before, cue)),
             wholeMs(Math.max(SHORTEST_SECONDS, Math.min(LONGEST_SECONDS, end))),
             VoiceTiming.isLight(seconds(cue.lengthFrames())),
-            cue.said().rings(),
+            cue.said().spoken().isRinging(),
             cue.said().stress(),
             take(cue.said().beat()));
     return placed(sounds.get(request), delayFrames(cue));

@@ -8,18 +8,12 @@ import org.matraloom.time.FrameClock;
  *
  * @param said what is said, and where in beats
  * @param startFrame where its felt beat falls
- * @param articulatedFrames how long it lasts without the karvai; the difference of two grid frames
  * @param lengthFrames how long it lasts, karvai included; the difference of two grid frames
  */
-public record SolluCue(
-    Event.SolluSaid said, long startFrame, long articulatedFrames, long lengthFrames) {
+public record SolluCue(Event.SolluSaid said, long startFrame, long lengthFrames) {
 
   static SolluCue of(Event.SolluSaid said, FrameClock clock) {
     long startFrame = clock.frameAt(said.beat());
-    return new SolluCue(
-        said,
-        startFrame,
-        clock.frameAt(said.beat().plus(said.articulatedBeats())) - startFrame,
-        clock.frameAt(said.beat().plus(said.beats())) - startFrame);
+    return new SolluCue(said, startFrame, clock.frameAt(said.spoken().endBeat()) - startFrame);
   }
 }

@@ -8,6 +8,7 @@ import org.matraloom.schedule.Event;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Sollu;
+import org.matraloom.score.Spoken;
 import org.matraloom.time.Ratio;
 
 /**
@@ -66,8 +67,8 @@ public record SpokenTicks(SolluVoice voice, Lexicon lexicon) {
   private Event.SolluSaid word(Event.Tick tick) {
     List<Sollu> words = words(tick.matrasPerBeat());
     Sollu sollu = words.get(Math.floorMod(indexInBeat(tick), words.size()));
-    Ratio matra = Ratio.of(1, tick.matrasPerBeat());
-    return new Event.SolluSaid(tick.beat(), matra, matra, sollu, Event.Stress.NONE, tick.round());
+    Spoken word = Spoken.aside(tick.beat(), sollu, tick.matrasPerBeat(), tick.round());
+    return new Event.SolluSaid(word, Event.Stress.NONE);
   }
 
   /** A whole beat of so many matras; a faster kalam says the same word again. */

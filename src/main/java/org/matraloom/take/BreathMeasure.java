@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.matraloom.breath.Breath;
 import org.matraloom.breath.BreathPlan;
 import org.matraloom.breath.BreathSettings;
+import org.matraloom.time.Ratio;
 
 /**
  * Finds where breaths were taken: {@link Breathing}.
@@ -31,14 +32,13 @@ final class BreathMeasure {
    */
   static Breathing of(Alignment alignment, SoundLevels levels, BreathPlan plan) {
     List<ExpectedSollu> expected = alignment.expected();
-    Set<Double> recorded =
+    Set<Ratio> recorded =
         IntStream.range(alignment.recorded().from(), alignment.recorded().to())
-            .mapToObj(k -> expected.get(k).beat().toDouble())
+            .mapToObj(k -> expected.get(k).beat())
             .collect(Collectors.toSet());
-    Set<Double> planned =
+    Set<Ratio> planned =
         plan.breaths().stream()
             .map(Breath::afterBeat)
-            .map(beat -> beat.toDouble())
             .filter(recorded::contains)
             .collect(Collectors.toSet());
     double least = BreathSettings.FLOOR_MS / 1000.0;
@@ -65,7 +65,7 @@ final class BreathMeasure {
       }
       if (breath) {
         int place = said.get(i).sollu();
-        boolean asked = planned.contains(alignment.expected().get(place).beat().toDouble());
+        boolean asked = planned.contains(alignment.expected().get(place).beat());
         taken.add(new Breathing.Pause(place, end, quiet.get().seconds(), asked));
       }
     }

@@ -7,7 +7,6 @@ import java.util.Map;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Sollu;
-import org.matraloom.time.FrameClock;
 import org.matraloom.time.Ratio;
 
 /**
@@ -32,8 +31,6 @@ public record ExpectedSollu(
     int matra,
     boolean entry) {
 
-  private static final int ANY_RATE = 48_000;
-
   /**
    * All sollus of a timeline.
    *
@@ -41,14 +38,13 @@ public record ExpectedSollu(
    * @return in order of time; empty if nothing is said
    */
   public static List<ExpectedSollu> of(Timeline timeline) {
-    FrameClock clock = timeline.clock(ANY_RATE);
     List<ExpectedSollu> sollus = new ArrayList<>();
     Section section = new Section();
     double first = 0;
     for (Event event : timeline) {
       section.pass(event);
       if (event instanceof Event.SolluSaid said) {
-        double seconds = clock.secondsAt(said.beat());
+        double seconds = timeline.secondsAt(said.beat()).toDouble();
         first = sollus.isEmpty() ? seconds : first;
         boolean entry = said.stress() == Event.Stress.ROUND || said.stress() == Event.Stress.PHRASE;
         sollus.add(

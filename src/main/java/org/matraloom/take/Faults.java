@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.matraloom.score.Nadai;
 import org.matraloom.score.Performance;
+import org.matraloom.time.MeasuredTempo;
 
 /** Looks for what went wrong in a take, in the order of {@link FaultKind}. */
 final class Faults {
@@ -168,7 +169,7 @@ final class Faults {
 
   /** Whether the matras after a change go by at another speed than they should. */
   static boolean isOff(Quickening change, double beatsPerMinute) {
-    double matra = 60 / beatsPerMinute / change.to();
+    double matra = new MeasuredTempo(beatsPerMinute).beatSeconds() / change.to();
     double share = Tolerance.displacementSeconds(matra) / matra;
     return Math.abs(change.ratio() / change.asked() - 1) > share;
   }
@@ -217,7 +218,7 @@ final class Faults {
   }
 
   private boolean isUneven(Evenness place) {
-    double matra = 60 / tempo / place.matrasPerBeat();
+    double matra = new MeasuredTempo(tempo).beatSeconds() / place.matrasPerBeat();
     double mean = Math.abs(place.meanSeconds());
     return mean > UNEVEN_TOLERANCES * Tolerance.displacementSeconds(matra)
         && mean > SURE_SIGMAS * place.spreadSeconds() / Math.sqrt(place.count());

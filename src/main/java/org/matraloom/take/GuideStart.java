@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.matraloom.time.MeasuredTempo;
 
 /**
  * Where the guide was heard while a take was recorded, as the recorder of this program notes it in
@@ -51,7 +52,12 @@ public record GuideStart(double originBeat, double originSeconds, double beatsPe
 
   /** When a beat of the performance was heard, in seconds from the beginning of the recording. */
   double secondsAt(double beat) {
-    return originSeconds + (beat - originBeat) * 60 / beatsPerMinute;
+    return originSeconds + new MeasuredTempo(beatsPerMinute).secondsOf(beat - originBeat);
+  }
+
+  /** How long a beat of the guide lasts, in seconds. */
+  double beatSeconds() {
+    return new MeasuredTempo(beatsPerMinute).beatSeconds();
   }
 
   /**

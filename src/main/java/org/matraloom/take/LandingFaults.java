@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.matraloom.score.Nadai;
 import org.matraloom.score.Performance;
+import org.matraloom.time.MeasuredTempo;
 
 /** Faults of a take that show at its landing, told by what caused them. */
 final class LandingFaults {
@@ -66,7 +67,12 @@ final class LandingFaults {
                 places.of(change),
                 Math.abs(error),
                 Faults.side(error)),
-            Practice.change(performance, first.round(), from, first.matrasPerBeat(), 60 / asked)));
+            Practice.change(
+                performance,
+                first.round(),
+                from,
+                first.matrasPerBeat(),
+                MeasuredTempo.ofBeat(asked).beatsPerMinute())));
   }
 
   /** The pulse ran away or dragged all along, and so it does not land with the beat. */

@@ -60,7 +60,7 @@ final class LandingMeasure {
     double beat = beat(last);
     double beatSeconds = pulse.map(p -> p.beatSeconds(expected)).orElse(line.beatSeconds(beat));
     Optional<GuideStart> heard =
-        guide.filter(g -> Math.abs(g.beatsPerMinute() * beatSeconds / 60 - 1) <= SAME_TEMPO);
+        guide.filter(g -> Math.abs(beatSeconds / g.beatSeconds() - 1) <= SAME_TEMPO);
     if (heard.isPresent()) {
       return against(LandingBeat.GUIDE, heard.get()::secondsAt, beatSeconds);
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import org.matraloom.time.MeasuredTempo;
 
 /**
  * The pulse that a take has before its nadai changes, carried on: what the reciter has to go by
@@ -89,7 +90,11 @@ record PulseBefore(PulseLine line, int change, List<SaidSollu> before, double la
     double seam = expected.get(change).beat().toDouble();
     double later = RoundMeasure.beatsPerMinute(expected, after);
     return Optional.of(
-        new PulseBefore(line, change, before, later > 0 ? 60 / later : line.beatSeconds(seam)));
+        new PulseBefore(
+            line,
+            change,
+            before,
+            later > 0 ? new MeasuredTempo(later).beatSeconds() : line.beatSeconds(seam)));
   }
 
   /** When a beat is due. */

@@ -3,6 +3,7 @@ package org.matraloom.take;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.matraloom.time.MeasuredTempo;
 
 /** Sums up the pulse of a take: {@link Pulse}. */
 final class PulseMeasure {
@@ -27,13 +28,14 @@ final class PulseMeasure {
     double first = line.beatSeconds(beats[0]);
     double last = line.beatSeconds(beats[beats.length - 1]);
     double middle = line.beatSeconds((beats[0] + beats[beats.length - 1]) / 2);
+    double tempo = MeasuredTempo.ofBeat(middle).beatsPerMinute();
     double spread =
         Robust.spreadAroundZero(
             said.sollus().stream().mapToDouble(SaidSollu::deviationSeconds).toArray());
     OptionalDouble lead =
         guide.isPresent()
-            ? guide.get().leadSeconds(expected, said.sollus(), 60 / middle)
+            ? guide.get().leadSeconds(expected, said.sollus(), tempo)
             : OptionalDouble.empty();
-    return new Pulse(60 / middle, 100 * (first / last - 1), spread, lead, line);
+    return new Pulse(tempo, 100 * (first / last - 1), spread, lead, line);
   }
 }

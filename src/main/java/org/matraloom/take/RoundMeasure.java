@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.matraloom.score.Span;
+import org.matraloom.time.MeasuredTempo;
 
 /** Measures the rounds of a take: {@link RoundFindings}. */
 final class RoundMeasure {
@@ -87,7 +88,7 @@ final class RoundMeasure {
     }
     double seconds =
         Robust.median(secondsPerBeat.stream().mapToDouble(Double::doubleValue).toArray());
-    return seconds > 0 ? 60 / seconds : 0;
+    return seconds > 0 ? MeasuredTempo.ofBeat(seconds).beatsPerMinute() : 0;
   }
 
   /** A sound belongs to the round of the sollu before it; before all and after all to none. */

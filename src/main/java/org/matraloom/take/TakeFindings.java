@@ -69,7 +69,8 @@ public record TakeFindings(
    * @return the findings
    */
   public static TakeFindings of(Timeline timeline, OnsetCurve curve) {
-    return of(timeline, curve, Lexicon.standard(), Optional.empty());
+    BreathPlan plan = BreathPlanner.plan(timeline.performance(), BreathSettings.study());
+    return of(timeline, curve, Lexicon.standard(), Optional.empty(), plan);
   }
 
   /**
@@ -79,10 +80,15 @@ public record TakeFindings(
    * @param curve what was heard
    * @param lexicon what the score was read with
    * @param guide where the guide was heard, if the recording tells
+   * @param plan where to breathe
    * @return the findings
    */
   public static TakeFindings of(
-      Timeline timeline, OnsetCurve curve, Lexicon lexicon, Optional<GuideStart> guide) {
+      Timeline timeline,
+      OnsetCurve curve,
+      Lexicon lexicon,
+      Optional<GuideStart> guide,
+      BreathPlan plan) {
     Alignment alignment =
         Pretenders.leftOut(
                 Alignment.of(
@@ -95,7 +101,6 @@ public record TakeFindings(
             .withPauses(curve.levels());
     List<ExpectedSollu> expected = alignment.expected();
     List<Span.Round> rounds = timeline.performance().rounds();
-    BreathPlan plan = BreathPlanner.plan(timeline.performance(), BreathSettings.study());
     Optional<Doubt> doubt = DoubtMeasure.before(alignment, curve);
     if (doubt.isPresent()) {
       return new TakeFindings(

@@ -1,7 +1,5 @@
 package org.matraloom.time;
 
-import java.math.BigInteger;
-
 /**
  * Turns exact positions into frames and seconds for one tempo and one sample rate.
  *
@@ -13,8 +11,6 @@ import java.math.BigInteger;
  * @param originBeat the position, in beats, that is frame 0
  */
 public record FrameClock(Tempo tempo, int ratePerSecond, Ratio originBeat) {
-
-  private static final BigInteger TWO = BigInteger.TWO;
 
   /**
    * Checks the rate.
@@ -50,13 +46,7 @@ public record FrameClock(Tempo tempo, int ratePerSecond, Ratio originBeat) {
    * @throws ArithmeticException if the result does not fit a {@code long}
    */
   public long framesIn(Ratio beats) {
-    Ratio perBeat = tempo.secondsPerBeat();
-    BigInteger num =
-        beats.scaledNum(
-            BigInteger.valueOf(perBeat.num()).multiply(BigInteger.valueOf(ratePerSecond)));
-    BigInteger den = BigInteger.valueOf(beats.den()).multiply(BigInteger.valueOf(perBeat.den()));
-    BigInteger twiceDen = den.multiply(TWO);
-    return floorDiv(num.multiply(TWO).add(den), twiceDen).longValueExact();
+    return tempo.unitsOf(beats, ratePerSecond);
   }
 
   /**
@@ -66,11 +56,35 @@ public record FrameClock(Tempo tempo, int ratePerSecond, Ratio originBeat) {
    * @return seconds; negative before the origin
    */
   public double secondsAt(Ratio beat) {
-    return beat.minus(originBeat).times(tempo.secondsPerBeat()).toDouble();
+    return tempo.secondsOf(beat.minus(originBeat)).toDouble();
   }
 
-  private static BigInteger floorDiv(BigInteger num, BigInteger den) {
-    BigInteger[] parts = num.divideAndRemainder(den);
-    return parts[1].signum() < 0 ? parts[0].subtract(BigInteger.ONE) : parts[0];
+  /**
+   * How long so many frames last.
+   *
+   * @param frames a length in frames
+   * @param ratePerSecond frames a second
+   * @return seconds
+   */
+  public static double seconds(long frames, int ratePerSecond) {
+    return (double) frames / ratePerSecond;
+  }
+
+  /**
+   * The whole beat that is going on at a frame.
+   *
+   * @param frame frames from the origin
+   * @return the last whole number of beats after the origin that falls on the frame or before it
+   */
+  public long beatsBefore(long frame) {
+    double seconds = seconds(frame, ratePerSecond);
+    long beats = (long) Math.floor(seconds / tempo.secondsOf(Ratio.ONE).toDouble());
+    while (framesIn(Ratio.of(beats)) > frame) {
+      beats--;
+    }
+    while (framesIn(Ratio.of(beats + 1)) <= frame) {
+      beats++;
+    }
+    return beats;
   }
 }

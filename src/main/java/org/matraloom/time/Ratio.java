@@ -1,7 +1,5 @@
 package org.matraloom.time;
 
-import java.math.BigInteger;
-
 /**
  * An exact rational number, always in lowest terms with a positive denominator.
  *
@@ -160,6 +158,16 @@ public record Ratio(long num, long den) implements Comparable<Ratio> {
   }
 
   /**
+   * The lesser of two.
+   *
+   * @param other the other
+   * @return this number or the other
+   */
+  public Ratio min(Ratio other) {
+    return compareTo(other) <= 0 ? this : other;
+  }
+
+  /**
    * What is left after whole multiples of a cycle are taken away.
    *
    * @param cycle the cycle length, positive
@@ -225,17 +233,10 @@ public record Ratio(long num, long den) implements Comparable<Ratio> {
   public String toMixed() {
     long whole = num / den;
     long rest = Math.abs(num % den);
-    if (rest == 0) {
-      return Long.toString(whole);
-    }
-    if (whole == 0) {
+    if (rest == 0 || whole == 0) {
       return toString();
     }
     return whole + " " + rest + "/" + den;
-  }
-
-  BigInteger scaledNum(BigInteger factor) {
-    return BigInteger.valueOf(num).multiply(factor);
   }
 
   private static long gcd(long a, long b) {

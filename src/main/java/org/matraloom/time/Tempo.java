@@ -1,11 +1,15 @@
 package org.matraloom.time;
 
+import java.math.BigInteger;
+
 /**
  * How fast the beat goes: kalapramanam, fixed for a whole performance.
  *
  * @param beatsPerMinute beats a minute, exact, from {@value #SLOWEST} to {@value #FASTEST}
  */
 public record Tempo(Ratio beatsPerMinute) {
+
+  static final int SECONDS_PER_MINUTE = 60;
 
   /** The slowest tempo taken, in beats a minute. */
   public static final int SLOWEST = 5;
@@ -65,11 +69,68 @@ public record Tempo(Ratio beatsPerMinute) {
   }
 
   /**
-   * The length of one beat.
+   * The fastest tempo of whole beats a minute at which matras go by no quicker than a rate.
    *
+   * @param matrasPerSecond the rate, positive
+   * @param matrasPerBeat matras a beat
+   * @return the tempo
+   * @throws IllegalArgumentException if it is outside the range of tempi
+   */
+  public static Tempo noQuickerThan(double matrasPerSecond, int matrasPerBeat) {
+    return of((long) (SECONDS_PER_MINUTE * matrasPerSecond / matrasPerBeat));
+  }
+
+  /**
+   * How long beats last.
+   *
+   * @param beats a length in beats
    * @return seconds, exact
    */
-  public Ratio secondsPerBeat() {
-    return Ratio.of(60).dividedBy(beatsPerMinute);
+  public Ratio secondsOf(Ratio beats) {
+    return beats.times(Ratio.of(SECONDS_PER_MINUTE).dividedBy(beatsPerMinute));
+  }
+
+  /**
+   * How many beats fill a time.
+   *
+   * @param seconds a length in seconds
+   * @return beats, exact
+   */
+  public Ratio beatsIn(Ratio seconds) {
+    return seconds.dividedBy(secondsOf(Ratio.ONE));
+  }
+
+  /**
+   * How many beats fill so many thousandths of a second.
+   *
+   * @param milliseconds a length in ms
+   * @return beats, exact
+   */
+  public Ratio beatsInMs(long milliseconds) {
+    return beatsIn(Ratio.of(milliseconds, 1_000));
+  }
+
+  /**
+   * How long beats last, in whole units, rounded half up.
+   *
+   * @param beats a length in beats
+   * @param unitsPerSecond units of a second: 1,000 for ms, or the frames of a sample rate
+   * @return units
+   * @throws ArithmeticException if the result does not fit a {@code long}
+   */
+  public long unitsOf(Ratio beats, long unitsPerSecond) {
+    Ratio perBeat = secondsOf(Ratio.ONE);
+    BigInteger num =
+        BigInteger.valueOf(beats.num())
+            .multiply(BigInteger.valueOf(perBeat.num()))
+            .multiply(BigInteger.valueOf(unitsPerSecond));
+    BigInteger den = BigInteger.valueOf(beats.den()).multiply(BigInteger.valueOf(perBeat.den()));
+    BigInteger twiceDen = den.multiply(BigInteger.TWO);
+    return floorDiv(num.multiply(BigInteger.TWO).add(den), twiceDen).longValueExact();
+  }
+
+  private static BigInteger floorDiv(BigInteger num, BigInteger den) {
+    BigInteger[] parts = num.divideAndRemainder(den);
+    return parts[1].signum() < 0 ? parts[0].subtract(BigInteger.ONE) : parts[0];
   }
 }

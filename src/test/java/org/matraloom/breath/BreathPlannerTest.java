@@ -29,7 +29,7 @@ class BreathPlannerTest {
       this.settings = settings;
       this.voice = VoiceReader.read(Performance.of(piece)).orElseThrow();
       this.bpm = piece.tempo().beatsPerMinute().toDouble();
-      this.candidates = Candidate.of(voice, new Pace(piece.tempo()), settings);
+      this.candidates = Candidate.of(voice, piece.tempo(), settings);
       choose(0);
     }
 
@@ -96,7 +96,7 @@ class BreathPlannerTest {
       Composition piece = Pieces.random(seed);
       Performance performance = Performance.of(piece);
       Voice voice = VoiceReader.read(performance).orElseThrow();
-      if (Candidate.of(voice, new Pace(piece.tempo()), STUDY).size() > 16) {
+      if (Candidate.of(voice, piece.tempo(), STUDY).size() > 16) {
         continue;
       }
       EveryChoice every = new EveryChoice(piece, STUDY);

@@ -32,7 +32,7 @@ class BreathTimelineTest {
         before = event.beat();
         if (event instanceof Event.SolluSaid said) {
           soundEnd = said.beat().plus(said.beats());
-          assertTrue(said.articulatedBeats().compareTo(said.beats()) <= 0);
+          assertTrue(said.spoken().ownBeats().compareTo(said.beats()) <= 0);
           cut += plain.contains(said) ? 0 : 1;
         } else if (event instanceof Event.Inhale inhale) {
           assertTrue(soundEnd.compareTo(inhale.beat()) <= 0, "seed " + seed);

@@ -68,7 +68,7 @@ class CandidateTest {
   void karvaisStayWholeIfTheSettingsSaySo() {
     Composition song = song("tom , , , , ta", 4, 60);
     Voice voice = VoiceReader.read(Performance.of(song)).orElseThrow();
-    assertTrue(Candidate.of(voice, new Pace(song.tempo()), STUDY.withCutKarvai(false)).isEmpty());
+    assertTrue(Candidate.of(voice, song.tempo(), STUDY.withCutKarvai(false)).isEmpty());
   }
 
   @Test
@@ -143,7 +143,7 @@ class CandidateTest {
 
   private static List<Candidate> candidates(Composition song) {
     Voice voice = VoiceReader.read(Performance.of(song)).orElseThrow();
-    return Candidate.of(voice, new Pace(song.tempo()), STUDY);
+    return Candidate.of(voice, song.tempo(), STUDY);
   }
 
   private static Candidate only(Composition song) {

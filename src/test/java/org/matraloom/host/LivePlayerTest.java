@@ -15,6 +15,7 @@ import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.matraloom.breath.BreathSettings;
 import org.matraloom.sound.Mix;
 import org.matraloom.sound.Part;
 import org.matraloom.sound.PcmCodec;
@@ -182,7 +183,8 @@ class LivePlayerTest {
             0,
             piece.voice(),
             Optional.empty(),
-            Rivers.MONO);
+            Rivers.MONO,
+            BreathSettings.study());
     FakeOut device = new FakeOut();
     try (LivePlayer both = new LivePlayer(two, Optional.empty(), device)) {
       both.open();
@@ -206,7 +208,8 @@ class LivePlayerTest {
             1,
             piece.voice(),
             Optional.empty(),
-            Rivers.MONO);
+            Rivers.MONO,
+            BreathSettings.study());
     Sections all = Sections.of(two.passages());
     FakeOut device = new FakeOut();
     try (LivePlayer both = new LivePlayer(two, Optional.empty(), device)) {

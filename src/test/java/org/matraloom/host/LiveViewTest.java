@@ -30,7 +30,7 @@ class LiveViewTest {
             piece.passages().get(0).performance().endBeat(),
             spot.isPresent(),
             spot,
-            BeatSheet.of(piece.passages().get(0), Tempo.of(60)),
+            BeatSheet.of(piece.passages().get(0), Tempo.of(60), piece.breaths()),
             2),
         new DeskState.Chosen(
             section,

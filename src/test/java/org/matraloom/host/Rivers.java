@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.matraloom.breath.BreathSettings;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.schedule.Timeline;
@@ -66,7 +67,8 @@ final class Rivers {
         countInAvartanas,
         new Clicks(),
         Optional.empty(),
-        MONO);
+        MONO,
+        BreathSettings.study());
   }
 
   static <E extends Event> List<E> events(Timeline timeline, Class<E> kind) {

@@ -58,8 +58,9 @@ class BeatRowTest {
   @Test
   void aRoundMayBeginInsideABeat() {
     Composition piece = Pieces.said(Cycles.ADI, SEVEN_SIX_FIVE, 4, 5);
-    Span.Round second = Performance.of(piece).rounds().get(1);
-    List<BeatRow> rows = BeatRow.of(second, piece);
+    Performance performance = Performance.of(piece);
+    Span.Round second = performance.rounds().get(1);
+    List<BeatRow> rows = BeatRow.of(second, performance);
     assertEquals(4, rows.get(0).beat());
     assertTrue(rows.get(0).onTheBeat().isEmpty(), "the second round begins half a beat later");
     assertEquals(3, rows.get(0).sollus().size());
@@ -70,7 +71,8 @@ class BeatRowTest {
 
   private static List<BeatRow> rows(Sequence phrase, int nadai) {
     Composition piece = Pieces.said(Cycles.ADI, phrase, nadai);
-    return BeatRow.of(Performance.of(piece).rounds().get(0), piece);
+    Performance performance = Performance.of(piece);
+    return BeatRow.of(performance.rounds().get(0), performance);
   }
 
   private static List<Sollu> said(List<BeatRow> rows) {

@@ -41,7 +41,7 @@ class FitTasksTest {
     assertEquals(
         List.of("0", "20", "40"), spans.stream().map(s -> s.startBeat().toString()).toList());
     assertEquals(Ratio.of(56), answer.performance().endBeat());
-    Ratio second = Tempo.of(80).secondsPerBeat();
+    Ratio second = Tempo.of(80).secondsOf(Ratio.ONE);
     assertEquals(Ratio.of(15), spans.get(1).startBeat().times(second));
     assertEquals(Ratio.of(30), spans.get(2).startBeat().times(second));
     assertEquals(Ratio.of(42), answer.beats().times(second));

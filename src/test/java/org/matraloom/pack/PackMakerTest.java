@@ -84,7 +84,8 @@ class PackMakerTest {
             true,
             1,
             Optional.empty(),
-            true);
+            true,
+            Optional.empty());
     PackMaker maker = make(whole, order);
     make(broken, order);
     List<Path> kept = new ArrayList<>();
@@ -177,7 +178,8 @@ class PackMakerTest {
         false,
         1,
         Optional.empty(),
-        compressed);
+        compressed,
+        Optional.empty());
   }
 
   private static Composition read(String score) {
@@ -192,7 +194,8 @@ class PackMakerTest {
         true,
         1,
         Optional.empty(),
-        compressed);
+        compressed,
+        Optional.empty());
   }
 
   private static Map<String, byte[]> contents(Path folder) throws IOException {

@@ -267,7 +267,7 @@ class PracticeTest {
       if (event instanceof Event.SolluSaid said
           && said.beat().compareTo(from) >= 0
           && said.beat().compareTo(to) < 0) {
-        sollus.add(said.beat() + " " + said.sollu() + " " + said.articulatedBeats());
+        sollus.add(said.beat() + " " + said.sollu() + " " + said.spoken().ownBeats());
       }
     }
     return sollus;

@@ -48,7 +48,7 @@ class ClickTimelineTest {
     Event.HandBeat back =
         heard.stream().filter(hand -> hand.beat().floor() >= 64).findFirst().orElseThrow();
     assertTrue(back.samam());
-    Ratio seconds = score.performance().composition().tempo().secondsPerBeat().times(72);
+    Ratio seconds = score.performance().composition().tempo().secondsOf(Ratio.ONE).times(72);
     long expected = seconds.times(44_100).plus(Ratio.of(1, 2)).floor();
     assertEquals(expected, clock.frameAt(back.beat()), "72 beats after the count-in began");
   }

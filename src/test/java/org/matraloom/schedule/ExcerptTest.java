@@ -13,6 +13,7 @@ import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Sollu;
 import org.matraloom.score.Span;
+import org.matraloom.score.Spoken;
 import org.matraloom.time.Ratio;
 
 /** An excerpt is the whole from a place on, with the hand in its places before it. */
@@ -85,12 +86,7 @@ class ExcerptTest {
     Ratio start = score.performance().startBeat();
     Event word =
         new Event.SolluSaid(
-            start.minus(Ratio.ONE),
-            Ratio.ONE,
-            Ratio.ONE,
-            new Sollu("ta", "ta"),
-            Event.Stress.NONE,
-            0);
+            Spoken.aside(start.minus(Ratio.ONE), new Sollu("ta", "ta"), 1, 0), Event.Stress.NONE);
     Timeline led =
         new Timeline() {
           @Override

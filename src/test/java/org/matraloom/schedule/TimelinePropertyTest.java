@@ -10,6 +10,7 @@ import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
+import org.matraloom.score.Spoken;
 import org.matraloom.score.Step;
 import org.matraloom.time.FrameClock;
 import org.matraloom.time.Ratio;
@@ -94,14 +95,15 @@ class TimelinePropertyTest {
       for (Event event : timeline) {
         if (event instanceof Event.SolluSaid sollu) {
           assertEquals(now, sollu.beat());
-          assertTrue(sollu.articulatedBeats().signum() > 0);
-          assertTrue(sollu.beats().compareTo(sollu.articulatedBeats()) >= 0);
-          assertEquals(!sollu.beats().equals(sollu.articulatedBeats()), sollu.rings());
+          Spoken spoken = sollu.spoken();
+          assertTrue(spoken.ownBeats().signum() > 0);
+          assertTrue(sollu.beats().compareTo(spoken.ownBeats()) >= 0);
+          assertEquals(!sollu.beats().equals(spoken.ownBeats()), spoken.isRinging());
           now = now.plus(sollu.beats());
           said++;
         } else if (event instanceof Event.Silence silence) {
           assertEquals(now, silence.beat());
-          now = now.plus(silence.beats());
+          now = now.plus(silence.matras().beats());
         } else if (event instanceof Event.Landing landing) {
           assertEquals(performance.endBeat(), landing.beat());
         }

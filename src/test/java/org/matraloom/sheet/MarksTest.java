@@ -23,7 +23,7 @@ class MarksTest {
     int sollus = 0;
     for (int count = 0; count < 300; count++) {
       Performance performance = Performance.of(scores.composition());
-      List<Mark> marks = MarkReader.read(performance).marks();
+      List<Mark> marks = MarkReader.read(performance, List.of()).marks();
       Ratio reached = performance.startBeat();
       for (Mark mark : marks) {
         assertEquals(reached, mark.beat(), "no gap and no overlap");
@@ -69,7 +69,7 @@ class MarksTest {
     for (int count = 0; count < 100; count++) {
       Composition composition = scores.composition();
       Performance performance = Performance.of(composition);
-      List<Mark> marks = MarkReader.read(performance).marks();
+      List<Mark> marks = MarkReader.read(performance, List.of()).marks();
       for (SheetOptions.Lines lines : SheetOptions.Lines.values()) {
         Sheet sheet = Sheets.of(performance, Script.LATIN, lines);
         assertEquals(marks.size(), Sheets.marks(sheet).size(), lines.toString());
@@ -89,7 +89,7 @@ class MarksTest {
   @Test
   void fasterMarksAreWrittenFaster() {
     Composition fast = Sheets.score("tala adi\ntempo 60\nA = ta [ka di] [[mi ta ka ta]] , 2*3 .\n");
-    List<Mark> marks = MarkReader.read(Performance.of(fast)).marks();
+    List<Mark> marks = MarkReader.read(Performance.of(fast), List.of()).marks();
     assertEquals(
         List.of(1, 2, 2, 4, 4, 4, 4, 1, 1, 1, 1, 1, 1, 1, 1),
         marks.stream().map(Mark::speed).toList());

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.matraloom.breath.Breath;
 import org.matraloom.breath.BreathPlanner;
 import org.matraloom.breath.BreathSettings;
 import org.matraloom.notation.Reading;
@@ -53,23 +54,23 @@ final class Sheets {
   }
 
   static Sheet of(Performance performance, Script script, SheetOptions.Lines lines) {
-    return Sheet.of(performance, options(performance, script, lines, false));
+    return Sheet.of(performance, options(script, lines, false), breaths(performance));
   }
 
   static Sheet large(Composition composition) {
     Performance performance = Performance.of(composition);
     return Sheet.of(
-        performance, options(performance, Script.LATIN, SheetOptions.Lines.AVARTANA, true));
+        performance,
+        options(Script.LATIN, SheetOptions.Lines.AVARTANA, true),
+        breaths(performance));
   }
 
-  private static SheetOptions options(
-      Performance performance, Script script, SheetOptions.Lines lines, boolean large) {
-    return new SheetOptions(
-        lines,
-        large,
-        false,
-        new SolluWriting(script, LEXICON),
-        BreathPlanner.plan(performance, BreathSettings.study()).breaths());
+  private static SheetOptions options(Script script, SheetOptions.Lines lines, boolean large) {
+    return new SheetOptions(lines, large, false, new SolluWriting(script, LEXICON));
+  }
+
+  static List<Breath> breaths(Performance performance) {
+    return BreathPlanner.plan(performance, BreathSettings.study()).breaths();
   }
 
   static List<Mark> marks(Sheet sheet) {

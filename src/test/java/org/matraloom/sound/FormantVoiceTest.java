@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.Event.Stress;
 import org.matraloom.score.Sollu;
-import org.matraloom.time.Ratio;
+import org.matraloom.score.Spoken;
 
 /** Each sollu fills its matras, joins without a click, and sounds the same every time. */
 class FormantVoiceTest {
@@ -218,9 +218,8 @@ class FormantVoiceTest {
     SolluCue unknown =
         new SolluCue(
             new Event.SolluSaid(
-                said.beat(), Ratio.ONE, Ratio.ONE, new Sollu("xq", "xq"), said.stress(), 1),
+                Spoken.aside(said.beat(), new Sollu("xq", "xq"), 1, 1), said.stress()),
             0,
-            100,
             100);
     IllegalArgumentException refused =
         assertThrows(

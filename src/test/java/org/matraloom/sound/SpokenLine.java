@@ -6,7 +6,9 @@ import java.util.Optional;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.Event.Stress;
 import org.matraloom.score.Lexicon;
+import org.matraloom.score.Matras;
 import org.matraloom.score.Sollu;
+import org.matraloom.score.Spoken;
 import org.matraloom.time.Ratio;
 
 /** Sollus said one after another by the real voice, for looking at. */
@@ -36,19 +38,14 @@ final class SpokenLine {
     long length = (long) (ms + karvaiMs) * MS;
     if (!spelling.equals(".")) {
       String sound = LEXICON.sound(spelling).orElseThrow().name();
-      Ratio beats = Ratio.of(ms + karvaiMs, 1000);
-      cues.add(
-          new SolluCue(
-              new Event.SolluSaid(
-                  Ratio.of(endFrame, RATE),
-                  beats,
-                  Ratio.of(ms, 1000),
-                  new Sollu(spelling, sound),
-                  stress,
-                  1),
-              endFrame,
-              (long) ms * MS,
-              length));
+      Ratio beat = Ratio.of(endFrame, RATE);
+      Ratio own = Ratio.of(ms, 1000);
+      Ratio karvai = Ratio.of(karvaiMs, 1000);
+      List<Matras> rings =
+          karvaiMs == 0 ? List.of() : List.of(new Matras(beat.plus(own), karvai, karvai, 1));
+      Spoken spoken =
+          new Spoken(beat, own, rings, new Sollu(spelling, sound), 1, Spoken.Opens.NOTHING, "", 1);
+      cues.add(new SolluCue(new Event.SolluSaid(spoken, stress), endFrame, length));
     }
     endFrame += length;
     return this;

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.matraloom.schedule.Timeline;
+import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 
 /** A voice is asked for each sollu once, sees its neighbours, and may begin before the beat. */
@@ -88,7 +89,7 @@ class VoicePartTest {
       assertEquals(Optional.of(asked.get(i)), seenAfter.get(i - 1));
     }
     for (int i = 0; i < 8; i += 2) {
-      assertEquals(12_000, asked.get(i).articulatedFrames());
+      assertEquals(Ratio.of(1, 4), asked.get(i).said().spoken().ownBeats());
       assertEquals(36_000, asked.get(i).lengthFrames(), "one matra and a karvai of two");
       assertEquals(12_000, asked.get(i + 1).lengthFrames());
     }

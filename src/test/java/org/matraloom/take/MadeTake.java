@@ -68,8 +68,7 @@ record MadeTake(float[] sound, int rate, TakePlan plan) {
     Event.SolluSaid said = truth.said();
     int start = frames(truth.feltSeconds());
     int length = frames(truth.feltSeconds() + truth.lengthSeconds()) - start;
-    double share = said.articulatedBeats().dividedBy(said.beats()).toDouble();
-    return new SolluCue(said, start, (long) (share * length), length);
+    return new SolluCue(said, start, length);
   }
 
   /** A quarter of a second of soft noise that swells and sinks. */

@@ -7,6 +7,7 @@ import java.util.Random;
 import java.util.Set;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.Timeline;
+import org.matraloom.time.Ratio;
 
 /**
  * When each sollu of a made take is said.
@@ -75,7 +76,7 @@ record TakePlan(
       }
       double first = asked.get(0).beat().toDouble();
       double beats = timeline.performance().endBeat().toDouble() - first;
-      double period = timeline.performance().composition().tempo().secondsPerBeat().toDouble();
+      double period = timeline.performance().composition().tempo().secondsOf(Ratio.ONE).toDouble();
       pulse = TakePulse.of(first, beats, period, flaws);
       for (long beat = (long) first - 1; beat <= first + 2 * beats; beat++) {
         if (random.nextDouble() >= FAULTY_BEATS) {

@@ -73,11 +73,23 @@ class FrameClockTest {
 
   @ParameterizedTest
   @MethodSource("clocks")
+  void aBeatGoesOnFromItsFrameToTheFrameBeforeTheNext(FrameClock clock) {
+    for (long beats : new long[] {-3, 0, 1, 7, 12_345}) {
+      long from = clock.framesIn(of(beats));
+      assertEquals(beats, clock.beatsBefore(from));
+      assertEquals(beats - 1, clock.beatsBefore(from - 1));
+      assertEquals(beats, clock.beatsBefore(clock.framesIn(of(beats + 1)) - 1));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("clocks")
   void nothingDriftsOverTwentyThousandSteps(FrameClock clock) {
     int seen = 0;
     for (int nadai : new int[] {3, 4, 5, 7, 9}) {
       Ratio matra = new Ratio(1, nadai);
-      double exactStep = clock.tempo().secondsPerBeat().toDouble() * clock.ratePerSecond() / nadai;
+      double exactStep =
+          clock.tempo().secondsOf(Ratio.ONE).toDouble() * clock.ratePerSecond() / nadai;
       long before = 0;
       for (int step = 1; step <= STEPS; step++) {
         long frame = clock.frameAt(matra.times(step));

@@ -1,0 +1,86 @@
+package org.matraloom.breath;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.AbstractMap.SimpleEntry;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.matraloom.Unrolled;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Performance;
+import org.matraloom.time.Ratio;
+
+/** The breath plan and its lines name what the score says, where it says it. */
+class BreathsAsWrittenTest {
+
+  @Test
+  void linesNameTheSameSollusAtTheSameBeats() {
+    for (Composition composition : Unrolled.scores()) {
+      Performance performance = Performance.of(composition);
+      List<Map.Entry<Ratio, String>> signs = new ArrayList<>();
+      for (Sign sign : Sign.of(performance)) {
+        String text = sign.text().startsWith("(silence") ? "." : sign.text();
+        signs.add(new SimpleEntry<>(sign.beat(), text));
+      }
+      assertEquals(Unrolled.lines(performance), Unrolled.lines(signs, performance.endBeat()));
+    }
+  }
+
+  @Test
+  void theVoiceStopsWhereASolluRingsOutOrSilenceFollows() {
+    int stops = 0;
+    for (Composition composition : Unrolled.scores()) {
+      Performance performance = Performance.of(composition);
+      List<Unrolled.Piece> said =
+          Unrolled.of(performance).stream().filter(piece -> !piece.name().equals(".")).toList();
+      List<VoiceStop> expected = new ArrayList<>();
+      for (int index = 0; index + 1 < said.size(); index++) {
+        Unrolled.Piece last = said.get(index);
+        Unrolled.Piece next = said.get(index + 1);
+        if (last.end().compareTo(last.ownEnd()) > 0
+            || next.beat().compareTo(last.end()) > 0
+            || next.round() > last.round()) {
+          expected.add(stop(last, next, index + 1));
+        }
+      }
+      List<VoiceStop> read =
+          VoiceReader.read(performance).stream()
+              .flatMap(voice -> voice.stops().stream())
+              .map(BreathsAsWrittenTest::plain)
+              .toList();
+      assertEquals(expected, read);
+      stops += read.size();
+    }
+    assertTrue(stops > 1_000, "stops were read: " + stops);
+  }
+
+  private static VoiceStop stop(Unrolled.Piece last, Unrolled.Piece next, int count) {
+    return new VoiceStop(
+        last.name(),
+        last.beat(),
+        last.ownEnd().minus(last.beat()),
+        last.end(),
+        new VoiceStop.Resumption(next.beat(), next.round(), ""),
+        count,
+        last.round(),
+        next.round() > last.round(),
+        false);
+  }
+
+  /** A stop without the names of phrases. */
+  private static VoiceStop plain(VoiceStop stop) {
+    return new VoiceStop(
+        stop.last(),
+        stop.attackBeat(),
+        stop.ownMatra(),
+        stop.endBeat(),
+        new VoiceStop.Resumption(stop.next().beat(), stop.next().round(), ""),
+        stop.solluCount(),
+        stop.round(),
+        stop.endsRound(),
+        false);
+  }
+}
