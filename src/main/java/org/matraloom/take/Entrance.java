@@ -62,7 +62,7 @@ final class Entrance {
    */
   void offerTo(PlaceDraft draft, int j) {
     int before = j - 1;
-    while (before >= 0 && onsets.get(before).confidence() < OnsetCurve.USUAL_CONFIDENCE) {
+    while (before >= 0 && onsets.get(before).confidence() < OnsetCurve.SURE_CONFIDENCE) {
       before--;
     }
     double pause =

@@ -32,7 +32,7 @@ final class PulseSupport {
   /** The most that is said for and against a moment; a late onset is still an onset. */
   private static final double MOST = 8;
 
-  private static final double LEAST = 0.15;
+  private static final double LEAST = 0.07;
 
   /** However sure, no peak is quite certain. */
   private static final double SUREST = 0.995;

@@ -134,7 +134,7 @@ public final class SlowedTake {
               sollu.onsetSeconds(), Math.max(sollu.onsetSeconds(), sollu.feltSeconds())));
     }
     for (Onset onset : findings.alignment().onsets()) {
-      if (onset.confidence() >= OnsetCurve.USUAL_CONFIDENCE && !taken.contains(onset.seconds())) {
+      if (onset.confidence() >= OnsetCurve.SURE_CONFIDENCE && !taken.contains(onset.seconds())) {
         anchors.add(new SlowMap.Anchor(onset.seconds(), onset.seconds()));
       }
     }

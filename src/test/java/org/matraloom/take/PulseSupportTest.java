@@ -50,7 +50,7 @@ class PulseSupportTest {
   void aLateButSureOnsetStays() {
     PulseSupport pulse = new PulseSupport(sure(IntStream.range(0, 40).mapToDouble(i -> i * MATRA)));
     Onset late = pulse.weighed(new Onset(4.09, 0.95));
-    assertTrue(late.confidence() >= OnsetCurve.USUAL_CONFIDENCE, "" + late);
+    assertTrue(late.confidence() >= OnsetCurve.SURE_CONFIDENCE, "" + late);
     Onset faint = pulse.weighed(new Onset(4.09, 0.40));
     assertTrue(faint.confidence() < OnsetCurve.USUAL_CONFIDENCE, "" + faint);
   }
