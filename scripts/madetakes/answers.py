@@ -4,12 +4,14 @@ import concurrent.futures
 import hashlib
 import json
 import os
+import queue
 import subprocess
 import sys
 import threading
 import time
 
-JAVA = ["java", "-Xmx1g", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto"]
+SOURCE = os.path.join(os.path.dirname(os.path.dirname(os.path.abspath(__file__))), "ManyTakes.java")
+JAVA = ["java", "-Xmx1500m", "-XX:+UseSerialGC", "-Xshare:auto"]
 
 
 def fingerprint(*paths):
@@ -20,44 +22,86 @@ def fingerprint(*paths):
     return digest.hexdigest()[:12]
 
 
-def asked(jar, folder, name, kept, options=()):
-    """The answer to one take, as a dictionary; {"failed": what was printed} if there is none."""
-    stem = os.path.join(folder, name)
-    path = os.path.join(kept, f"{name}-{fingerprint(stem + '.wav', stem + '.loom')}.json")
-    if os.path.exists(path):
-        with open(path, encoding="utf-8") as text:
-            return json.load(text)
-    told = subprocess.run(JAVA + ["-jar", jar, "take", stem + ".loom", stem + ".wav", "--json", "--no-log", *options],
-                          capture_output=True, text=True)
+def read(path):
+    with open(path, encoding="utf-8") as text:
+        whole = text.read()
     try:
-        found = json.loads(told.stdout)
+        return json.loads(whole)
     except ValueError:
-        found = {"failed": (told.stderr or told.stdout)[-400:], "exit": told.returncode}
+        return {"failed": whole[-400:]}
+
+
+class Program:
+    """The program in a process that measures one take after another by its own command line."""
+
+    def __init__(self, jar):
+        self.process = subprocess.Popen(JAVA + ["-cp", jar, SOURCE], stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True)
+
+    def take(self, stem, path):
+        self.process.stdin.write(f"{stem}.loom\t{stem}.wav\t{path}\n")
+        self.process.stdin.flush()
+        if self.process.stdout.readline().strip() != "done":
+            raise RuntimeError(f"the program ended while it measured {stem}.wav")
+
+    def close(self):
+        self.process.stdin.close()
+        self.process.wait()
+
+
+def fresh(jar, stem, path):
+    """The same in a process of its own."""
+    told = subprocess.run(["java", "-XX:TieredStopAtLevel=1", "-jar", jar, "take", stem + ".loom", stem + ".wav", "--json", "--no-log"],
+                          capture_output=True, text=True)
     with open(path + ".part", "w", encoding="utf-8") as text:
-        json.dump(found, text)
+        text.write(told.stdout or told.stderr)
     os.replace(path + ".part", path)
-    return found
 
 
-def all_of(jar, folder, names, workers=2, options=()):
-    """name -> answer, with a line of progress on the standard error output."""
+def all_of(jar, folder, names, workers=2, apart=False):
+    """name -> answer, with a line of progress on the standard error output. `apart`: a process for each take."""
     kept = os.path.join(folder, "answers-" + fingerprint(jar))
     os.makedirs(kept, exist_ok=True)
     found, lock, began = {}, threading.Lock(), time.time()
+    paths = {name: os.path.join(kept, f"{name}-{fingerprint(*(os.path.join(folder, name) + end for end in ('.wav', '.loom')))}.json")
+             for name in names}
+    for name in names:
+        if os.path.exists(paths[name]):
+            found[name] = read(paths[name])
+    asked = [name for name in names if name not in found]
+    count = 0
+    idle = queue.Queue()
+    for _ in range(min(workers, len(asked))):
+        idle.put(None)
 
     def one(name):
-        told = asked(jar, folder, name, kept, options)
+        nonlocal count
+        stem = os.path.join(folder, name)
+        program = idle.get()
+        try:
+            if apart:
+                fresh(jar, stem, paths[name])
+            else:
+                program = program or Program(jar)
+                program.take(stem, paths[name])
+        finally:
+            idle.put(program)
         with lock:
-            found[name] = told
-            done = len(found)
-            left = (time.time() - began) / done * (len(names) - done)
-            if sys.stderr.isatty():
-                print(f"\r# {done} of {len(names)} takes measured, about {left / 60:.1f} min left ", end="", file=sys.stderr, flush=True)
-            elif done % 10 == 0:
-                print(f"# {done} of {len(names)} takes measured, about {left / 60:.1f} min left", file=sys.stderr, flush=True)
+            found[name] = read(paths[name])
+            count += 1
+            left = (time.time() - began) / count * (len(asked) - count) / 60
+            if sys.stderr.isatty() or count % 10 == 0 or count == len(asked):
+                end = "" if sys.stderr.isatty() else "\n"
+                print(f"{chr(13) if not end else ''}# {count} of {len(asked)} takes measured, about {left:.1f} min left ",
+                      end=end, file=sys.stderr, flush=True)
 
-    with concurrent.futures.ThreadPoolExecutor(workers) as pool:
-        list(pool.map(one, names))
-    if sys.stderr.isatty():
+    try:
+        with concurrent.futures.ThreadPoolExecutor(workers) as pool:
+            list(pool.map(one, asked))
+    finally:
+        while not idle.empty():
+            program = idle.get()
+            if program is not None:
+                program.close()
+    if asked and sys.stderr.isatty():
         print(file=sys.stderr)
     return found

@@ -9,6 +9,7 @@ import scipy.signal as signal
 from .sounds import RATE, SONORANT
 
 MODES = ("release", "vowel", "start", "lags", "reversed", "any")
+LONGEST_LAG_SECONDS = 0.07
 USUAL = {"t": 13, "d": 13, "k": 27, "g": 27, "j": 46, "n": 20, "m": 20, "r": 8}
 
 
@@ -17,9 +18,9 @@ def lag_of(mode, sollu, sound, lags):
     if mode == "release":
         return sound.attack
     if mode == "vowel":
-        return sound.vowel
+        return min(sound.vowel, sound.attack + int(LONGEST_LAG_SECONDS * RATE))
     if mode == "start":
-        return sound.start
+        return max(sound.start, sound.attack - int(LONGEST_LAG_SECONDS * RATE))
     return sound.attack + int(lags[sollu] * RATE)
 
 

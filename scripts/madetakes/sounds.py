@@ -10,12 +10,13 @@ import scipy.signal as signal
 
 RATE = 44100
 HOP = 88  # 2 ms
+VOICED = set("b d g bh dd dh ddh dhh gh j jh".split())
 LONGEST_SECONDS = 0.6
 LEAD_SECONDS = 0.005
 HIGH = signal.butter(4, 500, "hp", fs=RATE, output="sos")
 RUMBLE = signal.butter(2, 70, "hp", fs=RATE, output="sos")
-SONORANT = set("n m l r v w nh nj ng ll rr zh gn gl y".split())
-OPEN = signal.butter(2, [200, 1500], "bp", fs=RATE, output="sos")
+SONORANT = set("n m l r v w nh nj ng ll rr zh gn gl y ?".split())  # "?": it is not known
+OPEN = signal.butter(2, [100, 1500], "bp", fs=RATE, output="sos")
 
 
 @dataclass(frozen=True, eq=False)
@@ -55,7 +56,7 @@ def level(samples, window):
     return 10 * np.log10((power[high] - power[low]) / np.maximum(high - low, 1) + 1e-12)
 
 
-def marked(name, kind, group, samples, attack=None, cut=None):
+def marked(name, kind, group, samples, attack=None, least_rise_db=9, ringing=False):
     """A Sound of the samples, or None if no clear beginning is found. `attack`, where it is known, is kept."""
     samples = signal.sosfiltfilt(RUMBLE, samples)
     whole, high = level(samples, 4 * HOP), level(signal.sosfilt(HIGH, samples), 3 * HOP)
@@ -65,9 +66,14 @@ def marked(name, kind, group, samples, attack=None, cut=None):
         rise = clear[4:] - clear[:-4]  # over 8 ms
         loud = int(np.argmax(whole > peak - 6))
         rise = rise[: loud + 5]
-        if len(rise) < 1 or rise.max() < 9:
+        if len(rise) < 1 or rise.max() < least_rise_db:
             return None
-        found = int(np.argmax(rise >= 0.75 * rise.max()))
+        steep = np.nonzero(rise >= (0.5 if kind in VOICED else 0.75) * rise.max())[0]
+        found = int(steep[0])
+        if kind in VOICED:  # the burst, not the voice before it
+            found = int(steep[-1])
+            while found and rise[found - 1] >= 0.5 * rise.max():
+                found -= 1
         while found + 1 < len(rise) and rise[found + 1] > rise[found]:
             found += 1
         steps = np.diff(clear[found: found + 5])
@@ -87,15 +93,14 @@ def marked(name, kind, group, samples, attack=None, cut=None):
     after = voiced[attack // HOP: attack // HOP + 75]
     if len(after) < 20:
         return None
-    vowel = attack + int(np.argmax(after > after.max() - 10)) * HOP
+    vowel = attack + int(np.argmax(after > after.max() - 12)) * HOP
     if kind in SONORANT:
         vowel = max(vowel, opening(high, attack))
     begin = max(start - int(LEAD_SECONDS * RATE), 0)
+    end_of_syllable = syllable(level(samples, int(0.02 * RATE)), vowel) if not ringing else len(samples)
     audible = np.nonzero(whole > peak - 40)[0]
-    end = min(len(samples), (audible[-1] + 3) * HOP, attack + int(LONGEST_SECONDS * RATE))
-    if cut is not None:
-        end = min(end, cut)
-    if end - attack < int(0.05 * RATE):
+    end = min(end_of_syllable, (audible[-1] + 3) * HOP, attack + int(LONGEST_SECONDS * RATE))
+    if end - attack < int(0.08 * RATE):
         return None
     piece = samples[begin:end].copy()
     fade_in, fade_out = min(int(0.002 * RATE), max(start - begin, 1)), min(int(0.015 * RATE), len(piece) // 3)
@@ -103,6 +108,19 @@ def marked(name, kind, group, samples, attack=None, cut=None):
     piece[-fade_out:] *= np.linspace(1, 0, fade_out)
     piece *= 10 ** ((-20 - level(piece, int(0.08 * RATE)).max()) / 20)
     return Sound(name, kind, group, piece, start - begin, attack - begin, vowel - begin)
+
+
+def syllable(smooth, vowel):
+    """Where the first syllable ends: the sound falls by 9 dB and rises again, or ends."""
+    step = vowel // HOP + 15
+    if step >= len(smooth):
+        return len(smooth) * HOP
+    loudest = smooth[vowel // HOP: step].max()
+    for at in range(step, len(smooth)):
+        loudest = max(loudest, smooth[at])
+        if smooth[at] < loudest - 9 and smooth[at: at + 150].max() > smooth[at] + 4:
+            return at * HOP
+    return len(smooth) * HOP
 
 
 def opening(high, attack):
@@ -132,19 +150,19 @@ def from_take(path, kind_of, ringing):
         before = int((onsets[at] - lead) * RATE)
         piece = samples[before: int((following - (0.004 if ringing else 0.045)) * RATE)]
         kind, group = kind_of(name)
-        sound = marked(name, kind, group, piece, attack=int(round(onsets[at] * RATE)) - before)
+        sound = marked(name, kind, group, piece, attack=int(round(onsets[at] * RATE)) - before, ringing=ringing)
         if sound is not None:
             found.append(sound)
             seen.add(name)
     return found
 
 
-def from_files(paths, kind_of):
+def from_files(paths, kind_of, least_rise_db=9):
     """Sounds of single recordings; those without a clear beginning are left out."""
     found = []
     for path in paths:
         kind, group = kind_of(os.path.splitext(os.path.basename(path))[0])
-        sound = marked(os.path.basename(path), kind, group, read(path))
+        sound = marked(os.path.basename(path), kind, group, read(path), least_rise_db=least_rise_db)
         if sound is not None:
             found.append(sound)
     return found

@@ -41,7 +41,12 @@ SYNTHETIC = {"ta": "t", "ka": "k", "di": "d", "mi": "m", "ju": "j", "jo": "j", "
              "dhim": "d", "nam": "n"}
 
 
+ARABIC = "vowel b t th j h kh d dh r z s s s d t z vowel g f k k l m n h w y".split()
+
+
 def consonant(name):
+    if re.fullmatch(r"a-\d\d", name):
+        return ARABIC[int(name[2:]) - 1], ""
     return re.match(r"[^aeiou]*", name).group() or "vowel", ""
 
 
@@ -148,6 +153,12 @@ def letters(folder, name, skip="vowel s z h f y w x"):
     """Recorded syllables or names of letters in files called after them."""
     found = sounds.from_files(sorted(glob.glob(os.path.join(folder, "*.ogg"))), consonant)
     return Voice(name, [s for s in found if s.kind not in skip.split()])
+
+
+def words(folder, name, most=60):
+    """Spoken words whose beginnings are not known by their names: those that begin suddenly."""
+    paths = sorted(glob.glob(os.path.join(folder, "*.ogg")) + glob.glob(os.path.join(folder, "*.wav")))
+    return Voice(name, sounds.from_files(paths, lambda _: ("?", ""), least_rise_db=20)[:most])
 
 
 def espeak(folder, language, name, speed="260"):
