@@ -1,10 +1,10 @@
 package org.matraloom.take;
 
+import java.io.BufferedInputStream;
+import java.io.DataInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.Scanner;
 
 /**
  * Judges from the levels and rises around a moment how likely it is that a syllable begins there.
@@ -40,9 +40,9 @@ final class OnsetNet {
   private final float[] inputs = new float[INPUTS];
   private final float[] sums;
 
-  private OnsetNet(Scanner numbers) throws IOException {
-    int inputCount = numbers.nextInt();
-    hidden = numbers.nextInt();
+  private OnsetNet(DataInputStream numbers) throws IOException {
+    int inputCount = numbers.readInt();
+    hidden = numbers.readInt();
     if (inputCount != INPUTS) {
       throw new IOException("the onset net takes " + inputCount + " inputs, not " + INPUTS);
     }
@@ -53,20 +53,23 @@ final class OnsetNet {
     sums = new float[hidden];
   }
 
-  /** Loads the trained weights: the counts of inputs and hidden cells, then the numbers. */
+  /**
+   * Loads the trained weights: the counts of inputs and hidden cells as integers, then the numbers
+   * as floats, four bytes each, the highest first.
+   */
   static OnsetNet load() {
-    try (InputStream in = OnsetNet.class.getResourceAsStream("onset-net.txt");
-        Scanner numbers = new Scanner(in, StandardCharsets.US_ASCII)) {
+    try (InputStream in = OnsetNet.class.getResourceAsStream("onset-net.bin");
+        DataInputStream numbers = new DataInputStream(new BufferedInputStream(in))) {
       return new OnsetNet(numbers);
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
     }
   }
 
-  private static float[] next(Scanner numbers, int count) {
+  private static float[] next(DataInputStream numbers, int count) throws IOException {
     float[] values = new float[count];
     for (int i = 0; i < count; i++) {
-      values[i] = Float.parseFloat(numbers.next());
+      values[i] = numbers.readFloat();
     }
     return values;
   }
