@@ -75,11 +75,12 @@ final class PairingRivals {
       int missing = said.get(at).sollu() - said.get(at - 1).sollu() - 1;
       Optional<Integer> left = between(said.get(at - 1).onset(), said.get(at).onset());
       if (missing > 0) {
-        rivals.add(new Rival(moved(0, at, missing, left), new Unsure(true, true)));
-        rivals.add(new Rival(moved(at, said.size(), -missing, left), new Unsure(true, false)));
+        rivals.add(new Rival(moved(0, at, missing, left), new Unsure(true, Unsure.End.FIRST)));
+        rivals.add(
+            new Rival(moved(at, said.size(), -missing, left), new Unsure(true, Unsure.End.LAST)));
       } else if (left.isPresent()) {
-        rivals.add(new Rival(moved(0, at, -1, left), new Unsure(false, true)));
-        rivals.add(new Rival(moved(at, said.size(), 1, left), new Unsure(false, false)));
+        rivals.add(new Rival(moved(0, at, -1, left), new Unsure(false, Unsure.End.FIRST)));
+        rivals.add(new Rival(moved(at, said.size(), 1, left), new Unsure(false, Unsure.End.LAST)));
       }
     }
     ends(rivals);
@@ -96,15 +97,18 @@ final class PairingRivals {
     for (int p = 1; p <= near; p++) {
       int q = said.size() - p;
       if (first > 0 && first <= 2) {
-        rivals.add(new Rival(moved(0, p, -first, Optional.empty()), new Unsure(true, true)));
+        rivals.add(
+            new Rival(moved(0, p, -first, Optional.empty()), new Unsure(true, Unsure.End.FIRST)));
       } else if (before.isPresent()) {
-        rivals.add(new Rival(moved(0, p, 1, before), new Unsure(false, true)));
+        rivals.add(new Rival(moved(0, p, 1, before), new Unsure(false, Unsure.End.FIRST)));
       }
       if (unsaid > 0 && unsaid <= 2) {
         rivals.add(
-            new Rival(moved(q, said.size(), unsaid, Optional.empty()), new Unsure(true, false)));
+            new Rival(
+                moved(q, said.size(), unsaid, Optional.empty()),
+                new Unsure(true, Unsure.End.LAST)));
       } else if (after.isPresent()) {
-        rivals.add(new Rival(moved(q, said.size(), -1, after), new Unsure(false, false)));
+        rivals.add(new Rival(moved(q, said.size(), -1, after), new Unsure(false, Unsure.End.LAST)));
       }
     }
   }

@@ -86,13 +86,15 @@ final class PairingSearch {
           .others(plain.said(), said -> training.learntWorth(said, guess))
           .forEach(start -> all.add(training.trained(start, guess)));
     }
-    PairingTraining.Trained best = training.likeliest(all);
-    if (!training.isUnbroken(best)) {
-      best = training.likeliest(List.of(best, training.trained(best.said(), guess)));
-    }
+    PairingTraining.Trained likeliest = training.likeliest(all);
+    PairingTraining.Trained best =
+        training.isUnbroken(likeliest)
+            ? likeliest
+            : training.likeliest(List.of(likeliest, training.trained(likeliest.said(), guess)));
     return new Found(
         filled(best),
-        PairingRivals.of(walk, onsets, expected.length, best.said(), best.model()),
+        ShiftedRival.of(training, expected.length, best, guess)
+            .or(() -> PairingRivals.of(walk, onsets, expected.length, best.said(), best.model())),
         lags(best));
   }
 

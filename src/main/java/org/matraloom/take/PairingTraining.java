@@ -73,6 +73,19 @@ final class PairingTraining {
     return worth(said, lessons.learn(said, guess));
   }
 
+  /** The same without a thought of where it breaks; a likelihood, its logarithm. */
+  double evidence(List<Alignment.Said> said, PairingModel guess) {
+    return walk.worth(said, lessons.learn(said, guess));
+  }
+
+  /** Whether a pairing goes on without a break from its first sollu to its last. */
+  boolean isStraight(Trained trained) {
+    List<Alignment.Said> said = trained.said;
+    return walk.jumps(said, trained.model).isEmpty()
+        && IntStream.range(1, said.size())
+            .allMatch(i -> said.get(i).sollu() > said.get(i - 1).sollu());
+  }
+
   /** Whether every sollu has its sound, one after the other: then no other pairing can be right. */
   boolean isWhole(Trained trained) {
     return isUnbroken(trained) && walk.breaks(trained.said, trained.model) == 0;

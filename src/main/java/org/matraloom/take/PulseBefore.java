@@ -107,7 +107,10 @@ record PulseBefore(PulseLine line, int change, List<SaidSollu> before, double la
     return line.beatSeconds(expected.get(change).beat().toDouble());
   }
 
-  /** Whether one tempo that grows all the while explains the take as well as one that breaks. */
+  /**
+   * Whether one tempo that grows all the while explains the take as well as one that breaks, and
+   * grows by so much that it is told; what grows by less is held against the pulse before.
+   */
   private boolean isDrift(List<ExpectedSollu> expected, List<SaidSollu> sollus) {
     int firstRun = sollus.get(0).run();
     List<SaidSollu> even = sollus.stream().filter(said -> said.run() == firstRun).toList();
@@ -122,22 +125,36 @@ record PulseBefore(PulseLine line, int change, List<SaidSollu> before, double la
                 Arrays.stream(offSeconds(expected, after, EVEN)))
             .toArray();
     double[] grown = offSeconds(expected, even, SURE_SIGMAS);
+    if (driftPercent(expected, even) <= Faults.DRIFT_PERCENT) {
+      return false;
+    }
     return Robust.spreadAroundZero(grown)
             < GROWS * Robust.spreadAroundZero(offSeconds(expected, even, EVEN))
         && Robust.spreadAroundZero(grown) < AS_WELL * Robust.spreadAroundZero(broken);
+  }
+
+  /** By how much the tempo of sollus grows or falls from the first to the last. */
+  private static double driftPercent(List<ExpectedSollu> expected, List<SaidSollu> sollus) {
+    double[] beat = beats(expected, sollus);
+    PulseLine own = line(beat, sollus, SURE_SIGMAS);
+    return 100 * Math.abs(own.beatSeconds(beat[0]) / own.beatSeconds(beat[beat.length - 1]) - 1);
   }
 
   /** How far sollus are off a pulse of their own, which grows if that is so sure. */
   private static double[] offSeconds(
       List<ExpectedSollu> expected, List<SaidSollu> sollus, double sureSigmas) {
     double[] beat = beats(expected, sollus);
+    PulseLine own = line(beat, sollus, sureSigmas);
+    return IntStream.range(0, beat.length)
+        .mapToDouble(i -> sollus.get(i).feltSeconds() - own.secondsAt(beat[i], 1))
+        .toArray();
+  }
+
+  private static PulseLine line(double[] beat, List<SaidSollu> sollus, double sureSigmas) {
     double[] felt = sollus.stream().mapToDouble(SaidSollu::feltSeconds).toArray();
     int[] run = new int[beat.length];
     Arrays.fill(run, 1);
-    PulseLine own = new PulseFit(beat, felt, run).line(sureSigmas);
-    return IntStream.range(0, beat.length)
-        .mapToDouble(i -> felt[i] - own.secondsAt(beat[i], 1))
-        .toArray();
+    return new PulseFit(beat, felt, run).line(sureSigmas);
   }
 
   private double spreadSeconds(List<ExpectedSollu> expected) {

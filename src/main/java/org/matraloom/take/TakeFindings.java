@@ -53,11 +53,13 @@ public record TakeFindings(
    * Whether the take lands beyond doubt.
    *
    * @return true if it can be judged, the last sollu is in its place, and nothing is missing or
-   *     left over of which it cannot be told where
+   *     left over of which it cannot be told where; where the first sollu was not heard though the
+   *     recording was on, every sound may be another sollu than it seems, the last one too
    */
   public boolean lands() {
     return doubt.isEmpty()
         && alignment.unsure().isEmpty()
+        && !alignment.missed().contains(0)
         && landing.filter(Landing::lands).isPresent();
   }
 
