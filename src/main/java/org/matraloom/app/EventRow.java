@@ -2,6 +2,7 @@ package org.matraloom.app;
 
 import java.util.Optional;
 import org.matraloom.schedule.Event;
+import org.matraloom.schedule.EventVisitor;
 import org.matraloom.score.Kriya;
 import org.matraloom.score.Nadai;
 import org.matraloom.time.Ratio;
@@ -19,31 +20,62 @@ record EventRow(String kind, int round, String text, Optional<Ratio> beats) {
 
   /** The row of an event; marks that belong to no round of their own take the one going on. */
   static EventRow of(Event event, int roundGoingOn) {
-    if (event instanceof Event.CountIn countIn) {
-      return mark(
-          "count-in",
-          0,
-          countIn.avartanas() + (countIn.avartanas() == 1 ? " avartana" : " avartanas"));
-    } else if (event instanceof Event.RoundStart start) {
+    return event.told(new Rows(roundGoingOn));
+  }
+
+  private record Rows(int roundGoingOn) implements EventVisitor<EventRow> {
+    @Override
+    public EventRow countIn(Event.CountIn countIn) {
+      String avartanas = countIn.avartanas() == 1 ? " avartana" : " avartanas";
+      return mark("count-in", 0, countIn.avartanas() + avartanas);
+    }
+
+    @Override
+    public EventRow roundStart(Event.RoundStart start) {
       return mark("round", start.number(), start.phrase() + ", " + Nadai.inWords(start.nadai()));
-    } else if (event instanceof Event.NadaiChange change) {
-      return mark("nadai", roundGoingOn, change.from() + " to " + change.to());
-    } else if (event instanceof Event.SectionStart section) {
+    }
+
+    @Override
+    public EventRow sectionStart(Event.SectionStart section) {
       return mark("section", section.round(), section.phrase());
-    } else if (event instanceof Event.HandBeat hand) {
+    }
+
+    @Override
+    public EventRow nadaiChange(Event.NadaiChange change) {
+      return mark("nadai", roundGoingOn, change.from() + " to " + change.to());
+    }
+
+    @Override
+    public EventRow handBeat(Event.HandBeat hand) {
       return mark(kindOf(hand.kriya()), hand.round(), words(hand));
-    } else if (event instanceof Event.Tick tick) {
+    }
+
+    @Override
+    public EventRow tick(Event.Tick tick) {
       return mark("tick", tick.round(), Long.toString(tick.matra()));
-    } else if (event instanceof Event.SolluSaid said) {
+    }
+
+    @Override
+    public EventRow solluSaid(Event.SolluSaid said) {
       String spelling = said.sollu().spelling() + (said.spoken().isRinging() ? " (rings)" : "");
       return new EventRow("sollu", said.round(), spelling, Optional.of(said.beats()));
-    } else if (event instanceof Event.Silence silence) {
+    }
+
+    @Override
+    public EventRow silence(Event.Silence silence) {
       return new EventRow("silence", silence.round(), "", Optional.of(silence.matras().beats()));
-    } else if (event instanceof Event.Inhale inhale) {
+    }
+
+    @Override
+    public EventRow inhale(Event.Inhale inhale) {
       String kind = inhale.full() ? "full breath" : "catch breath";
       return new EventRow("breath", inhale.round(), kind, Optional.of(inhale.beats()));
     }
-    return mark("landing", roundGoingOn, "the last matra has ended");
+
+    @Override
+    public EventRow landing(Event.Landing landing) {
+      return mark("landing", roundGoingOn, "the last matra has ended");
+    }
   }
 
   private static EventRow mark(String kind, int round, String text) {

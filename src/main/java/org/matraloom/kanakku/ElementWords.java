@@ -2,34 +2,65 @@ package org.matraloom.kanakku;
 
 import java.util.List;
 import org.matraloom.score.Element;
+import org.matraloom.score.ElementVisitor;
 
 /** Names an element of a phrase in a message, as it is written in the score. */
-final class ElementWords {
+final class ElementWords implements ElementVisitor<String> {
+
+  private static final ElementWords WORDS = new ElementWords();
 
   private ElementWords() {}
 
   static String of(Element element) {
-    if (element instanceof Element.Word word) {
-      return word.written();
-    } else if (element instanceof Element.Karvai karvai) {
-      return karvai.matras() == 1 ? "," : ";";
-    } else if (element instanceof Element.Silence) {
-      return ".";
-    } else if (element instanceof Element.Group group) {
-      return group.size()
-          + (group.hold() > 1 ? "*" + group.hold() : "")
-          + (group.karvai() > 0 ? "(" + group.karvai() + ")" : "");
-    } else if (element instanceof Element.Faster faster) {
-      String inside = of(faster.body().elements());
-      return faster.factor() == 2 ? "[" + inside + "]" : "[[" + inside + "]]";
-    } else if (element instanceof Element.Repeat repeat) {
-      return "(" + of(repeat.body().elements()) + ") x" + repeat.times();
-    } else if (element instanceof Element.InnerNadai inner) {
-      return "{" + inner.nadai() + ": " + of(inner.body().elements()) + "}";
-    } else if (element instanceof Element.Reference reference) {
-      return reference.name();
-    }
-    return ((Element.Bar) element).endsAvartana() ? "||" : "|";
+    return element.told(WORDS);
+  }
+
+  @Override
+  public String word(Element.Word word) {
+    return word.written();
+  }
+
+  @Override
+  public String karvai(Element.Karvai karvai) {
+    return karvai.matras() == 1 ? "," : ";";
+  }
+
+  @Override
+  public String silence(Element.Silence silence) {
+    return ".";
+  }
+
+  @Override
+  public String group(Element.Group group) {
+    return group.size()
+        + (group.hold() > 1 ? "*" + group.hold() : "")
+        + (group.karvai() > 0 ? "(" + group.karvai() + ")" : "");
+  }
+
+  @Override
+  public String faster(Element.Faster faster) {
+    String inside = of(faster.body().elements());
+    return faster.factor() == 2 ? "[" + inside + "]" : "[[" + inside + "]]";
+  }
+
+  @Override
+  public String repeat(Element.Repeat repeat) {
+    return "(" + of(repeat.body().elements()) + ") x" + repeat.times();
+  }
+
+  @Override
+  public String innerNadai(Element.InnerNadai inner) {
+    return "{" + inner.nadai() + ": " + of(inner.body().elements()) + "}";
+  }
+
+  @Override
+  public String reference(Element.Reference reference) {
+    return reference.name();
+  }
+
+  @Override
+  public String bar(Element.Bar bar) {
+    return bar.endsAvartana() ? "||" : "|";
   }
 
   static String of(List<Element> elements) {

@@ -21,6 +21,7 @@ import org.matraloom.time.Ratio;
  */
 public final class ScorePrinter {
 
+  private static final ElementSigns SIGNS = new ElementSigns();
   private static final int WIDEST = 100;
   private static final int LONGEST_CHAIN = 60;
   private static final String INDENT = "  ";
@@ -71,7 +72,7 @@ public final class ScorePrinter {
           ringing
               && element instanceof Element.Group
               && text.length() - text.lastIndexOf(" ") < LONGEST_CHAIN;
-      text.append(text.isEmpty() || tight ? "" : " ").append(element(element));
+      text.append(text.isEmpty() || tight ? "" : " ").append(element.told(SIGNS));
       ringing = element instanceof Element.Group group && group.karvai() > 0;
     }
     return text.toString();
@@ -119,46 +120,6 @@ public final class ScorePrinter {
       }
     }
     text.append(line).append('\n');
-  }
-
-  private static String element(Element element) {
-    if (element instanceof Element.Word word) {
-      return word.written();
-    } else if (element instanceof Element.Karvai karvai) {
-      return karvai.matras() == 2 ? ";" : ",";
-    } else if (element instanceof Element.Silence) {
-      return ".";
-    } else if (element instanceof Element.Group group) {
-      return group(group);
-    } else if (element instanceof Element.Faster faster) {
-      return faster(faster);
-    } else if (element instanceof Element.Repeat repeat) {
-      return "(" + print(repeat.body()) + ") x" + repeat.times();
-    } else if (element instanceof Element.InnerNadai inner) {
-      return "{" + inner.nadai() + ": " + print(inner.body()) + "}";
-    } else if (element instanceof Element.Reference reference) {
-      return reference.name();
-    } else if (element instanceof Element.Bar bar) {
-      return bar.endsAvartana() ? "||" : "|";
-    }
-    throw new IllegalArgumentException("no sign for " + element);
-  }
-
-  private static String group(Element.Group group) {
-    return group.size()
-        + (group.hold() == 1 ? "" : "*" + group.hold())
-        + (group.karvai() == 0 ? "" : "(" + group.karvai() + ")");
-  }
-
-  /** Brackets that are not one double bracket are kept apart by a space. */
-  private static String faster(Element.Faster faster) {
-    String body = print(faster.body());
-    String bracket = faster.factor() == 4 ? "[[" : "[";
-    return bracket
-        + (body.startsWith("[") ? " " : "")
-        + body
-        + (body.endsWith("]") ? " " : "")
-        + (faster.factor() == 4 ? "]]" : "]");
   }
 
   static String step(Step step) {

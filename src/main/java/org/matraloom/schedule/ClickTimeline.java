@@ -19,14 +19,14 @@ public record ClickTimeline(Timeline score, ClickPattern pattern) implements For
   }
 
   private boolean isHeard(Event event) {
-    if (event instanceof Event.HandBeat hand) {
+    if (event instanceof Event.OfTheHand hand) {
       return switch (heardAt(event.beat())) {
         case ALL -> true;
         case SAMAM -> hand.samam();
         case NOTHING -> false;
       };
     }
-    return !(event instanceof Event.Tick) || heardAt(event.beat()) == ClickPattern.Heard.ALL;
+    return true;
   }
 
   private ClickPattern.Heard heardAt(Ratio beat) {

@@ -17,12 +17,26 @@ public sealed interface Event {
   Ratio beat();
 
   /**
+   * Asks a visitor about this event by its kind.
+   *
+   * @param visitor who is asked
+   * @param <R> what it says
+   * @return what it says
+   */
+  <R> R told(EventVisitor<R> visitor);
+
+  /**
    * The count-in begins.
    *
    * @param beat where
    * @param avartanas how many whole avartanas are counted, at least 1
    */
-  record CountIn(Ratio beat, int avartanas) implements Event {}
+  record CountIn(Ratio beat, int avartanas) implements Event {
+    @Override
+    public <R> R told(EventVisitor<R> visitor) {
+      return visitor.countIn(this);
+    }
+  }
 
   /**
    * A round begins.
@@ -33,7 +47,12 @@ public sealed interface Event {
    * @param nadai matras a beat in the first kalam
    * @param kalam 1, 2 or 3
    */
-  record RoundStart(Ratio beat, int number, String phrase, int nadai, int kalam) implements Event {}
+  record RoundStart(Ratio beat, int number, String phrase, int nadai, int kalam) implements Event {
+    @Override
+    public <R> R told(EventVisitor<R> visitor) {
+      return visitor.roundStart(this);
+    }
+  }
 
   /**
    * A named phrase begins inside a round.
@@ -42,7 +61,12 @@ public sealed interface Event {
    * @param phrase its name
    * @param round the round it belongs to, from 1
    */
-  record SectionStart(Ratio beat, String phrase, int round) implements Event {}
+  record SectionStart(Ratio beat, String phrase, int round) implements Event {
+    @Override
+    public <R> R told(EventVisitor<R> visitor) {
+      return visitor.sectionStart(this);
+    }
+  }
 
   /**
    * The number of matras a beat changes.
@@ -51,7 +75,29 @@ public sealed interface Event {
    * @param from matras a beat before, kalam included
    * @param to matras a beat from here on, kalam included
    */
-  record NadaiChange(Ratio beat, int from, int to) implements Event {}
+  record NadaiChange(Ratio beat, int from, int to) implements Event {
+    @Override
+    public <R> R told(EventVisitor<R> visitor) {
+      return visitor.nadaiChange(this);
+    }
+  }
+
+  /** What the hand does, the ticks under it included. */
+  sealed interface OfTheHand extends Event {
+    /**
+     * Whether it is the clap on samam.
+     *
+     * @return true for the kriya on the first beat of an avartana
+     */
+    boolean samam();
+
+    /**
+     * The same where no round goes on.
+     *
+     * @return a copy
+     */
+    OfTheHand beforeTheRounds();
+  }
 
   /**
    * The hand gives a kriya.
@@ -63,18 +109,42 @@ public sealed interface Event {
    * @param round the round that is going on, from 1; 0 before the first
    */
   record HandBeat(Ratio beat, Kriya kriya, boolean samam, boolean again, int round)
-      implements Event {}
+      implements OfTheHand {
+    @Override
+    public HandBeat beforeTheRounds() {
+      return new HandBeat(beat, kriya, samam, again, 0);
+    }
+
+    @Override
+    public <R> R told(EventVisitor<R> visitor) {
+      return visitor.handBeat(this);
+    }
+  }
 
   /**
    * A subdivision tick: a matra of the round begins.
    *
    * @param beat where
-   * @param matra which matra of the round or the silence, from 0; counted back from it, and so
-   *     negative, in the count-in
+   * @param matra which matra of the round or the silence, from 0; negative in the count-in
    * @param matrasPerBeat matras a beat, kalam included
    * @param round the round that is going on, from 1; 0 before the first
    */
-  record Tick(Ratio beat, long matra, int matrasPerBeat, int round) implements Event {}
+  record Tick(Ratio beat, long matra, int matrasPerBeat, int round) implements OfTheHand {
+    @Override
+    public boolean samam() {
+      return false;
+    }
+
+    @Override
+    public Tick beforeTheRounds() {
+      return new Tick(beat, matra, matrasPerBeat, 0);
+    }
+
+    @Override
+    public <R> R told(EventVisitor<R> visitor) {
+      return visitor.tick(this);
+    }
+  }
 
   /**
    * A sollu is said.
@@ -83,7 +153,11 @@ public sealed interface Event {
    * @param stress how prominent its place is
    */
   record SolluSaid(Spoken spoken, Stress stress) implements Event {
-    /** Where its felt beat falls. */
+    @Override
+    public <R> R told(EventVisitor<R> visitor) {
+      return visitor.solluSaid(this);
+    }
+
     @Override
     public Ratio beat() {
       return spoken.beat();
@@ -125,6 +199,11 @@ public sealed interface Event {
    */
   record Silence(Matras matras, int round) implements Event {
     @Override
+    public <R> R told(EventVisitor<R> visitor) {
+      return visitor.silence(this);
+    }
+
+    @Override
     public Ratio beat() {
       return matras.beat();
     }
@@ -138,14 +217,24 @@ public sealed interface Event {
    * @param full whether there is time for a full breath, and not for a catch breath only
    * @param round the round that is going on, from 1
    */
-  record Inhale(Ratio beat, Ratio beats, boolean full, int round) implements Event {}
+  record Inhale(Ratio beat, Ratio beats, boolean full, int round) implements Event {
+    @Override
+    public <R> R told(EventVisitor<R> visitor) {
+      return visitor.inhale(this);
+    }
+  }
 
   /**
    * The last matra has ended.
    *
    * @param beat where
    */
-  record Landing(Ratio beat) implements Event {}
+  record Landing(Ratio beat) implements Event {
+    @Override
+    public <R> R told(EventVisitor<R> visitor) {
+      return visitor.landing(this);
+    }
+  }
 
   /** How prominent the place of a sollu is; never a matter of its time. */
   enum Stress {

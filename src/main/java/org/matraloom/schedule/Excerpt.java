@@ -142,19 +142,13 @@ public final class Excerpt implements Timeline {
     if (event instanceof Event.CountIn) {
       return false;
     }
-    boolean ofTheHand = event instanceof Event.HandBeat || event instanceof Event.Tick;
-    boolean fromTheOrigin = ofTheHand || startBeat.equals(performance().startBeat());
+    boolean fromTheOrigin =
+        event instanceof Event.OfTheHand || startBeat.equals(performance().startBeat());
     return event.beat().compareTo(fromTheOrigin ? originBeat : startBeat) >= 0;
   }
 
   private Event placed(Event event) {
-    if (event.beat().compareTo(startBeat) < 0) {
-      if (event instanceof Event.HandBeat hand) {
-        return new Event.HandBeat(hand.beat(), hand.kriya(), hand.samam(), hand.again(), 0);
-      } else if (event instanceof Event.Tick tick) {
-        return new Event.Tick(tick.beat(), tick.matra(), tick.matrasPerBeat(), 0);
-      }
-    }
-    return event;
+    boolean early = event.beat().compareTo(startBeat) < 0;
+    return early && event instanceof Event.OfTheHand hand ? hand.beforeTheRounds() : event;
   }
 }

@@ -8,6 +8,8 @@ import java.util.NoSuchElementException;
 /** Merges event streams, each in order already, into one in order. */
 final class MergedEvents implements Iterator<Event> {
 
+  private static final EventRank RANK = new EventRank();
+
   private static final class Head {
     private final Iterator<Event> rest;
     private Event event;
@@ -55,21 +57,6 @@ final class MergedEvents implements Iterator<Event> {
 
   private static boolean comesBefore(Event a, Event b) {
     int order = a.beat().compareTo(b.beat());
-    return order != 0 ? order < 0 : rank(a) < rank(b);
-  }
-
-  private static int rank(Event event) {
-    if (event instanceof Event.CountIn) {
-      return 0;
-    } else if (event instanceof Event.RoundStart
-        || event instanceof Event.NadaiChange
-        || event instanceof Event.SectionStart) {
-      return 1;
-    } else if (event instanceof Event.HandBeat) {
-      return 2;
-    } else if (event instanceof Event.Tick) {
-      return 3;
-    }
-    return event instanceof Event.Landing ? 5 : 4;
+    return order != 0 ? order < 0 : a.told(RANK) < b.told(RANK);
   }
 }

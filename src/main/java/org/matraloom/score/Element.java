@@ -6,6 +6,15 @@ import java.util.List;
 public sealed interface Element {
 
   /**
+   * Asks a visitor about this element by its kind.
+   *
+   * @param visitor who is asked
+   * @param <R> what it says
+   * @return what it says
+   */
+  <R> R told(ElementVisitor<R> visitor);
+
+  /**
    * A written word of one or more sollus, one matra each.
    *
    * @param written the word as typed
@@ -16,6 +25,11 @@ public sealed interface Element {
     public Word {
       sollus = List.copyOf(sollus);
     }
+
+    @Override
+    public <R> R told(ElementVisitor<R> visitor) {
+      return visitor.word(this);
+    }
   }
 
   /**
@@ -23,10 +37,20 @@ public sealed interface Element {
    *
    * @param matras 1 for a comma, 2 for a semicolon
    */
-  record Karvai(int matras) implements Element {}
+  record Karvai(int matras) implements Element {
+    @Override
+    public <R> R told(ElementVisitor<R> visitor) {
+      return visitor.karvai(this);
+    }
+  }
 
   /** One silent matra, written as a dot. */
-  record Silence() implements Element {}
+  record Silence() implements Element {
+    @Override
+    public <R> R told(ElementVisitor<R> visitor) {
+      return visitor.silence(this);
+    }
+  }
 
   /**
    * Kanakku shorthand: a group given by its size and spoken with the lexicon's words.
@@ -40,6 +64,11 @@ public sealed interface Element {
     /** Copies the list. */
     public Group {
       sollus = List.copyOf(sollus);
+    }
+
+    @Override
+    public <R> R told(ElementVisitor<R> visitor) {
+      return visitor.group(this);
     }
   }
 
@@ -59,7 +88,12 @@ public sealed interface Element {
    * @param factor 2 for single brackets, 4 for double ones
    * @param body what is said
    */
-  record Faster(int factor, Sequence body) implements Bracket {}
+  record Faster(int factor, Sequence body) implements Bracket {
+    @Override
+    public <R> R told(ElementVisitor<R> visitor) {
+      return visitor.faster(this);
+    }
+  }
 
   /**
    * Said several times.
@@ -67,7 +101,12 @@ public sealed interface Element {
    * @param body what is said
    * @param times at least 1
    */
-  record Repeat(Sequence body, int times) implements Bracket {}
+  record Repeat(Sequence body, int times) implements Bracket {
+    @Override
+    public <R> R told(ElementVisitor<R> visitor) {
+      return visitor.repeat(this);
+    }
+  }
 
   /**
    * A passage in which a beat holds another number of matras than in the round around it.
@@ -75,14 +114,24 @@ public sealed interface Element {
    * @param nadai matras a beat inside
    * @param body what is said
    */
-  record InnerNadai(int nadai, Sequence body) implements Bracket {}
+  record InnerNadai(int nadai, Sequence body) implements Bracket {
+    @Override
+    public <R> R told(ElementVisitor<R> visitor) {
+      return visitor.innerNadai(this);
+    }
+  }
 
   /**
    * Another phrase, by name.
    *
    * @param name a phrase of the same composition
    */
-  record Reference(String name) implements Element {}
+  record Reference(String name) implements Element {
+    @Override
+    public <R> R told(ElementVisitor<R> visitor) {
+      return visitor.reference(this);
+    }
+  }
 
   /**
    * A claim that an anga or an avartana ends here in the first round; it takes no time.
@@ -90,5 +139,10 @@ public sealed interface Element {
    * @param endsAvartana true for {@code ||}, false for {@code |}
    * @param place where it is written
    */
-  record Bar(boolean endsAvartana, Place place) implements Element {}
+  record Bar(boolean endsAvartana, Place place) implements Element {
+    @Override
+    public <R> R told(ElementVisitor<R> visitor) {
+      return visitor.bar(this);
+    }
+  }
 }

@@ -65,50 +65,82 @@ public record Length(Ratio matras, Ratio innerBeats, long sollus, long steps) {
   public static Length of(
       Sequence sequence, Map<String, Sequence> phrases, Map<String, Length> known) {
     Length sum = NONE;
+    Measure measure = new Measure(phrases, known);
     for (Element element : sequence.elements()) {
-      sum = sum.plus(of(element, phrases, known));
+      sum = sum.plus(element.told(measure));
     }
     return sum;
   }
 
-  private static Length of(
-      Element element, Map<String, Sequence> phrases, Map<String, Length> known) {
-    if (element instanceof Element.Word word) {
+  private record Measure(Map<String, Sequence> phrases, Map<String, Length> known)
+      implements ElementVisitor<Length> {
+
+    private Length of(Sequence sequence) {
+      return Length.of(sequence, phrases, known);
+    }
+
+    @Override
+    public Length word(Element.Word word) {
       return flat(word.sollus().size(), word.sollus().size());
-    } else if (element instanceof Element.Karvai karvai) {
+    }
+
+    @Override
+    public Length karvai(Element.Karvai karvai) {
       return flat(karvai.matras(), 0);
-    } else if (element instanceof Element.Silence) {
+    }
+
+    @Override
+    public Length silence(Element.Silence silence) {
       return flat(1, 0);
-    } else if (element instanceof Element.Group group) {
+    }
+
+    @Override
+    public Length group(Element.Group group) {
       return flat(
           Math.addExact(Math.multiplyExact((long) group.size(), group.hold()), group.karvai()),
           group.size());
-    } else if (element instanceof Element.Faster faster) {
-      Length body = of(faster.body(), phrases, known);
+    }
+
+    @Override
+    public Length faster(Element.Faster faster) {
+      Length body = of(faster.body());
       return new Length(
           body.matras.dividedBy(faster.factor()),
           body.innerBeats.dividedBy(faster.factor()),
           body.sollus,
           Math.addExact(body.steps, 1));
-    } else if (element instanceof Element.Repeat repeat) {
-      return of(repeat.body(), phrases, known).times(repeat.times());
-    } else if (element instanceof Element.InnerNadai inner) {
-      Length body = of(inner.body(), phrases, known);
+    }
+
+    @Override
+    public Length repeat(Element.Repeat repeat) {
+      return of(repeat.body()).times(repeat.times());
+    }
+
+    @Override
+    public Length innerNadai(Element.InnerNadai inner) {
+      Length body = of(inner.body());
       return new Length(
           Ratio.ZERO,
           body.matras.dividedBy(inner.nadai()).plus(body.innerBeats),
           body.sollus,
           Math.addExact(body.steps, 1));
-    } else if (element instanceof Element.Reference reference) {
+    }
+
+    @Override
+    public Length reference(Element.Reference reference) {
       Length phrase = known.get(reference.name());
       if (phrase == null) {
-        phrase = of(phrases.get(reference.name()), phrases, known);
+        phrase = of(phrases.get(reference.name()));
         known.put(reference.name(), phrase);
       }
       return new Length(
           phrase.matras, phrase.innerBeats, phrase.sollus, Math.addExact(phrase.steps, 1));
     }
-    return new Length(Ratio.ZERO, Ratio.ZERO, 0, 1);
+
+    @Override
+    public Length bar(Element.Bar bar) {
+      return new Length(Ratio.ZERO, Ratio.ZERO, 0, 1);
+    }
   }
 
   private static Length flat(long matras, long sollus) {

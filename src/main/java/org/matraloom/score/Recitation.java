@@ -50,6 +50,7 @@ final class Recitation implements Iterator<Utterance> {
   private final int kalamDensity;
   private final Deque<Frame> stack = new ArrayDeque<>();
   private final Queue<Utterance> ready = new ArrayDeque<>();
+  private final Sayer sayer = new Sayer();
   private Ratio now = Ratio.ZERO;
 
   private Recitation(Map<String, Sequence> phrases, int kalamDensity) {
@@ -111,7 +112,8 @@ final class Recitation implements Iterator<Utterance> {
       }
       return;
     }
-    say(frame.elements.get(frame.next++), frame);
+    sayer.frame = frame;
+    frame.elements.get(frame.next++).told(sayer);
   }
 
   private void leave(Frame left) {
@@ -127,36 +129,73 @@ final class Recitation implements Iterator<Utterance> {
     }
   }
 
-  private void say(Element element, Frame frame) {
-    if (element instanceof Element.Word word) {
+  /** Says an element; false for one that lasts no time by itself. */
+  private final class Sayer implements ElementVisitor<Boolean> {
+    private Frame frame;
+
+    @Override
+    public Boolean word(Element.Word word) {
       word.sollus().forEach(sollu -> sound(sollu, frame.matra()));
-    } else if (element instanceof Element.Karvai karvai) {
+      return true;
+    }
+
+    @Override
+    public Boolean karvai(Element.Karvai karvai) {
       ring(frame.matra().times(karvai.matras()));
-    } else if (element instanceof Element.Silence) {
+      return true;
+    }
+
+    @Override
+    public Boolean silence(Element.Silence silence) {
       ready.add(new Utterance.Quiet(now, frame.matra()));
       now = now.plus(frame.matra());
-    } else if (element instanceof Element.Group group) {
+      return true;
+    }
+
+    @Override
+    public Boolean group(Element.Group group) {
       ready.add(new Utterance.GroupHead(now, group.size()));
       group.sollus().forEach(sollu -> sound(sollu, frame.matra().times(group.hold())));
       if (group.karvai() > 0) {
         ring(frame.matra().times(group.karvai()));
       }
-    } else if (element instanceof Element.Faster faster) {
+      return true;
+    }
+
+    @Override
+    public Boolean faster(Element.Faster faster) {
       Ratio speed = frame.speed.times(faster.factor());
       stack.push(new Frame(faster.body(), frame.nadai, speed, frame.depth, 1));
-    } else if (element instanceof Element.Repeat repeat) {
+      return false;
+    }
+
+    @Override
+    public Boolean repeat(Element.Repeat repeat) {
       stack.push(new Frame(repeat.body(), frame.nadai, frame.speed, frame.depth, repeat.times()));
-    } else if (element instanceof Element.InnerNadai inner) {
+      return false;
+    }
+
+    @Override
+    public Boolean innerNadai(Element.InnerNadai inner) {
       stack.push(new Frame(inner.body(), inner.nadai(), frame.speed, frame.depth, 1));
       changeDensity(frame.nadai, inner.nadai());
-    } else if (element instanceof Element.Reference reference) {
+      return false;
+    }
+
+    @Override
+    public Boolean reference(Element.Reference reference) {
       int depth = frame.depth + 1;
       ready.add(new Utterance.Entry(now, reference.name(), depth));
       Sequence body = phrases.get(reference.name());
       Optional<String> name = Optional.of(reference.name());
       stack.push(new Frame(body, frame.nadai, frame.speed, depth, 1, name));
-    } else if (element instanceof Element.Bar bar) {
+      return false;
+    }
+
+    @Override
+    public Boolean bar(Element.Bar bar) {
       ready.add(new Utterance.Claim(now, bar));
+      return false;
     }
   }
 

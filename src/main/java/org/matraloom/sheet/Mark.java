@@ -23,6 +23,9 @@ sealed interface Mark {
   /** The breath that begins in it. */
   Optional<Breath> breath();
 
+  /** How it is written in plain text. */
+  String sign();
+
   /** Where it ends, in beats of the performance. */
   default Ratio endBeat() {
     return beat().plus(beats());
@@ -45,6 +48,11 @@ sealed interface Mark {
       Optional<Breath> breath)
       implements Mark {
 
+    @Override
+    public String sign() {
+      return text;
+    }
+
     Said written(String text) {
       return new Said(beat, beats, matrasPerBeat, speed, sollu, text, opens, breath);
     }
@@ -52,9 +60,19 @@ sealed interface Mark {
 
   /** One matra, or a faster part of it, in which the sound before rings on. */
   record Karvai(Ratio beat, Ratio beats, int matrasPerBeat, int speed, Optional<Breath> breath)
-      implements Mark {}
+      implements Mark {
+    @Override
+    public String sign() {
+      return ",";
+    }
+  }
 
   /** One matra, or a part of it, of silence. */
   record Silent(Ratio beat, Ratio beats, int matrasPerBeat, int speed, Optional<Breath> breath)
-      implements Mark {}
+      implements Mark {
+    @Override
+    public String sign() {
+      return ".";
+    }
+  }
 }

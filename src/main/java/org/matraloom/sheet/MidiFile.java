@@ -12,6 +12,7 @@ import javax.sound.midi.Sequence;
 import javax.sound.midi.ShortMessage;
 import javax.sound.midi.Track;
 import org.matraloom.schedule.Event;
+import org.matraloom.schedule.EventVisitor;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Finger;
@@ -62,6 +63,8 @@ public final class MidiFile {
           Finger.THUMB,
           62);
 
+  private static final String WRONG = "a MIDI message was put together wrongly";
+
   private final Timeline timeline;
   private final Avartana avartana;
   private final SolluWriting writing;
@@ -93,16 +96,17 @@ public final class MidiFile {
     try {
       MidiFile file = new MidiFile(timeline, writing);
       file.head();
+      Writer writer = file.new Writer();
       for (Event event : timeline) {
-        file.add(event);
+        event.told(writer);
       }
       MidiSystem.write(file.sequence, FORMAT_WITH_TRACKS, out);
     } catch (InvalidMidiDataException e) {
-      throw new IllegalStateException("a MIDI message was put together wrongly", e);
+      throw new IllegalStateException(WRONG, e);
     }
   }
 
-  private void head() throws InvalidMidiDataException {
+  private void head() {
     String title = timeline.performance().composition().title();
     text(signs, TEXT_NAME, timeline.originBeat(), title);
     text(sollus, TEXT_NAME, timeline.originBeat(), "Sollus");
@@ -118,7 +122,7 @@ public final class MidiFile {
   }
 
   /** A bar is an avartana; a first bar that begins inside one is shorter. */
-  private void metres() throws InvalidMidiDataException {
+  private void metres() {
     Ratio origin = timeline.originBeat();
     int done = (int) avartana.placeOf(origin).floor();
     if (done > 0) {
@@ -127,42 +131,74 @@ public final class MidiFile {
     metre(done == 0 ? origin : origin.plus(Ratio.of(avartana.beats() - done)), avartana.beats());
   }
 
-  private void metre(Ratio beat, int beats) throws InvalidMidiDataException {
+  private void metre(Ratio beat, int beats) {
     if (beats <= MOST_METRE) {
       byte[] metre = {(byte) beats, 2, CLOCKS_PER_QUARTER, THIRTY_SECONDS_PER_QUARTER};
       meta(signs, METRE, beat, metre);
     }
   }
 
-  private void add(Event event) throws InvalidMidiDataException {
-    if (event instanceof Event.CountIn) {
-      text(signs, TEXT_MARKER, event.beat(), "Count-in");
-    } else if (event instanceof Event.RoundStart round) {
-      String nadai = Nadai.inWords(round.nadai());
-      text(signs, TEXT_MARKER, event.beat(), "Round " + round.number() + ", " + nadai);
-    } else if (event instanceof Event.SectionStart section) {
-      text(signs, TEXT_MARKER, event.beat(), section.phrase());
-    } else if (event instanceof Event.NadaiChange change) {
-      text(signs, TEXT_MARKER, event.beat(), change.to() + " matras a beat");
-    } else if (event instanceof Event.HandBeat beat) {
-      hand(beat);
-    } else if (event instanceof Event.SolluSaid said) {
-      text(sollus, TEXT_LYRIC, said.beat(), writing.alone(said.sollu()) + " ");
-      note(sollus, SOLLU_KEY, velocity(said.stress()), said.beat(), said.beats());
-    } else if (event instanceof Event.Landing) {
-      text(signs, TEXT_MARKER, event.beat(), "Landing");
+  /** Writes an event; false for one that has no place in such a file. */
+  private final class Writer implements EventVisitor<Boolean> {
+    @Override
+    public Boolean countIn(Event.CountIn countIn) {
+      return text(signs, TEXT_MARKER, countIn.beat(), "Count-in");
     }
-  }
 
-  private void hand(Event.HandBeat beat) throws InvalidMidiDataException {
-    int softer = beat.again() ? 20 : 0;
-    Ratio half = Ratio.of(1, 2);
-    if (beat.kriya() instanceof Kriya.Clap) {
-      note(hand, CLAP_KEY, (beat.samam() ? 120 : 100) - softer, beat.beat(), half);
-    } else if (beat.kriya() instanceof Kriya.Count count) {
-      note(hand, FINGER_KEYS.get(count.finger()), 60 - softer, beat.beat(), half);
-    } else if (beat.kriya() instanceof Kriya.Wave) {
-      note(hand, WAVE_KEY, 80 - softer, beat.beat(), half);
+    @Override
+    public Boolean roundStart(Event.RoundStart round) {
+      String words = "Round " + round.number() + ", " + Nadai.inWords(round.nadai());
+      return text(signs, TEXT_MARKER, round.beat(), words);
+    }
+
+    @Override
+    public Boolean sectionStart(Event.SectionStart section) {
+      return text(signs, TEXT_MARKER, section.beat(), section.phrase());
+    }
+
+    @Override
+    public Boolean nadaiChange(Event.NadaiChange change) {
+      return text(signs, TEXT_MARKER, change.beat(), change.to() + " matras a beat");
+    }
+
+    @Override
+    public Boolean solluSaid(Event.SolluSaid said) {
+      text(sollus, TEXT_LYRIC, said.beat(), writing.alone(said.sollu()) + " ");
+      return note(sollus, SOLLU_KEY, velocity(said.stress()), said.beat(), said.beats());
+    }
+
+    @Override
+    public Boolean landing(Event.Landing landing) {
+      return text(signs, TEXT_MARKER, landing.beat(), "Landing");
+    }
+
+    @Override
+    public Boolean tick(Event.Tick tick) {
+      return false;
+    }
+
+    @Override
+    public Boolean silence(Event.Silence silence) {
+      return false;
+    }
+
+    @Override
+    public Boolean inhale(Event.Inhale inhale) {
+      return false;
+    }
+
+    @Override
+    public Boolean handBeat(Event.HandBeat beat) {
+      int softer = beat.again() ? 20 : 0;
+      Ratio half = Ratio.of(1, 2);
+      if (beat.kriya() instanceof Kriya.Clap) {
+        return note(hand, CLAP_KEY, (beat.samam() ? 120 : 100) - softer, beat.beat(), half);
+      } else if (beat.kriya() instanceof Kriya.Count count) {
+        return note(hand, FINGER_KEYS.get(count.finger()), 60 - softer, beat.beat(), half);
+      } else if (beat.kriya() instanceof Kriya.Wave) {
+        return note(hand, WAVE_KEY, 80 - softer, beat.beat(), half);
+      }
+      return false;
     }
   }
 
@@ -175,24 +211,28 @@ public final class MidiFile {
     };
   }
 
-  private void note(Track track, int key, int velocity, Ratio beat, Ratio beats)
-      throws InvalidMidiDataException {
+  private boolean note(Track track, int key, int velocity, Ratio beat, Ratio beats) {
     long from = tick(beat);
     long to = Math.max(from + 1, tick(beat.plus(beats)));
-    ShortMessage on = new ShortMessage(ShortMessage.NOTE_ON, PERCUSSION, key, velocity);
-    ShortMessage off = new ShortMessage(ShortMessage.NOTE_OFF, PERCUSSION, key, 0);
-    track.add(new MidiEvent(on, from));
-    track.add(new MidiEvent(off, to));
+    try {
+      ShortMessage on = new ShortMessage(ShortMessage.NOTE_ON, PERCUSSION, key, velocity);
+      ShortMessage off = new ShortMessage(ShortMessage.NOTE_OFF, PERCUSSION, key, 0);
+      return track.add(new MidiEvent(on, from)) && track.add(new MidiEvent(off, to));
+    } catch (InvalidMidiDataException wrong) {
+      throw new IllegalStateException(WRONG, wrong);
+    }
   }
 
-  private void text(Track track, int kind, Ratio beat, String text)
-      throws InvalidMidiDataException {
-    meta(track, kind, beat, text.getBytes(StandardCharsets.UTF_8));
+  private boolean text(Track track, int kind, Ratio beat, String text) {
+    return meta(track, kind, beat, text.getBytes(StandardCharsets.UTF_8));
   }
 
-  private void meta(Track track, int kind, Ratio beat, byte[] bytes)
-      throws InvalidMidiDataException {
-    track.add(new MidiEvent(new MetaMessage(kind, bytes, bytes.length), tick(beat)));
+  private boolean meta(Track track, int kind, Ratio beat, byte[] bytes) {
+    try {
+      return track.add(new MidiEvent(new MetaMessage(kind, bytes, bytes.length), tick(beat)));
+    } catch (InvalidMidiDataException wrong) {
+      throw new IllegalStateException(WRONG, wrong);
+    }
   }
 
   /** The tick nearest to a beat, rounded half up. */

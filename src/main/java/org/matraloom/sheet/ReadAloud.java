@@ -99,7 +99,7 @@ public final class ReadAloud {
   }
 
   private static String cue(Cell cell) {
-    String cue = ((Mark.Said) cell.marks().get(0)).text();
+    String cue = cell.marks().get(0).sign();
     if (cue.equals(CueMap.SILENCE)) {
       return "silent";
     }

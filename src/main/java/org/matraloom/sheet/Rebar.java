@@ -114,7 +114,7 @@ public record Rebar(Sheet before, Sheet after) {
         .flatMap(row -> row.cells().stream())
         .filter(cell -> cell.kriya().filter(Kriya.Clap.class::isInstance).isPresent())
         .flatMap(cell -> cell.marks().stream())
-        .map(mark -> ((Mark.Said) mark).text())
+        .map(Mark::sign)
         .collect(Collectors.joining(" "));
   }
 
@@ -160,12 +160,6 @@ public record Rebar(Sheet before, Sheet after) {
   }
 
   private static String signs(Cell cell) {
-    return cell.marks().stream()
-        .map(
-            mark ->
-                mark instanceof Mark.Said said
-                    ? said.text()
-                    : mark instanceof Mark.Karvai ? "," : ".")
-        .collect(Collectors.joining(" "));
+    return cell.marks().stream().map(Mark::sign).collect(Collectors.joining(" "));
   }
 }

@@ -101,13 +101,7 @@ final class TextColumns {
   }
 
   private static String scriptOf(Cell cell) {
-    return cell.marks().stream()
-        .map(
-            mark ->
-                mark instanceof Mark.Said said
-                    ? said.text()
-                    : mark instanceof Mark.Karvai ? "," : ".")
-        .collect(Collectors.joining(" "));
+    return cell.marks().stream().map(Mark::sign).collect(Collectors.joining(" "));
   }
 
   private String columns(Function<Cell, String> textOf) {

@@ -67,7 +67,7 @@ final class TextLine {
       return written;
     }
     before = Optional.empty();
-    return mark instanceof Mark.Karvai ? "," : ".";
+    return mark.sign();
   }
 
   private String said(Sollu sollu) {

@@ -154,7 +154,7 @@ class OneBreathPlanTest {
     Path loop = folder.resolve("loop.wav");
     Path other = folder.resolve("other.wav");
     run(List.of(), "drill", "loop", "--phrase", "Row", "--breath-cue", ferry, "-o", loop);
-    run(withCue(SETTINGS.get(3)), "drill", "loop", "--phrase", "Row", ferry, "-o", other);
+    run(withCue(SETTINGS.get(2)), "drill", "loop", "--phrase", "Row", ferry, "-o", other);
     assertTrue(!Arrays.equals(Files.readAllBytes(loop), Files.readAllBytes(other)));
   }
 
