@@ -18,6 +18,9 @@ final class PairingStarts {
   /** So many guesses at the tempo are followed. */
   private static final int GUESSES = 3;
 
+  /** What is nearer to the tempo of the score needs no guess beside it. */
+  private static final double NEAR_SCORE = 0.05;
+
   private static final int FIRST_PLACES = 80;
 
   /** So many sollus a pairing is shifted at most. */
@@ -72,9 +75,15 @@ final class PairingStarts {
     return ignorant.at(stretch);
   }
 
-  /** How many times as slow as the score the take may be, the likeliest first. */
+  /**
+   * How many times as slow as the score the take may be, the likeliest first; the tempo of the
+   * score is among them, as a part of it in one nadai has the spans of another at another tempo.
+   */
   List<Double> stretches() {
-    return TempoGuesses.of(ways[0], onsets, 1 / FASTEST, 1 / SLOWEST, GUESSES);
+    List<Double> guesses = TempoGuesses.of(ways[0], onsets, 1 / FASTEST, 1 / SLOWEST, GUESSES);
+    return guesses.stream().anyMatch(guess -> Math.abs(guess - 1) < NEAR_SCORE)
+        ? guesses
+        : Stream.concat(guesses.stream(), Stream.of(1.0)).toList();
   }
 
   /** Whether sounds were heard that are not sure. */

@@ -17,6 +17,9 @@ final class PairingTraining {
   /** So often it is learnt and paired anew, if that helps. */
   private static final int ROUNDS = 3;
 
+  /** A passage that may be two at different speeds is the one nearer to the score. */
+  private static final double OTHER_TEMPO = 30;
+
   private static final double BREAK = 5;
   private static final double SOUNDS_FOR_BREAK = 60;
 
@@ -86,17 +89,21 @@ final class PairingTraining {
             .allMatch(i -> said.get(i).sollu() > said.get(i - 1).sollu());
   }
 
-  /** Whether every sollu has its sound, one after the other: then no other pairing can be right. */
+  /** Whether nothing is amiss on the way or at the ends: then no other pairing can be right. */
   boolean isWhole(Trained trained) {
     return isUnbroken(trained) && walk.breaks(trained.said, trained.model) == 0;
   }
 
-  /** Whether every sollu has its sound, in time; there may be others before and after them. */
+  /**
+   * Whether every sollu has its sound and every sure sound between them its sollu, in time; there
+   * may be others before and after them.
+   */
   boolean isUnbroken(Trained trained) {
     List<Alignment.Said> said = trained.said;
     return said.size() == sollus
         && IntStream.range(0, said.size()).allMatch(i -> said.get(i).sollu() == i)
-        && walk.jumps(said, trained.model).isEmpty();
+        && walk.jumps(said, trained.model).isEmpty()
+        && !walk.leavesSureSounds(said);
   }
 
   /**
@@ -106,6 +113,7 @@ final class PairingTraining {
    */
   private double worth(List<Alignment.Said> said, PairingModel model) {
     return walk.worth(said, model)
+        - OTHER_TEMPO * Math.abs(StrictMath.log(model.stretch()))
         - BREAK * walk.breaks(said, model) * said.size() / SOUNDS_FOR_BREAK;
   }
 }

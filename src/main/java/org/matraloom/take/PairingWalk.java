@@ -2,6 +2,8 @@ package org.matraloom.take;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Goes along a given way to pair a take and tells how likely it is, and where it breaks. */
@@ -72,6 +74,14 @@ final class PairingWalk {
         + (said.get(last).sollu() < expected.length - 1 ? 1 : 0)
         + (prices.isSureBefore(said.get(0).onset(), matra) ? 1 : 0)
         + (prices.isSureAfter(said.get(last).onset(), onsets.size(), matra) ? 1 : 0);
+  }
+
+  /** Whether a way to pair leaves a sure sound between its first and its last without a sollu. */
+  boolean leavesSureSounds(List<Alignment.Said> said) {
+    Set<Integer> paired = said.stream().map(Alignment.Said::onset).collect(Collectors.toSet());
+    return IntStream.range(said.get(0).onset(), said.get(said.size() - 1).onset())
+        .filter(j -> !paired.contains(j))
+        .anyMatch(j -> onsets.get(j).confidence() >= PairingPrices.SURE_CONFIDENCE);
   }
 
   private double walk(List<Alignment.Said> said, PairingModel model, List<Integer> jumps) {

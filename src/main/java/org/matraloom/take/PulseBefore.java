@@ -39,7 +39,7 @@ record PulseBefore(PulseLine line, int change, List<SaidSollu> before, double la
   private static final double GROWS = 0.9;
 
   /** A growing tempo explains a take as well as a break if it is off by hardly more. */
-  private static final double AS_WELL = 1.1;
+  private static final double AS_WELL = 1.04;
 
   private static final double EVEN_SECONDS = 0.012;
 
@@ -107,10 +107,7 @@ record PulseBefore(PulseLine line, int change, List<SaidSollu> before, double la
     return line.beatSeconds(expected.get(change).beat().toDouble());
   }
 
-  /**
-   * Whether one tempo that grows all the while explains the take as well as one that breaks, and
-   * grows by so much that it is told; what grows by less is held against the pulse before.
-   */
+  /** Whether one tempo that grows all the while explains the take as well as one that breaks. */
   private boolean isDrift(List<ExpectedSollu> expected, List<SaidSollu> sollus) {
     int firstRun = sollus.get(0).run();
     List<SaidSollu> even = sollus.stream().filter(said -> said.run() == firstRun).toList();
@@ -125,19 +122,9 @@ record PulseBefore(PulseLine line, int change, List<SaidSollu> before, double la
                 Arrays.stream(offSeconds(expected, after, EVEN)))
             .toArray();
     double[] grown = offSeconds(expected, even, SURE_SIGMAS);
-    if (driftPercent(expected, even) <= Faults.DRIFT_PERCENT) {
-      return false;
-    }
     return Robust.spreadAroundZero(grown)
             < GROWS * Robust.spreadAroundZero(offSeconds(expected, even, EVEN))
         && Robust.spreadAroundZero(grown) < AS_WELL * Robust.spreadAroundZero(broken);
-  }
-
-  /** By how much the tempo of sollus grows or falls from the first to the last. */
-  private static double driftPercent(List<ExpectedSollu> expected, List<SaidSollu> sollus) {
-    double[] beat = beats(expected, sollus);
-    PulseLine own = line(beat, sollus, SURE_SIGMAS);
-    return 100 * Math.abs(own.beatSeconds(beat[0]) / own.beatSeconds(beat[beat.length - 1]) - 1);
   }
 
   /** How far sollus are off a pulse of their own, which grows if that is so sure. */
