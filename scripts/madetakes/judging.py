@@ -99,12 +99,20 @@ def named(truth, answer):
 
 
 def paired(truth, answer):
-    """(sollus rightly paired, sollus that were said and recorded, of the answer those wrongly paired)"""
+    """(sollus rightly paired, sollus that were said and recorded, of the answer those wrongly paired)
+
+    Rightly: from 40 ms before the audible start to 40 ms after the vowel opens, and nearer to this sound than to the next.
+    """
     at = collections.defaultdict(list)
-    for sound in truth["sounds"]:
+    sounds = truth["sounds"]
+    for number, sound in enumerate(sounds):
+        before = sound["attack"] - sounds[number - 1]["attack"] if number else 9
+        opens = max(sound["vowel"] - sound["attack"], 0)
+        after = sounds[number + 1]["attack"] - sound["attack"] if number + 1 < len(sounds) else 9
+        low = max(sound["start"] - sound["attack"] - PAIRED_SECONDS, -max(PAIRED_SECONDS, before / 2))
+        high = min(opens + PAIRED_SECONDS, max(PAIRED_SECONDS, (opens + after) / 2))
         if sound["place"] is not None:
-            at[sound["place"]].append((sound["start"] - PAIRED_SECONDS,
-                                       (sound["vowel"] if sound["sonorant"] else sound["attack"]) + PAIRED_SECONDS))
+            at[sound["place"]].append((sound["attack"] + low, sound["attack"] + high))
     right, wrong = set(), 0
     for sollu in answer.get("sollus", []):
         here = [low <= sollu["onsetSeconds"] <= high for low, high in at.get(sollu["place"], [])]

@@ -6,13 +6,13 @@ import os
 import numpy as np
 
 from . import faults, mixing, shapes
+from .sets import TABLE
 from .sounds import RATE
 
-TABLE = (70.0, 68.4, 66.0, 64.8, 75.6)
 FORMAT = 1
 
 
-def score_for(name, rng, need_change, dense, small=False, tempo=None):
+def score_for(name, rng, need_change, dense, kind, small=False, tempo=None):
     tempo = tempo or int(rng.integers(50, 111))
     tala = ["adi", "adi", "adi", "rupaka", "misra chapu"][rng.integers(5)]
     if need_change:
@@ -22,8 +22,9 @@ def score_for(name, rng, need_change, dense, small=False, tempo=None):
     longest = 40 if small else 600
     if dense:
         total = int(rng.choice([20, 40, 60] if small else [40, 60, 100, 160, 240, 240, 360, 600]))
+        words = shapes.DENSE[kind]
         matras = max(16, min(total, longest) // (1 if small else len(plan)))
-        return shapes.dense(name, tala, tempo, rng, matras, plan)
+        return shapes.dense(name, tala, tempo, rng, matras, plan, words[rng.integers(len(words))])
     if rng.random() < 0.25:
         return shapes.groups(name, tala, tempo, rng, plan)
     return shapes.grouped(name, tala, tempo, rng, int(rng.integers(1, 3 if small else 6)), plan)
@@ -59,7 +60,7 @@ def plans(rng, count):
     chosen = []
     while len(chosen) < count:
         chosen += [recipe[i] for i in rng.permutation(len(recipe))]
-    return chosen[:count] if count >= len(recipe) else chosen[:count]
+    return chosen[:count]
 
 
 def performed(kind, argument, score, bpm, rng, jitter, claps):
@@ -102,15 +103,13 @@ def performed(kind, argument, score, bpm, rng, jitter, claps):
 NEEDS_CHANGE = {"five", "table", "old_speed", "rushed"}
 
 
-def one(number, kind, argument, voice, rng, small=False):
+def one(number, kind, argument, voice, rng, set_, small=False):
     """(name, score, performance, condition) of a take; tries until score and fault fit."""
     for _ in range(50):
         dense = bool(rng.random() < 0.6) and kind not in ("left_karvai",)
         need = kind in NEEDS_CHANGE or (kind == "limp" and argument.startswith("5"))
         tempo = 72 if kind == "table" else None
-        score = score_for(f"Take {number}", rng, need, dense, small, tempo)
-        if kind == "limp" and score.change() is None and argument.startswith("5"):
-            continue
+        score = score_for(f"Take {number}", rng, need, dense, set_, small, tempo)
         if len(score.places) < 16 or len(score.places) > 640:
             continue
         if small and len(score.places) > 150:

@@ -5,7 +5,7 @@ from fractions import Fraction
 
 WORDS = {"takadimi": "ta ka di mi", "takajunu": "ta ka ju nu", "takita": "ta ki ta", "taka": "ta ka", "dimi": "di mi",
          "tadiginatom": "ta di gi na tom", "takatakita": "ta ka ta ki ta", "tom": "tom", "dhim": "dhim", "ta": "ta",
-         "kitataka": "ki ta ta ka", "tadikitatom": "ta di ki ta tom"}
+         "tadigina": "ta di gi na", "kitataka": "ki ta ta ka", "tadikitatom": "ta di ki ta tom"}
 TALAS = {"adi": 8, "rupaka": 6, "misra chapu": 7}
 
 
@@ -85,13 +85,14 @@ def repeated(words, times):
     return f"({words}) x{times}", line(words) * times
 
 
-DENSE = ["takadimi takajunu", "takadimi", "takadimi takita taka", "takatakita", "takita taka takita", "takadimi takajunu taka",
-         "takita", "takajunu takita taka"]
+DENSE = {"dev": ["takadimi takajunu", "takadimi", "takadimi takita taka", "takatakita", "takita taka takita",
+                 "takadimi takajunu taka", "takita", "takajunu takita taka"],
+         "judge": ["takadimi takajunu", "takadimi", "takita takadimi", "kitataka", "takadimi kitataka", "takatakita takadimi taka",
+                   "tadigina takadimi", "takajunu", "takita takatakita", "takadimi takita takajunu"]}
 
 
-def dense(name, tala, tempo, rng, matras, plan, words=None):
+def dense(name, tala, tempo, rng, matras, plan, words):
     """Words over and over without a karvai, about so many matras a round."""
-    words = words or DENSE[rng.integers(len(DENSE))]
     unit = len(line(words))
     times = max(1, round(matras / unit))
     if any(nadai == 5 for nadai in plan) and len(set(plan)) > 1:

@@ -11,6 +11,7 @@ import scipy.signal as signal
 RATE = 44100
 HOP = 88  # 2 ms
 VOICED = set("b d g bh dd dh ddh dhh gh j jh".split())
+HISS = set("s f hiss h sh z".split())
 LONGEST_SECONDS = 0.6
 LEAD_SECONDS = 0.005
 HIGH = signal.butter(4, 500, "hp", fs=RATE, output="sos")
@@ -62,11 +63,12 @@ def marked(name, kind, group, samples, attack=None, least_rise_db=9, ringing=Fal
     whole, high = level(samples, 4 * HOP), level(signal.sosfilt(HIGH, samples), 3 * HOP)
     peak, floor = whole.max(), np.percentile(whole, 5)
     if attack is None:
-        clear = np.maximum(high, max(high.max() - 45, np.percentile(high, 5) + 6))
+        band = level(signal.sosfilt(OPEN, samples), 4 * HOP) if kind in HISS else high  # the vowel after the hiss
+        clear = np.maximum(band, max(band.max() - (45 if kind not in VOICED | HISS else 22), np.percentile(band, 5) + 6))
         rise = clear[4:] - clear[:-4]  # over 8 ms
         loud = int(np.argmax(whole > peak - 6))
         rise = rise[: loud + 5]
-        if len(rise) < 1 or rise.max() < least_rise_db:
+        if len(rise) < 1 or rise.max() < (0.8 if kind in VOICED | HISS else 1) * least_rise_db:
             return None
         steep = np.nonzero(rise >= (0.5 if kind in VOICED else 0.75) * rise.max())[0]
         found = int(steep[0])
@@ -90,7 +92,7 @@ def marked(name, kind, group, samples, attack=None, least_rise_db=9, ringing=Fal
             gap += 1
     start = min(first * HOP, attack)
     voiced = level(signal.sosfilt(OPEN, samples), 5 * HOP)
-    after = voiced[attack // HOP: attack // HOP + 75]
+    after = voiced[attack // HOP: attack // HOP + (150 if kind == "?" else 75)]
     if len(after) < 20:
         return None
     vowel = attack + int(np.argmax(after > after.max() - 12)) * HOP
@@ -142,7 +144,7 @@ def from_take(path, kind_of, ringing):
     with open(stem + ".score.txt") as text:
         names = [line.split()[1] for line in text if line.strip()]
     found, seen = [], set()
-    lead = 0.03 if ringing else 0.06
+    lead = 0.004 if ringing else 0.06
     for at, name in enumerate(names):
         if name in seen:
             continue

@@ -13,7 +13,7 @@ PROMPTS = {
            "p": "letters/p phonetic/p_p letters/plus digits/p-m digits/pound", "m": "phonetic/m_p digits/minus digits/million digits/mon-2 digits/mon-4 digits/day-1",
            "n": "digits/9 digits/19 digits/90 phonetic/n_p digits/mon-10", "j": "letters/j letters/g phonetic/j_p digits/mon-0 digits/mon-5 digits/mon-6",
            "g": "phonetic/g_p", "b": "letters/b phonetic/b_p digits/billion", "f": "digits/4 digits/5 digits/14 digits/40 phonetic/f_p digits/day-5",
-           "th": "digits/3 digits/13 digits/30 digits/thousand", "v": "letters/v phonetic/v_p", "l": "phonetic/l_p", "r": "phonetic/r_p"},
+           "hiss": "digits/3 digits/13 digits/30 digits/thousand", "v": "letters/v phonetic/v_p", "l": "phonetic/l_p", "r": "phonetic/r_p"},
     "es": {"t": "digits/3 digits/13 digits/30 letters/t", "k": "digits/4 digits/14 digits/15 digits/40 letters/k",
            "d": "digits/2 digits/10 digits/12 digits/16 digits/17 letters/d digits/day-0 digits/mon-11", "n": "digits/9 digits/90 digits/mon-10",
            "m": "digits/day-2 digits/day-3 digits/mon-2 digits/mon-4", "p": "letters/p digits/p-m", "b": "digits/20 letters/b letters/v digits/day-5",
@@ -41,6 +41,7 @@ SYNTHETIC = {"ta": "t", "ka": "k", "di": "d", "mi": "m", "ju": "j", "jo": "j", "
              "dhim": "d", "nam": "n"}
 
 
+ALIKE_SECONDS = 0.012
 ARABIC = "vowel b t th j h kh d dh r z s s s d t z vowel g f k k l m n h w y".split()
 
 
@@ -119,6 +120,9 @@ def alike(fit, sollu, most, rng):
     wish = {"a": "aoeiu", "i": "ieaou", "u": "uoaei", "o": "ouaei", "e": "eiaou"}[re.search("[aeiou]", sollu).group()]
     vowel = min((colour(s.name) for s in coloured), key=wish.index)
     same = [s for s in coloured if colour(s.name) == vowel]
+    first = same[int(rng.integers(len(same)))]
+    same = [s for s in same if max(abs(s.attack - s.start - first.attack + first.start),
+                                   abs(s.vowel - s.attack - first.vowel + first.attack)) < ALIKE_SECONDS * sounds.RATE]
     return [same[i] for i in rng.permutation(len(same))[:int(rng.integers(1, most + 1))]]
 
 
@@ -155,10 +159,16 @@ def letters(folder, name, skip="vowel s z h f y w x"):
     return Voice(name, [s for s in found if s.kind not in skip.split()])
 
 
-def words(folder, name, most=60):
-    """Spoken words whose beginnings are not known by their names: those that begin suddenly."""
-    paths = sorted(glob.glob(os.path.join(folder, "*.ogg")) + glob.glob(os.path.join(folder, "*.wav")))
-    return Voice(name, sounds.from_files(paths, lambda _: ("?", ""), least_rise_db=20)[:most])
+def words(folder, name, most=32):
+    """Spoken words whose beginnings are not known by their names: those that begin suddenly and open soon."""
+    paths, found = sorted(glob.glob(os.path.join(folder, "*.ogg")) + glob.glob(os.path.join(folder, "*.wav"))), []
+    for path in paths:
+        for sound in sounds.from_files([path], lambda _: ("?", ""), least_rise_db=18):
+            if sound.attack - sound.start <= 0.03 * sounds.RATE and sound.vowel - sound.attack <= 0.07 * sounds.RATE:
+                found.append(sound)
+        if len(found) == most:
+            break
+    return Voice(name, found)
 
 
 def espeak(folder, language, name, speed="260"):
