@@ -4,19 +4,19 @@ import java.lang.management.ThreadInfo;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.matraloom.host.LivePiece;
-import org.matraloom.host.LivePlayer;
-import org.matraloom.host.SoundDevices;
+import org.matraloom.live.LivePiece;
+import org.matraloom.live.LivePlayer;
+import org.matraloom.device.SoundDevices;
 import org.matraloom.notation.ScoreReader;
 import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
-import org.matraloom.sound.AudioOut;
-import org.matraloom.sound.FormantVoice;
+import org.matraloom.device.AudioOut;
+import org.matraloom.voice.FormantVoice;
 import org.matraloom.sound.Mix;
-import org.matraloom.sound.PcmFormat;
-import org.matraloom.sound.VoiceSettings;
+import org.matraloom.wav.PcmFormat;
+import org.matraloom.voice.VoiceSettings;
 
 /**
  * Plays on the default device and tells what the audio thread allocates in steady state.

@@ -6,8 +6,8 @@ import java.util.Locale;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioInputStream;
 import javax.sound.sampled.AudioSystem;
-import org.matraloom.sound.LoudnessMeter;
-import org.matraloom.sound.TruePeak;
+import org.matraloom.loudness.LoudnessMeter;
+import org.matraloom.loudness.TruePeak;
 
 /** Prints the integrated loudness and the true peak of WAV files by the program's own meters. */
 final class LoudnessOf {

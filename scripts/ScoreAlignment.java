@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.matraloom.score.Sollu;
-import org.matraloom.take.Alignment;
-import org.matraloom.take.ExpectedSollu;
-import org.matraloom.take.OnsetCurve;
-import org.matraloom.take.Recording;
-import org.matraloom.take.Recordings;
+import org.matraloom.follow.Alignment;
+import org.matraloom.follow.ExpectedSollu;
+import org.matraloom.onset.OnsetCurve;
+import org.matraloom.recording.Recording;
+import org.matraloom.recording.Recordings;
 import org.matraloom.time.Ratio;
 
 /**

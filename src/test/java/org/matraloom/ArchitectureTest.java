@@ -9,33 +9,65 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
-/** The packages stand in layers, and a package imports only from lower ones. */
+/** The rooms stand on floors, and a room knows only rooms on lower floors. */
 class ArchitectureTest {
 
-  private static final Map<String, Integer> LAYER =
+  private static final Map<String, Integer> FLOOR =
       Map.ofEntries(
+          Map.entry("picture", 0),
+          Map.entry("pulse", 0),
+          Map.entry("recording", 0),
           Map.entry("time", 0),
+          Map.entry("wav", 0),
+          Map.entry("device", 1),
+          Map.entry("loudness", 1),
+          Map.entry("onset", 1),
           Map.entry("score", 1),
+          Map.entry("clap", 2),
+          Map.entry("form", 2),
           Map.entry("notation", 2),
-          Map.entry("kanakku", 2),
+          Map.entry("practice", 2),
           Map.entry("schedule", 2),
-          Map.entry("breath", 3),
-          Map.entry("practice", 3),
+          Map.entry("script", 2),
+          Map.entry("follow", 3),
+          Map.entry("kanakku", 3),
+          Map.entry("voice", 3),
+          Map.entry("breath", 4),
+          Map.entry("fit", 4),
+          Map.entry("repair", 4),
           Map.entry("sound", 4),
-          Map.entry("sheet", 4),
-          Map.entry("take", 5),
-          Map.entry("pack", 5),
-          Map.entry("host", 5),
+          Map.entry("live", 5),
           Map.entry("log", 5),
-          Map.entry("app", 6));
+          Map.entry("measure", 5),
+          Map.entry("pack", 5),
+          Map.entry("sheet", 5),
+          Map.entry("app.cli", 6),
+          Map.entry("exchange", 6),
+          Map.entry("page", 6),
+          Map.entry("retell", 6),
+          Map.entry("session", 6),
+          Map.entry("verdict", 6),
+          Map.entry("app.handon", 7),
+          Map.entry("app.hear", 7),
+          Map.entry("app.practise", 7),
+          Map.entry("app.prove", 7),
+          Map.entry("app.write", 7),
+          Map.entry("app", 8));
 
   private static final String ROOT = "org.matraloom.";
+
+  /** More than this, and one reads file names like a phone book. */
+  private static final int MOST_FILES = 40;
 
   private final JavaClasses classes =
       new ClassFileImporter()
@@ -43,40 +75,59 @@ class ArchitectureTest {
           .importPackages("org.matraloom");
 
   @Test
-  void everyPackageHasALayer() {
-    TreeSet<String> packages = new TreeSet<>();
-    classes.forEach(type -> packages.add(packageOf(type)));
-    assertTrue(packages.size() > 3, "packages were found: " + packages);
-    packages.removeAll(LAYER.keySet());
-    assertEquals(new TreeSet<>(), packages);
+  void everyRoomHasAFloor() {
+    TreeSet<String> rooms = new TreeSet<>();
+    classes.forEach(type -> rooms.add(roomOf(type)));
+    assertTrue(rooms.size() > 30, "rooms were found: " + rooms);
+    assertEquals(new TreeSet<>(FLOOR.keySet()), rooms);
   }
 
   @Test
-  void importsRunDownwards() {
+  void arrowsRunDownwards() {
     TreeMap<String, String> upward = new TreeMap<>();
     int seen = 0;
     for (JavaClass type : classes) {
-      for (Dependency dependency : type.getDirectDependenciesFromSelf()) {
-        JavaClass target = dependency.getTargetClass().getBaseComponentType();
-        if (!target.getPackageName().startsWith(ROOT)
-            || packageOf(target).equals(packageOf(type))) {
+      for (JavaClass target : known(type)) {
+        if (roomOf(target).equals(roomOf(type))) {
           continue;
         }
         seen++;
-        if (LAYER.get(packageOf(target)) >= LAYER.get(packageOf(type))) {
+        if (FLOOR.get(roomOf(target)) >= FLOOR.get(roomOf(type))) {
           upward.put(type.getName(), target.getName());
         }
       }
     }
-    assertTrue(seen > 10, "dependencies between packages were found: " + seen);
+    assertTrue(seen > 1000, "arrows between rooms were found: " + seen);
     assertEquals(Map.of(), upward);
   }
 
   @Test
-  void onlyTheHostSeesSoundLines() {
+  void noRoomsStandInACircle() {
+    Map<String, Set<String>> arrows = new TreeMap<>();
+    for (JavaClass type : classes) {
+      Set<String> to = arrows.computeIfAbsent(roomOf(type), room -> new TreeSet<>());
+      known(type).forEach(target -> to.add(roomOf(target)));
+    }
+    arrows.forEach((room, to) -> to.remove(room));
+    assertTrue(arrows.values().stream().mapToInt(Set::size).sum() > 100, "arrows: " + arrows);
+    assertEquals(List.of(), circles(arrows, 2));
+  }
+
+  @Test
+  void noRoomIsTooFull() {
+    Map<String, Set<String>> files = new TreeMap<>();
+    classes.forEach(
+        type -> files.computeIfAbsent(roomOf(type), room -> new TreeSet<>()).add(fileOf(type)));
+    assertTrue(files.size() > 30, "rooms were found: " + files.keySet());
+    files.values().removeIf(inside -> inside.size() <= MOST_FILES);
+    assertEquals(Map.of(), files);
+  }
+
+  @Test
+  void onlyTheRoomOfDevicesSeesSoundLines() {
     List<String> lines =
         classes.stream()
-            .filter(type -> !packageOf(type).equals("host"))
+            .filter(type -> !roomOf(type).equals("device"))
             .flatMap(type -> type.getDirectDependenciesFromSelf().stream())
             .map(dependency -> dependency.getTargetClass().getName())
             .filter(name -> name.matches("javax\\.sound\\.sampled\\..*(Line|Mixer).*"))
@@ -89,8 +140,51 @@ class ArchitectureTest {
     assertFalse(classes.stream().anyMatch(type -> type.getPackageName().contains("util")));
   }
 
-  private static String packageOf(JavaClass type) {
-    String name = type.getPackageName();
-    return name.length() < ROOT.length() ? name : name.substring(ROOT.length());
+  /** The program's own classes that a class knows. */
+  private static List<JavaClass> known(JavaClass type) {
+    return type.getDirectDependenciesFromSelf().stream()
+        .map(Dependency::getTargetClass)
+        .map(JavaClass::getBaseComponentType)
+        .filter(target -> target.getPackageName().startsWith(ROOT))
+        .toList();
+  }
+
+  private static String roomOf(JavaClass type) {
+    return type.getPackageName().substring(ROOT.length());
+  }
+
+  /** The class that gives the file its name. */
+  private static String fileOf(JavaClass type) {
+    return type.getName().replaceAll("\\$.*", "");
+  }
+
+  /** Sets of nodes that reach each other, of at least so many. */
+  private static List<Set<String>> circles(Map<String, Set<String>> arrows, int fewest) {
+    Map<String, Set<String>> reached = new TreeMap<>();
+    arrows.keySet().forEach(from -> reached.put(from, reachedFrom(from, arrows)));
+    List<Set<String>> circles = new ArrayList<>();
+    Set<String> done = new TreeSet<>();
+    for (String from : arrows.keySet()) {
+      Set<String> circle = new TreeSet<>(Set.of(from));
+      reached.get(from).stream()
+          .filter(to -> reached.getOrDefault(to, Set.of()).contains(from))
+          .forEach(circle::add);
+      if (done.addAll(circle) && circle.size() >= fewest) {
+        circles.add(circle);
+      }
+    }
+    return circles;
+  }
+
+  private static Set<String> reachedFrom(String from, Map<String, Set<String>> arrows) {
+    Set<String> reached = new TreeSet<>();
+    Deque<String> open = new ArrayDeque<>(arrows.get(from));
+    while (!open.isEmpty()) {
+      String next = open.pop();
+      if (reached.add(next)) {
+        open.addAll(arrows.getOrDefault(next, Set.of()));
+      }
+    }
+    return reached;
   }
 }

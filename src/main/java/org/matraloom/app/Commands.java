@@ -2,6 +2,28 @@ package org.matraloom.app;
 
 import java.util.List;
 import java.util.Optional;
+import org.matraloom.app.handon.EventsCommand;
+import org.matraloom.app.handon.ExportCommand;
+import org.matraloom.app.handon.PackCommand;
+import org.matraloom.app.handon.PageCommand;
+import org.matraloom.app.handon.SheetCommand;
+import org.matraloom.app.hear.LogCommand;
+import org.matraloom.app.hear.TakeCommand;
+import org.matraloom.app.practise.BreathsCommand;
+import org.matraloom.app.practise.CalibrateCommand;
+import org.matraloom.app.practise.DrillCommand;
+import org.matraloom.app.practise.PlayCommand;
+import org.matraloom.app.practise.RecordCommand;
+import org.matraloom.app.practise.RenderCommand;
+import org.matraloom.app.prove.CheckCommand;
+import org.matraloom.app.prove.ConvertCommand;
+import org.matraloom.app.prove.EndingsCommand;
+import org.matraloom.app.prove.FitCommand;
+import org.matraloom.app.prove.ProposeCommand;
+import org.matraloom.app.prove.RebarCommand;
+import org.matraloom.app.prove.ShapeCommand;
+import org.matraloom.app.write.SollusCommand;
+import org.matraloom.app.write.TalasCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 

@@ -8,14 +8,20 @@ import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
 
 /** The piece that comes with the program. */
-final class DemoScore {
+public final class DemoScore {
 
   /** The name it is shown and saved under. */
   static final String FILE = "river-steps.loom";
 
   private DemoScore() {}
 
-  static String text() throws IOException {
+  /**
+   * The score as text.
+   *
+   * @return the text of the piece, in UTF-8 with line feeds
+   * @throws IOException if the program's own file cannot be read
+   */
+  public static String text() throws IOException {
     try (InputStream in = DemoScore.class.getResourceAsStream(FILE)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     }

@@ -4,6 +4,9 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import org.matraloom.app.cli.CommandLines;
+import org.matraloom.app.cli.ExitCode;
+import org.matraloom.app.cli.Program;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 

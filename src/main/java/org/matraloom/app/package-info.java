@@ -1,7 +1,8 @@
 /**
- * The command line: options, wiring and printing, no musical decisions.
+ * The program: its commands by name, the demonstration, and the end of the process.
  *
- * <p>A command is a small class that reads its options, calls one thing and prints. Bad input is a
- * {@link org.matraloom.app.UserError}; only {@link org.matraloom.app.Main} ends the process.
+ * <p>The commands themselves stand in rooms by what they are for: {@code write}, {@code prove},
+ * {@code practise}, {@code hear} and {@code handon}; what they share is in {@code cli}. Only {@link
+ * org.matraloom.app.Main} ends the process.
  */
 package org.matraloom.app;

@@ -1,5 +1,7 @@
 package org.matraloom.kanakku;
 
+import org.matraloom.form.Structure;
+import org.matraloom.form.Yati;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;

@@ -17,18 +17,18 @@ import java.util.concurrent.Future;
 import java.util.function.Supplier;
 import org.matraloom.breath.BreathPlanner;
 import org.matraloom.breath.BreathTimeline;
+import org.matraloom.loudness.Levels;
 import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Performance;
 import org.matraloom.sound.LevelledTrack;
-import org.matraloom.sound.Levels;
-import org.matraloom.sound.Mp3File;
 import org.matraloom.sound.Passage;
-import org.matraloom.sound.PcmFormat;
 import org.matraloom.sound.Renderer;
-import org.matraloom.sound.SolluVoice;
 import org.matraloom.sound.SrutiDrone;
 import org.matraloom.sound.Track;
+import org.matraloom.voice.SolluVoice;
+import org.matraloom.wav.Mp3File;
+import org.matraloom.wav.PcmFormat;
 
 /**
  * Makes a set in a folder, several tracks at a time.

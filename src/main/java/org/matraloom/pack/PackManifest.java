@@ -18,8 +18,8 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
+import org.matraloom.loudness.Levels;
 import org.matraloom.notation.ScorePrinter;
-import org.matraloom.sound.Levels;
 
 /** The list of a set, as JSON; it also tells to which order a folder belongs. */
 final class PackManifest {

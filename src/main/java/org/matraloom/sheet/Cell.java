@@ -17,7 +17,7 @@ import org.matraloom.time.Ratio;
  * @param end what ends with the cell
  * @param marks what begins in it, in order
  */
-record Cell(
+public record Cell(
     long beat,
     Ratio from,
     Ratio to,
@@ -37,7 +37,7 @@ record Cell(
     AVARTANA
   }
 
-  Cell {
+  public Cell {
     marks = List.copyOf(marks);
   }
 

@@ -1,5 +1,7 @@
 package org.matraloom.sheet;
 
+import org.matraloom.picture.Lettering;
+
 /** One thing on a drawn page; lengths in points, y downwards from the top of the page. */
 sealed interface Drawn {
 

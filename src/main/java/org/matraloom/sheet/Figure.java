@@ -11,7 +11,7 @@ import org.matraloom.score.Kriya;
  * reader's own right hand seen from the palm: little finger left, thumb right, and the finger that
  * counts is filled.
  */
-enum Figure {
+public enum Figure {
   /** Two palms that meet, with a splash above. */
   CLAP(
       List.of(
@@ -66,7 +66,13 @@ enum Figure {
     return parts;
   }
 
-  static Figure of(Kriya kriya) {
+  /**
+   * The sign of a kriya.
+   *
+   * @param kriya what the hand does
+   * @return its sign
+   */
+  public static Figure of(Kriya kriya) {
     if (kriya instanceof Kriya.Clap) {
       return CLAP;
     } else if (kriya instanceof Kriya.Count count) {

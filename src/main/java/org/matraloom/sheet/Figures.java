@@ -1,5 +1,7 @@
 package org.matraloom.sheet;
 
+import org.matraloom.picture.Points;
+
 /** Figures in the form of SVG. */
 final class Figures {
 

@@ -3,6 +3,7 @@ package org.matraloom.sheet;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import org.matraloom.picture.Xml;
 import org.matraloom.score.Kriya;
 
 /**
@@ -11,7 +12,7 @@ import org.matraloom.score.Kriya;
  * <p>Lines break between angas first and between beats only where an anga is wider than the screen.
  * What is shown by a sign is also said in words that only a screen reader meets.
  */
-final class HtmlRows {
+public final class HtmlRows {
 
   private final Sheet sheet;
   private final SheetWords words;
@@ -31,8 +32,13 @@ final class HtmlRows {
     this.out = out;
   }
 
-  /** The figures that rows refer to, once a page. */
-  static void figures(Appendable out) throws IOException {
+  /**
+   * The figures that rows refer to, once a page.
+   *
+   * @param out where they go
+   * @throws IOException if it cannot be written
+   */
+  public static void figures(Appendable out) throws IOException {
     out.append("<svg class=\"figures\" aria-hidden=\"true\">");
     for (Figure figure : Figure.values()) {
       out.append("<symbol id=\"f-" + name(figure) + "\" viewBox=\"0 0 24 24\">");
@@ -41,12 +47,23 @@ final class HtmlRows {
     out.append("</svg>\n");
   }
 
-  /** A figure in its place. */
-  static String figure(Figure figure) {
+  /**
+   * A figure in its place.
+   *
+   * @param figure the sign
+   * @return an element of HTML
+   */
+  public static String figure(Figure figure) {
     return "<svg class=\"fig\" aria-hidden=\"true\"><use href=\"#f-" + name(figure) + "\"/></svg>";
   }
 
-  static String name(Figure figure) {
+  /**
+   * The name under which a page refers to a sign.
+   *
+   * @param figure the sign
+   * @return its name
+   */
+  public static String name(Figure figure) {
     return figure.name().toLowerCase(Locale.ROOT);
   }
 

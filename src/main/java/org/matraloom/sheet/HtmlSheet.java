@@ -7,7 +7,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.LinkedHashSet;
 import java.util.Set;
+import org.matraloom.picture.Typeface;
+import org.matraloom.picture.Xml;
 import org.matraloom.score.Kriya;
+import org.matraloom.script.Script;
 
 /**
  * The sheet as one HTML file, for any width of screen and for A4.
@@ -52,7 +55,15 @@ public final class HtmlSheet {
     out.append("</main>\n</body>\n</html>\n");
   }
 
-  static void titleBlock(Sheet sheet, SheetWords words, Appendable out) throws IOException {
+  /**
+   * Writes the title and the setting.
+   *
+   * @param sheet the sheet
+   * @param words its sentences
+   * @param out where they go
+   * @throws IOException if it cannot be written
+   */
+  public static void titleBlock(Sheet sheet, SheetWords words, Appendable out) throws IOException {
     out.append("<header>\n<h1>" + Xml.escape(words.title()) + "</h1>\n");
     out.append("<p>" + Xml.escape(words.setting()) + ".<br>\n");
     out.append(Xml.escape(words.places()) + ".</p>\n");
@@ -69,8 +80,14 @@ public final class HtmlSheet {
     out.append("</ul>\n</header>\n");
   }
 
-  /** The sums and the verdict. */
-  static void closing(Sheet sheet, Appendable out) throws IOException {
+  /**
+   * The sums and the verdict.
+   *
+   * @param sheet the sheet
+   * @param out where they go
+   * @throws IOException if it cannot be written
+   */
+  public static void closing(Sheet sheet, Appendable out) throws IOException {
     out.append("<div class=\"closing\">\n");
     for (String sentence : sheet.closing()) {
       out.append("<p>" + Xml.escape(sentence) + "</p>\n");
@@ -78,15 +95,27 @@ public final class HtmlSheet {
     out.append("</div>\n");
   }
 
-  static void rows(Sheet sheet, Appendable out) throws IOException {
+  /**
+   * Writes all rows.
+   *
+   * @param sheet the sheet
+   * @param out where they go
+   * @throws IOException if it cannot be written
+   */
+  public static void rows(Sheet sheet, Appendable out) throws IOException {
     out.append("<div class=\"rows\" lang=\"" + sheet.options().writing().script().languageTag());
     out.append("\">\n");
     new HtmlRows(sheet, "m", out).write(sheet.rows(), true);
     out.append("</div>\n");
   }
 
-  /** The font of a script that a reader may not have. */
-  static String font(Sheet sheet) {
+  /**
+   * The font of a script that a reader may not have.
+   *
+   * @param sheet the sheet
+   * @return styles with the font in them; nothing for Roman letters
+   */
+  public static String font(Sheet sheet) {
     Script script = sheet.options().writing().script();
     if (script == Script.LATIN || script == Script.ISO15919) {
       return "";
@@ -98,13 +127,23 @@ public final class HtmlSheet {
         + "body{font-family:Sollus,system-ui,sans-serif}\n";
   }
 
-  /** How a sheet looks. */
-  static String styles() {
+  /**
+   * How a sheet looks.
+   *
+   * @return styles in CSS
+   */
+  public static String styles() {
     return resource(HtmlSheet.class, "sheet.css");
   }
 
-  /** A part of a page that lies beside the class that writes it. */
-  static String resource(Class<?> writer, String name) {
+  /**
+   * A part of a page that lies beside the class that writes it.
+   *
+   * @param writer the class
+   * @param name the name of the part
+   * @return its text
+   */
+  public static String resource(Class<?> writer, String name) {
     try (InputStream in = writer.getResourceAsStream(name)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {

@@ -2,6 +2,8 @@ package org.matraloom.sheet;
 
 import java.util.List;
 import org.matraloom.breath.Breath;
+import org.matraloom.picture.Lettering;
+import org.matraloom.picture.Typeface;
 import org.matraloom.sheet.Drawn.Tone;
 import org.matraloom.time.Ratio;
 

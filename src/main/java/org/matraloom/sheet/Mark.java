@@ -6,18 +6,34 @@ import org.matraloom.score.Sollu;
 import org.matraloom.time.Ratio;
 
 /** One sign of the written page: what takes the time from one place to the next. */
-sealed interface Mark {
+public sealed interface Mark {
 
-  /** Where it begins, in beats of the performance. */
+  /**
+   * Where it begins, in beats of the performance.
+   *
+   * @return beats of the performance
+   */
   Ratio beat();
 
-  /** How long it is, in beats. */
+  /**
+   * How long it is, in beats.
+   *
+   * @return beats, more than 0
+   */
   Ratio beats();
 
-  /** How many matras a beat holds here, kalam included. */
+  /**
+   * How many matras a beat holds here, kalam included.
+   *
+   * @return matras
+   */
   int matrasPerBeat();
 
-  /** How many such marks go into a matra: 1, or 2, 4 and more where it is said faster. */
+  /**
+   * How many such marks go into a matra: 1, or 2, 4 and more where it is said faster.
+   *
+   * @return 1, 2, 4 or more
+   */
   int speed();
 
   /** The breath that begins in it. */
@@ -26,7 +42,11 @@ sealed interface Mark {
   /** How it is written in plain text. */
   String sign();
 
-  /** Where it ends, in beats of the performance. */
+  /**
+   * Where it ends, in beats of the performance.
+   *
+   * @return beats of the performance
+   */
   default Ratio endBeat() {
     return beat().plus(beats());
   }
@@ -34,6 +54,11 @@ sealed interface Mark {
   /**
    * A sollu on its own matra.
    *
+   * @param beat where it begins, in beats of the performance
+   * @param beats how long it is
+   * @param matrasPerBeat how many matras the beat holds, kalam included
+   * @param speed how many such marks go into a matra
+   * @param sollu the sollu
    * @param text the sollu in the script of the page
    * @param opens whether a named phrase or a group begins with it
    */
@@ -58,7 +83,14 @@ sealed interface Mark {
     }
   }
 
-  /** One matra, or a faster part of it, in which the sound before rings on. */
+  /**
+   * One matra, or a faster part of it, in which the sound before rings on.
+   *
+   * @param beat where it begins, in beats of the performance
+   * @param beats how long it is
+   * @param matrasPerBeat how many matras the beat holds, kalam included
+   * @param speed how many such marks go into a matra
+   */
   record Karvai(Ratio beat, Ratio beats, int matrasPerBeat, int speed, Optional<Breath> breath)
       implements Mark {
     @Override
@@ -67,7 +99,14 @@ sealed interface Mark {
     }
   }
 
-  /** One matra, or a part of it, of silence. */
+  /**
+   * One matra, or a part of it, of silence.
+   *
+   * @param beat where it begins, in beats of the performance
+   * @param beats how long it is
+   * @param matrasPerBeat how many matras the beat holds, kalam included
+   * @param speed how many such marks go into a matra
+   */
   record Silent(Ratio beat, Ratio beats, int matrasPerBeat, int speed, Optional<Breath> breath)
       implements Mark {
     @Override

@@ -8,4 +8,4 @@ import org.matraloom.time.Ratio;
  * @param beat where, in beats of the performance
  * @param matrasPerBeat matras a beat from here on, kalam included
  */
-record NadaiTurn(Ratio beat, int matrasPerBeat) {}
+public record NadaiTurn(Ratio beat, int matrasPerBeat) {}

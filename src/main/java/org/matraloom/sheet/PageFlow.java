@@ -2,6 +2,8 @@ package org.matraloom.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.matraloom.picture.Lettering;
+import org.matraloom.picture.Typeface;
 import org.matraloom.sheet.Drawn.Tone;
 
 /** Pages that fill from the top, with the place reached so far, and lines of text on them. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.matraloom.picture.Typeface;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Kriya;
 import org.matraloom.sheet.Drawn.Tone;

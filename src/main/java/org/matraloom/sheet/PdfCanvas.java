@@ -2,6 +2,8 @@ package org.matraloom.sheet;
 
 import java.util.HexFormat;
 import java.util.Scanner;
+import org.matraloom.picture.Lettering;
+import org.matraloom.picture.Points;
 
 /** The drawing operators of one PDF page; its y runs upwards. */
 final class PdfCanvas {

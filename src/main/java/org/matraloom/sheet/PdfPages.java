@@ -6,6 +6,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.matraloom.picture.Lettering;
+import org.matraloom.picture.Points;
+import org.matraloom.picture.Typeface;
 
 /**
  * The sheet as a PDF file.

@@ -16,7 +16,7 @@ import org.matraloom.time.Ratio;
  * @param soFar how many have been said when the row ends
  * @param total how many it has
  */
-record RoundPart(
+public record RoundPart(
     int round,
     String phrase,
     int nadai,

@@ -16,7 +16,7 @@ import org.matraloom.time.Ratio;
  * @param breaths the breaths that begin in it
  * @param landing where the last matra ends, if that is in the row or at its end
  */
-record Row(
+public record Row(
     int number,
     String label,
     List<Cell> cells,
@@ -25,7 +25,7 @@ record Row(
     List<Breath> breaths,
     Optional<Ratio> landing) {
 
-  Row {
+  public Row {
     cells = List.copyOf(cells);
     parts = List.copyOf(parts);
     turns = List.copyOf(turns);
@@ -33,7 +33,7 @@ record Row(
   }
 
   /** The breaths that begin between two places, the second not included. */
-  List<Breath> breathsIn(Ratio from, Ratio to) {
+  public List<Breath> breathsIn(Ratio from, Ratio to) {
     return breaths.stream()
         .filter(breath -> breath.startBeat().compareTo(from) >= 0)
         .filter(breath -> breath.startBeat().compareTo(to) < 0)
@@ -45,11 +45,21 @@ record Row(
     return !breathsIn(cell.from(), cell.to()).isEmpty();
   }
 
-  Ratio startBeat() {
+  /**
+   * Where it begins.
+   *
+   * @return beats of the performance
+   */
+  public Ratio startBeat() {
     return cells.get(0).from();
   }
 
-  Ratio endBeat() {
+  /**
+   * Where it ends.
+   *
+   * @return beats of the performance
+   */
+  public Ratio endBeat() {
     return cells.get(cells.size() - 1).to();
   }
 }

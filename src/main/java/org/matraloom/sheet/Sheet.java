@@ -83,7 +83,7 @@ public record Sheet(
   }
 
   /** Whether a breath is marked somewhere. */
-  boolean marksBreaths() {
+  public boolean marksBreaths() {
     return rows.stream().anyMatch(row -> !row.breaths().isEmpty());
   }
 

@@ -1,5 +1,7 @@
 package org.matraloom.sheet;
 
+import org.matraloom.script.SolluWriting;
+
 /**
  * What goes on a written page.
  *

@@ -13,10 +13,12 @@ import org.matraloom.score.Kriya;
 import org.matraloom.score.Nadai;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
+import org.matraloom.script.Script;
+import org.matraloom.script.ScriptTerms;
 import org.matraloom.time.Ratio;
 
 /** The sentences of a sheet: title block, headings, sums and the landing line. */
-final class SheetWords {
+public final class SheetWords {
 
   static final String ENDS_HERE = "here the last matra ends";
   static final String RINGS_ON = "grey: the sound before rings on";
@@ -30,7 +32,12 @@ final class SheetWords {
   private final Avartana avartana;
   private final Script script;
 
-  SheetWords(Sheet sheet) {
+  /**
+   * Prepares to say.
+   *
+   * @param sheet the sheet
+   */
+  public SheetWords(Sheet sheet) {
     this(sheet.performance(), sheet.options().writing().script());
   }
 
@@ -41,12 +48,21 @@ final class SheetWords {
     this.script = script;
   }
 
-  String title() {
+  /**
+   * The title.
+   *
+   * @return the title of the piece; a stand-in if it has none
+   */
+  public String title() {
     return composition.title().isEmpty() ? "Without a title" : composition.title();
   }
 
-  /** Tala, beats and tempo. */
-  String setting() {
+  /**
+   * Tala, beats and tempo.
+   *
+   * @return one line
+   */
+  public String setting() {
     String kalai = avartana.kalai() == 1 ? "" : " in " + avartana.kalai() + " kalai";
     return "Tala "
         + avartana.tala().name()
@@ -83,21 +99,36 @@ final class SheetWords {
         + (parts.size() > MOST_HEADINGS ? " …" : "");
   }
 
-  /** A round, its nadai and its kalam. */
-  String roundHeading(RoundPart part) {
+  /**
+   * A round, its nadai and its kalam.
+   *
+   * @param part what the round contributes to a row
+   * @return one line
+   */
+  public String roundHeading(RoundPart part) {
     String kalam = part.kalam() == 1 ? "" : ", kalam " + part.kalam();
     return "Round " + part.round() + ", " + nadai(part.nadai()) + kalam;
   }
 
-  /** A nadai by name and number, and by its name in the script where there is one. */
-  String nadai(int matrasPerBeat) {
+  /**
+   * A nadai by name and number, and by its name in the script where there is one.
+   *
+   * @param matrasPerBeat matras a beat in the first kalam
+   * @return the name
+   */
+  public String nadai(int matrasPerBeat) {
     return ScriptTerms.nadai(script, matrasPerBeat)
         .map(own -> Nadai.inWords(matrasPerBeat) + " " + own)
         .orElseGet(() -> Nadai.inWords(matrasPerBeat));
   }
 
-  /** A kriya by name, and by its name in the script where there is one. */
-  String kriya(Kriya kriya) {
+  /**
+   * A kriya by name, and by its name in the script where there is one.
+   *
+   * @param kriya what the hand does
+   * @return the name
+   */
+  public String kriya(Kriya kriya) {
     return ScriptTerms.kriya(script, kriya)
         .map(own -> kriya.words() + " " + own)
         .orElseGet(kriya::words);
@@ -117,8 +148,12 @@ final class SheetWords {
         : " from " + avartana.say(beat);
   }
 
-  /** The sum of all rounds and silences. */
-  String sum() {
+  /**
+   * The sum of all rounds and silences.
+   *
+   * @return one line
+   */
+  public String sum() {
     Landing landing = Landing.of(performance);
     return summed(Span::matras, landing.matras(), "matra")
         + "; "
@@ -127,8 +162,12 @@ final class SheetWords {
         + ".";
   }
 
-  /** Whether it lands, in a sentence. */
-  String landing() {
+  /**
+   * Whether it lands, in a sentence.
+   *
+   * @return the sentence
+   */
+  public String landing() {
     Landing landing = Landing.of(performance);
     String eduppu = avartana.say(composition.eduppuBeat());
     if (landing.lands()) {

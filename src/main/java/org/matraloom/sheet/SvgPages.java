@@ -5,6 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.matraloom.picture.Lettering;
+import org.matraloom.picture.Points;
+import org.matraloom.picture.SvgOutline;
+import org.matraloom.picture.Typeface;
+import org.matraloom.picture.Xml;
 
 /** The sheet as SVG 1.1 drawings, one an A4 page, with every letter as an outline. */
 public final class SvgPages {

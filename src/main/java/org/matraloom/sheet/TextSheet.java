@@ -14,6 +14,7 @@ import org.matraloom.score.Performance;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Span;
 import org.matraloom.score.Step;
+import org.matraloom.script.Script;
 import org.matraloom.time.Ratio;
 
 /**

@@ -1,9 +1,9 @@
 /**
- * Turns a performance into things to read and to hand on: the written page, exchange files and the
- * page for a phone.
+ * The written page: its content, and its forms as text, HTML, SVG, PDF and sentences.
  *
- * <p>One content, {@link org.matraloom.sheet.Sheet}, stands behind every form of the page: rows of
- * beats with their marks, in exact beats. Writers get streams and never touch files. Lengths on
- * paper are in points, 72 to the inch, y downwards from the top of the page.
+ * <p>One content, {@link org.matraloom.sheet.Sheet}, stands behind every form: rows of beats with
+ * their marks, in exact beats. Writers get streams and never touch files. Lengths on paper are in
+ * points, 72 to the inch, y downwards from the top of the page. A new sign is a constant of {@link
+ * org.matraloom.sheet.Figure}.
  */
 package org.matraloom.sheet;

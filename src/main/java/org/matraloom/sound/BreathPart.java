@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.time.FrameClock;
+import org.matraloom.voice.Noise;
 
 /**
  * Cues the breaths of a timeline with the soft noise of an inhalation, which ends before the next

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.matraloom.score.Finger;
+import org.matraloom.voice.Noise;
 
 /**
  * The strokes of the hand, made once for a rate; each peaks at exactly 1.0.

@@ -3,6 +3,7 @@ package org.matraloom.sound;
 import java.util.Iterator;
 import java.util.List;
 import java.util.NoSuchElementException;
+import org.matraloom.wav.CuePoint;
 
 /** Named places of one passage after another. */
 record JoinedCues(List<Iterable<CuePoint>> parts) implements Iterable<CuePoint> {

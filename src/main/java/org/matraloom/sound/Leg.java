@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.matraloom.time.FrameClock;
+import org.matraloom.voice.SolluVoice;
 
 /** All parts of a passage but the drone, until another passage takes over. */
 final class Leg {

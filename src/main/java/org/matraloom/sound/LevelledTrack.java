@@ -3,6 +3,11 @@ package org.matraloom.sound;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
+import org.matraloom.loudness.LoudnessMeter;
+import org.matraloom.loudness.TruePeak;
+import org.matraloom.wav.PcmFormat;
+import org.matraloom.wav.RawFile;
+import org.matraloom.wav.WavWriter;
 
 /**
  * Writes a track at a set loudness, with its peaks under a set limit.

@@ -6,6 +6,9 @@ import java.util.Optional;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.time.FrameClock;
+import org.matraloom.voice.SolluCue;
+import org.matraloom.voice.SolluVoice;
+import org.matraloom.voice.SolluWave;
 
 /**
  * The sounds of a piece one by one, for a player that places and mixes them itself.

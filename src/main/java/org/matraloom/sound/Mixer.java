@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.matraloom.time.FrameClock;
+import org.matraloom.voice.SolluVoice;
 
 /** Adds up the parts, block after block; only what sounds is kept. */
 final class Mixer {

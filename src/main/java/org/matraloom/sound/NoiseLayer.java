@@ -1,5 +1,7 @@
 package org.matraloom.sound;
 
+import org.matraloom.voice.Noise;
+
 /**
  * One burst of shaped noise inside a stroke.
  *

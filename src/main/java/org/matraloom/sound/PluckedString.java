@@ -1,5 +1,7 @@
 package org.matraloom.sound;
 
+import org.matraloom.voice.Noise;
+
 /**
  * One stroke of a plucked string.
  *

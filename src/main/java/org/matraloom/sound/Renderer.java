@@ -3,6 +3,7 @@ package org.matraloom.sound;
 import java.util.Optional;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.time.FrameClock;
+import org.matraloom.voice.SolluVoice;
 
 /**
  * Renders a timeline block by block; files and live playback both draw from here.

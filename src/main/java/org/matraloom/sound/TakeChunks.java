@@ -14,6 +14,9 @@ import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
 import org.matraloom.time.FrameClock;
+import org.matraloom.wav.CueChunks;
+import org.matraloom.wav.CuePoint;
+import org.matraloom.wav.WavHeader;
 
 /**
  * The chunks before the samples of a take: what it belongs to ({@code LIST INFO}), the avartanas

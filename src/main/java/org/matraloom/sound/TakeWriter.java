@@ -7,6 +7,9 @@ import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import org.matraloom.wav.PcmFormat;
+import org.matraloom.wav.WavHeader;
+import org.matraloom.wav.WavWriter;
 
 /**
  * Writes a take while it is recorded, under its own name and always readable: the sizes in the

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.time.FrameClock;
+import org.matraloom.wav.CuePoint;
 
 /**
  * The named places of a timeline: avartanas, rounds and changes of nadai, in order.

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.matraloom.time.FrameClock;
+import org.matraloom.voice.SolluVoice;
+import org.matraloom.wav.CuePoint;
 
 /**
  * Passages one after another, each rendered at its own tempo and followed by its tail, over one

@@ -5,6 +5,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.matraloom.schedule.Timeline;
+import org.matraloom.voice.SolluVoice;
+import org.matraloom.wav.PcmFormat;
+import org.matraloom.wav.WavWriter;
 
 /** Renders a whole track into a WAVE file whose avartanas, rounds and nadais are named. */
 public final class TrackWriter {

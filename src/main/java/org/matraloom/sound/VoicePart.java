@@ -7,6 +7,10 @@ import java.util.stream.StreamSupport;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.time.FrameClock;
+import org.matraloom.voice.SolluCue;
+import org.matraloom.voice.SolluVoice;
+import org.matraloom.voice.SolluWave;
+import org.matraloom.voice.SpokenTicks;
 
 /** Has the sollus of a timeline, or the words on its ticks, said, each just before it is needed. */
 final class VoicePart {

@@ -1,5 +1,5 @@
 /**
- * Turns events into samples and samples into files; no sound device is touched here.
+ * Turns events into samples: the parts of the mix, and tracks of one or more passages.
  *
  * <p>Samples are floats, full scale at 1.0, in frames counted from the origin of the timeline. A
  * stroke begins at exactly the frame of its event, and the size of the blocks that are asked for

@@ -10,9 +10,9 @@ import java.io.StringWriter;
  * @param out what it printed
  * @param err what it complained of
  */
-record CommandLineRun(int code, String out, String err) {
+public record CommandLineRun(int code, String out, String err) {
 
-  static CommandLineRun of(String... arguments) {
+  public static CommandLineRun of(String... arguments) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     int code = Main.run(new PrintWriter(out), new PrintWriter(err), arguments);

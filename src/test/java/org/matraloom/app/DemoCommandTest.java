@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.matraloom.app.cli.ExitCode;
 
 class DemoCommandTest {
 

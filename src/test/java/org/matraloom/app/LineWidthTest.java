@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.matraloom.app.cli.Paragraph;
 
 /** Text for reading stays within a terminal of the usual 80 columns. */
 class LineWidthTest {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.matraloom.app.cli.ExitCode;
 import picocli.CommandLine;
 
 class MainTest {

@@ -18,6 +18,7 @@ import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.UnsupportedAudioFileException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.matraloom.app.cli.ExitCode;
 
 /** With the same settings, all that shows, sounds or judges breaths has them at the same places. */
 class OneBreathPlanTest {

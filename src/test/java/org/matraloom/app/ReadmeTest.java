@@ -13,6 +13,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.matraloom.app.cli.ExitCode;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.notation.ScoreReader;
 import org.matraloom.score.Composition;

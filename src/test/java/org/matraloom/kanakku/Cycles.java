@@ -10,17 +10,17 @@ import org.matraloom.score.Tala;
 import org.matraloom.score.TalaFamily;
 
 /** The cycles that the tests of this package use. */
-final class Cycles {
+public final class Cycles {
 
-  static final Avartana ADI = of(TalaFamily.TRIPUTA.tala(Jati.CHATUSRA));
-  static final Avartana RUPAKA = of(TalaFamily.RUPAKA.tala(Jati.CHATUSRA));
-  static final Avartana MISRA_CHAPU = of(ChapuTala.MISRA.tala());
-  static final Avartana KHANDA_CHAPU = of(ChapuTala.KHANDA.tala());
-  static final Avartana THREE = of(new Tala("3", List.of(new Anga.Group(3))));
+  public static final Avartana ADI = of(TalaFamily.TRIPUTA.tala(Jati.CHATUSRA));
+  public static final Avartana RUPAKA = of(TalaFamily.RUPAKA.tala(Jati.CHATUSRA));
+  public static final Avartana MISRA_CHAPU = of(ChapuTala.MISRA.tala());
+  public static final Avartana KHANDA_CHAPU = of(ChapuTala.KHANDA.tala());
+  public static final Avartana THREE = of(new Tala("3", List.of(new Anga.Group(3))));
 
   private Cycles() {}
 
-  static Avartana of(Tala tala) {
+  public static Avartana of(Tala tala) {
     return Avartana.of(tala, 1, FingerCustom.RESTART);
   }
 }

@@ -18,14 +18,14 @@ import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 
 /** Short ways to write pieces for the tests of this package. */
-final class Pieces {
+public final class Pieces {
 
-  static final Lexicon LEXICON = Lexicon.standard();
+  public static final Lexicon LEXICON = Lexicon.standard();
 
   private Pieces() {}
 
   /** A piece of one phrase, each round in the given nadai. */
-  static Composition said(Avartana avartana, Sequence phrase, int... nadais) {
+  public static Composition said(Avartana avartana, Sequence phrase, int... nadais) {
     List<Step> plan = new ArrayList<>();
     for (int nadai : nadais) {
       plan.add(new Step.Say("Song", 1, nadai, 1));
@@ -33,13 +33,13 @@ final class Pieces {
     return of(avartana, Map.of("Song", phrase), plan);
   }
 
-  static Composition of(Avartana avartana, Map<String, Sequence> phrases, List<Step> plan) {
+  public static Composition of(Avartana avartana, Map<String, Sequence> phrases, List<Step> plan) {
     return new Composition(
         "", avartana, Tempo.of(80), Ratio.ZERO, Ratio.ZERO, new LinkedHashMap<>(phrases), plan);
   }
 
   /** Words of four sollus and a rest. */
-  static Sequence words(int matras) {
+  public static Sequence words(int matras) {
     List<Element> elements = new ArrayList<>();
     for (int left = matras; left > 0; left -= 4) {
       elements.add(word(Math.min(left, 4)));
@@ -47,22 +47,22 @@ final class Pieces {
     return new Sequence(elements);
   }
 
-  static Element word(int size) {
+  public static Element word(int size) {
     StringBuilder written = new StringBuilder();
     LEXICON.words(size).forEach(sollu -> written.append(sollu.spelling()));
     return new Element.Word(written.toString(), LEXICON.words(size));
   }
 
-  static Element group(int size, int karvai) {
+  public static Element group(int size, int karvai) {
     return new Element.Group(size, 1, karvai, LEXICON.words(size));
   }
 
-  static Element held(int size, int hold) {
+  public static Element held(int size, int hold) {
     return new Element.Group(size, hold, 0, LEXICON.words(size));
   }
 
   /** All 35 suladi talas and the chapu talas. */
-  static List<Tala> talas() {
+  public static List<Tala> talas() {
     List<Tala> talas = new ArrayList<>();
     for (ChapuTala chapu : ChapuTala.values()) {
       talas.add(chapu.tala());

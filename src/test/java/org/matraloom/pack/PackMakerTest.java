@@ -19,14 +19,14 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.matraloom.loudness.Levels;
 import org.matraloom.notation.ScoreReader;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
-import org.matraloom.sound.FormantVoice;
-import org.matraloom.sound.Levels;
-import org.matraloom.sound.VoiceSettings;
-import org.matraloom.sound.WavReader;
 import org.matraloom.time.Ratio;
+import org.matraloom.voice.FormantVoice;
+import org.matraloom.voice.VoiceSettings;
+import org.matraloom.wav.WavReader;
 
 class PackMakerTest {
 

@@ -12,6 +12,7 @@ import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
+import org.matraloom.script.Script;
 import org.matraloom.time.Ratio;
 
 /** The marks of a sheet against the events of the same performance. */

@@ -14,6 +14,8 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.matraloom.picture.Points;
+import org.matraloom.picture.Typeface;
 
 /** Holds the places of everything on the pages of three scores; see the README of the folder. */
 class PagePositionsTest {

@@ -9,8 +9,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.matraloom.notation.RandomScores;
+import org.matraloom.picture.Typeface;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
+import org.matraloom.script.Script;
 
 /** What holds on every drawn page, whatever is on it. */
 class PageRulesTest {

@@ -14,18 +14,20 @@ import org.matraloom.notation.ScoreReader;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
+import org.matraloom.script.Script;
+import org.matraloom.script.SolluWriting;
 
 /** Sheets for tests: of the sample scores and of scores written in a test. */
-final class Sheets {
+public final class Sheets {
 
-  static final Lexicon LEXICON = Lexicon.standard();
+  public static final Lexicon LEXICON = Lexicon.standard();
 
   private static final Path SAMPLES = Path.of("samples-synth");
 
   private Sheets() {}
 
   /** The sample scores that can be read, in order of their names; at least eight. */
-  static List<Path> samples() {
+  public static List<Path> samples() {
     try (Stream<Path> files = Files.list(SAMPLES)) {
       return files.filter(file -> file.toString().endsWith(".loom")).sorted().toList();
     } catch (IOException e) {
@@ -33,15 +35,15 @@ final class Sheets {
     }
   }
 
-  static Composition sample(String name) {
+  public static Composition sample(String name) {
     return read(SAMPLES.resolve(name + ".loom"));
   }
 
-  static Composition read(Path file) {
+  public static Composition read(Path file) {
     return told(ScoreReader.read(file, LEXICON));
   }
 
-  static Composition score(String text) {
+  public static Composition score(String text) {
     return told(ScoreReader.read(text, "test.loom", LEXICON));
   }
 
@@ -49,7 +51,7 @@ final class Sheets {
     return reading.composition().orElseThrow(() -> new AssertionError(reading.format()));
   }
 
-  static Sheet plain(Composition composition) {
+  public static Sheet plain(Composition composition) {
     return of(Performance.of(composition), Script.LATIN, SheetOptions.Lines.AVARTANA);
   }
 
@@ -73,7 +75,7 @@ final class Sheets {
     return BreathPlanner.plan(performance, BreathSettings.study()).breaths();
   }
 
-  static List<Mark> marks(Sheet sheet) {
+  public static List<Mark> marks(Sheet sheet) {
     return sheet.rows().stream()
         .flatMap(row -> row.cells().stream())
         .flatMap(cell -> cell.marks().stream())

@@ -17,6 +17,7 @@ import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
+import org.matraloom.script.Script;
 
 /** The text of a sheet is a score that says the same at the same places. */
 class TextSheetTest {

@@ -20,6 +20,9 @@ import org.matraloom.score.Kriya;
 import org.matraloom.time.FrameClock;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
+import org.matraloom.voice.SolluCue;
+import org.matraloom.voice.SolluVoice;
+import org.matraloom.voice.SolluWave;
 
 /** A rendering that is changed while it goes on keeps every beat in its place. */
 class ChangeTest {

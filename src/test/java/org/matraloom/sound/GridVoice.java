@@ -1,6 +1,9 @@
 package org.matraloom.sound;
 
 import java.util.Optional;
+import org.matraloom.voice.SolluCue;
+import org.matraloom.voice.SolluVoice;
+import org.matraloom.voice.SolluWave;
 
 /**
  * A plain pitched pulse that begins exactly on the felt beat, for tests that count frames.

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
+import org.matraloom.voice.Noise;
 
 /** The limiter holds the ceiling and touches nothing under it. */
 class LimiterTest {

@@ -21,7 +21,7 @@ import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 
 /** Small made-up pieces whose sound is known beforehand. */
-final class Pieces {
+public final class Pieces {
 
   private static final List<String> WORDS = List.of("ta", "ka", "di", "mi");
 
@@ -82,7 +82,7 @@ final class Pieces {
     return new Element.Word(String.join("", Collections.nCopies(matras, "ta")), sollus);
   }
 
-  static <E extends Event> List<E> events(Timeline timeline, Class<E> kind) {
+  public static <E extends Event> List<E> events(Timeline timeline, Class<E> kind) {
     List<E> found = new ArrayList<>();
     timeline.forEach(event -> collect(event, kind, found));
     return found;

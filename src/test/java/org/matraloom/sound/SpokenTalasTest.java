@@ -22,6 +22,9 @@ import org.matraloom.score.Tala;
 import org.matraloom.score.TalaFamily;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
+import org.matraloom.voice.FormantVoice;
+import org.matraloom.voice.SpokenLine;
+import org.matraloom.voice.VoiceSettings;
 
 /** The whole mix with the spoken voice, in all 35 talas and five nadais, slow and fast. */
 class SpokenTalasTest {

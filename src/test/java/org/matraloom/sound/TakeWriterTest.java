@@ -16,6 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.time.Tempo;
+import org.matraloom.wav.CuePoint;
+import org.matraloom.wav.PcmFormat;
+import org.matraloom.wav.WavReader;
 
 /** A take is a whole WAVE file at every moment, and says what it belongs to. */
 class TakeWriterTest {

@@ -13,6 +13,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.time.Tempo;
+import org.matraloom.wav.CuePoint;
 
 class TrackTest {
 

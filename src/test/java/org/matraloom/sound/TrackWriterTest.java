@@ -20,6 +20,8 @@ import org.matraloom.schedule.Event;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Kriya;
 import org.matraloom.time.Tempo;
+import org.matraloom.wav.PcmFormat;
+import org.matraloom.wav.WavReader;
 
 /** A whole track in a file: exact, named, the same every time. */
 class TrackWriterTest {

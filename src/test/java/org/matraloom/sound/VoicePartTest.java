@@ -11,6 +11,9 @@ import org.junit.jupiter.api.Test;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
+import org.matraloom.voice.SolluCue;
+import org.matraloom.voice.SolluVoice;
+import org.matraloom.voice.SolluWave;
 
 /** A voice is asked for each sollu once, sees its neighbours, and may begin before the beat. */
 class VoicePartTest {

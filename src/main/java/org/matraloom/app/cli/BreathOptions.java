@@ -1,0 +1,79 @@
+package org.matraloom.app.cli;
+
+import org.matraloom.breath.BreathPlan;
+import org.matraloom.breath.BreathPlanner;
+import org.matraloom.breath.BreathSettings;
+import org.matraloom.score.Performance;
+import picocli.CommandLine.Option;
+
+/** What one person can do on a breath. */
+public final class BreathOptions {
+
+  @Option(names = "--concert", description = "Allow stretches of 12 s and not only of 8 s.")
+  private boolean concert;
+
+  @Option(
+      names = "--longest",
+      paramLabel = "SECONDS",
+      description = "The longest stretch without a breath, 2 to 60.")
+  private ExactNumber longestSeconds;
+
+  @Option(
+      names = "--sollus",
+      paramLabel = "N",
+      description = "The most sollus in a stretch, 8 to 1000 (40 if not given).")
+  private Integer longestSollus;
+
+  @Option(
+      names = "--shortest",
+      paramLabel = "MS",
+      description = "The shortest inhalation planned, 250 to 2000 (250 if not given).")
+  private Integer shortestMs;
+
+  @Option(
+      names = "--whole-karvais",
+      description = "Let every sound ring out; breathe only in silences.")
+  private boolean wholeKarvais;
+
+  /** Whether any of them is given. */
+  public boolean isGiven() {
+    return concert
+        || wholeKarvais
+        || longestSeconds != null
+        || longestSollus != null
+        || shortestMs != null;
+  }
+
+  /** Refuses settings that change nothing that is heard. */
+  public static UserError unheard() {
+    return new UserError("how to breathe is said, but breaths are heard only with --breath-cue");
+  }
+
+  /** The plan of a run; whatever shows, speaks, sounds or judges breaths takes them from it. */
+  public BreathPlan plan(Performance performance) {
+    return BreathPlanner.plan(performance, settings());
+  }
+
+  /**
+   * What was asked for, on top of the settings for study or for a concert.
+   *
+   * @return the settings
+   * @throws UserError if a number is out of its range
+   */
+  public BreathSettings settings() {
+    BreathSettings usual = concert ? BreathSettings.concert() : BreathSettings.study();
+    try {
+      return new BreathSettings(
+          shortestMs == null ? usual.shortestMs() : shortestMs,
+          shortestMs == null ? usual.fullMs() : Math.max(usual.fullMs(), shortestMs),
+          longestSeconds == null ? usual.longestSeconds() : longestSeconds.value(),
+          longestSollus == null ? usual.longestSollus() : longestSollus,
+          usual.keptMs(),
+          usual.keptMatras(),
+          usual.apartMs(),
+          !wholeKarvais);
+    } catch (IllegalArgumentException outOfRange) {
+      throw new UserError(outOfRange.getMessage());
+    }
+  }
+}

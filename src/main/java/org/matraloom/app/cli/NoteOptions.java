@@ -1,0 +1,91 @@
+package org.matraloom.app.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.time.OffsetDateTime;
+import org.matraloom.log.Entry;
+import org.matraloom.log.PracticeLog;
+import org.matraloom.log.VoicedTime;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Whether practice is noted in the log, and where that is. */
+public final class NoteOptions {
+
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec command;
+
+  @Option(names = "--no-log", description = "Note nothing in the practice log.")
+  private boolean noLog;
+
+  @Mixin private LogOptions place;
+
+  /** Makes a record, which may need a file that cannot be read. */
+  @FunctionalInterface
+  public interface EntryMaker {
+    /**
+     * Makes the record.
+     *
+     * @return the record
+     * @throws IOException if what it is about cannot be read
+     */
+    Entry make() throws IOException;
+  }
+
+  /**
+   * Whether nothing is to be noted.
+   *
+   * @return whether that option was given
+   */
+  public boolean isOff() {
+    return noLog;
+  }
+
+  /**
+   * Makes a record and adds it; a log that cannot be written spoils nothing else.
+   *
+   * @param maker makes the record
+   * @param out where it is told
+   */
+  public void noteMade(EntryMaker maker, PrintWriter out) {
+    try {
+      note(maker.make(), out);
+    } catch (IOException unreadable) {
+      tell(MachineWords.of(unreadable));
+    }
+  }
+
+  /**
+   * Adds a record, unless the recording it is about has one; a long use of the voice is told.
+   *
+   * @param entry the record
+   * @param out where it is told
+   */
+  public void note(Entry entry, PrintWriter out) {
+    if (noLog) {
+      return;
+    }
+    try {
+      PracticeLog log = place.log();
+      if (entry.recording().isPresent() && log.read().holds(entry.recording().get())) {
+        out.println("Noted before in " + log.file());
+        return;
+      }
+      log.append(entry);
+      out.println("Noted in " + log.file() + " (not with --no-log)");
+      VoicedTime.of(log.read(), OffsetDateTime.now())
+          .reminder()
+          .ifPresent(words -> out.println(Paragraph.of(words)));
+    } catch (UserError misnamed) {
+      tell(misnamed.getMessage());
+    } catch (IOException unwritable) {
+      tell(MachineWords.of(unwritable));
+    }
+  }
+
+  private void tell(String why) {
+    command.commandLine().getErr().println("matraloom: not noted in the practice log: " + why);
+  }
+}

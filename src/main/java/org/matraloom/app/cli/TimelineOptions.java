@@ -1,0 +1,114 @@
+package org.matraloom.app.cli;
+
+import java.util.function.Supplier;
+import org.matraloom.breath.BreathPlan;
+import org.matraloom.breath.BreathSettings;
+import org.matraloom.breath.BreathTimeline;
+import org.matraloom.schedule.ScoreTimeline;
+import org.matraloom.schedule.SpokenLeadIn;
+import org.matraloom.schedule.Timeline;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Performance;
+import org.matraloom.time.FrameClock;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Which rounds of a score are laid out, and the count-in before them. */
+public final class TimelineOptions {
+
+  /**
+   * A timeline and the breath plan that goes with it.
+   *
+   * @param timeline what is heard
+   * @param plan where to breathe, the same for all that is shown and heard
+   */
+  public record Shown(Timeline timeline, Supplier<BreathPlan> plan) {}
+
+  @Option(
+      names = "--count-in",
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "Avartanas counted before the start, 0 to 16 (default ${DEFAULT-VALUE}).")
+  private int countIn;
+
+  @Mixin private RoundsOption rounds;
+
+  @Option(
+      names = "--lead-in",
+      description = "Speak plain words from samam up to a start off samam.")
+  private boolean leadIn;
+
+  @Option(
+      names = "--lead-in-avartanas",
+      paramLabel = "N",
+      defaultValue = "0",
+      description =
+          "With --lead-in: whole avartanas of words before that, as far as is counted in.")
+  private int leadInAvartanas;
+
+  @Option(
+      names = "--breath-cue",
+      description = "Plan the breaths and cue each with the sound of an inhalation.")
+  private boolean breathCue;
+
+  @Mixin private BreathOptions breaths;
+
+  /**
+   * Lays out the rounds that were chosen, with the count-in, the lead-in and the breaths asked for.
+   *
+   * @param composition the piece at its tempo
+   * @return the timeline
+   * @throws UserError if there are no such rounds, or the count-in is too long
+   */
+  public Timeline timeline(Composition composition) {
+    if (breaths.isGiven() && !breathCue) {
+      throw BreathOptions.unheard();
+    }
+    return shown(composition).timeline();
+  }
+
+  /** What is heard, with the plan for what is shown beside it. */
+  public Shown shown(Composition composition) {
+    if (countIn < 0 || countIn > ScoreTimeline.MOST_COUNT_IN) {
+      throw new UserError(
+          "--count-in takes 0 to " + ScoreTimeline.MOST_COUNT_IN + " avartanas, given " + countIn);
+    }
+    Performance performance = rounds.of(Performance.of(composition));
+    Timeline counted = ScoreTimeline.of(performance, countIn);
+    Timeline timeline =
+        leadIn ? SpokenLeadIn.before(counted, Math.max(0, leadInAvartanas)) : counted;
+    if (!breathCue) {
+      return new Shown(timeline, () -> breaths.plan(performance));
+    }
+    BreathPlan plan = breaths.plan(performance);
+    return new Shown(new BreathTimeline(timeline, plan), () -> plan);
+  }
+
+  public BreathSettings breaths() {
+    return breaths.settings();
+  }
+
+  /**
+   * How much is counted in.
+   *
+   * @return avartanas, 0 to 16
+   */
+  public int countInAvartanas() {
+    return countIn;
+  }
+
+  /**
+   * Turns the beats of a timeline into frames.
+   *
+   * @param timeline the timeline
+   * @param rate frames a second
+   * @return the clock
+   * @throws UserError if the rate is not from 8,000 to 192,000
+   */
+  public FrameClock clock(Timeline timeline, int rate) {
+    if (rate < 8_000 || rate > 192_000) {
+      throw new UserError("--rate takes 8000 to 192000 frames a second, given " + rate);
+    }
+    return timeline.clock(rate);
+  }
+}

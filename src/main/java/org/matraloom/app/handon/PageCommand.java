@@ -1,0 +1,101 @@
+package org.matraloom.app.handon;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.matraloom.app.cli.ExitCode;
+import org.matraloom.app.cli.RoundsOption;
+import org.matraloom.app.cli.ScoreOptions;
+import org.matraloom.app.cli.SheetOutput;
+import org.matraloom.app.cli.UserError;
+import org.matraloom.app.cli.WholeFile;
+import org.matraloom.page.PageSound;
+import org.matraloom.page.PageSoundMaker;
+import org.matraloom.page.PhonePage;
+import org.matraloom.score.Performance;
+import org.matraloom.score.Span;
+import org.matraloom.sheet.Sheet;
+import org.matraloom.sheet.SheetOptions;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Writes one page for a phone. */
+@Command(
+    name = "page",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = {
+      "Write one HTML file that works offline on a phone.",
+      "The sheet follows the sound and loops any avartanas, from 50 to 110 %% of the tempo."
+    },
+    footer = {
+      "",
+      "Keep the level low; rest your voice after a quarter of an hour.",
+      "Example: matraloom page samples-synth/gutter-song.loom -o gutter-song.html"
+    })
+public final class PageCommand implements Callable<Integer> {
+
+  private static final long MOST_SOLLUS = 4_000;
+  private static final long LARGEST_SOUND_BYTES = 19_000_000;
+
+  /** The tempi that are offered, in percent; fewer for a piece whose sounds would be too large. */
+  private static final List<List<Integer>> PERCENTS =
+      List.of(
+          List.of(50, 60, 70, 80, 90, 100, 110),
+          List.of(50, 75, 100, 110),
+          List.of(60, 100),
+          List.of(100));
+
+  @Spec private CommandSpec command;
+
+  @Mixin private ScoreOptions score;
+
+  @Option(
+      names = {"-o", "--output"},
+      required = true,
+      paramLabel = "OUT.html",
+      description = "The file to write; an older one is replaced.")
+  private Path output;
+
+  @Mixin private RoundsOption rounds;
+
+  @Mixin private PageContentOptions content;
+
+  @Override
+  public Integer call() throws IOException {
+    if (!SheetOutput.endingOf(output).startsWith("htm")) {
+      throw new UserError(output + ": a page is written as .html");
+    }
+    Performance performance = rounds.of(Performance.of(score.read()));
+    SheetOptions options = content.options(performance, score.lexicon());
+    Sheet sheet = Sheet.of(performance, options, content.breaths(performance));
+    PageSound sound = sound(performance);
+    WholeFile.writeText(output, file -> PhonePage.write(sheet, sound, file));
+    command.commandLine().getOut().println(output);
+    return ExitCode.DONE;
+  }
+
+  private PageSound sound(Performance performance) {
+    long sollus = performance.rounds().stream().mapToLong(Span.Round::sollus).sum();
+    if (sollus > MOST_SOLLUS) {
+      throw new UserError(
+          "a page holds at most "
+              + MOST_SOLLUS
+              + " sollus and this piece has "
+              + sollus
+              + "; take some of it with --rounds");
+    }
+    for (List<Integer> percents : PERCENTS) {
+      PageSound sound = new PageSoundMaker(performance, score.lexicon()).make(percents);
+      if (sound.bytes() <= LARGEST_SOUND_BYTES) {
+        return sound;
+      }
+    }
+    throw new UserError(
+        "the sounds of this piece are too large for a page; take some of it with --rounds");
+  }
+}

@@ -1,0 +1,57 @@
+package org.matraloom.app.handon;
+
+import java.util.List;
+import org.matraloom.app.cli.BreathOptions;
+import org.matraloom.app.cli.UserError;
+import org.matraloom.breath.Breath;
+import org.matraloom.score.Lexicon;
+import org.matraloom.score.Performance;
+import org.matraloom.script.Script;
+import org.matraloom.script.SolluWriting;
+import org.matraloom.sheet.Sheet;
+import org.matraloom.sheet.SheetOptions;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** What goes on a page, whatever its form. */
+final class PageContentOptions {
+
+  @Option(names = "--large", description = "Large print: 18 point, no underlines.")
+  private boolean large;
+
+  @Option(
+      names = "--script",
+      paramLabel = "SCRIPT",
+      defaultValue = "latin",
+      description = {
+        "How sollus are written: latin (as you spell them), iso15919, tamil, kannada,",
+        "telugu, malayalam, devanagari."
+      })
+  private Script script;
+
+  @Option(names = "--no-breaths", description = "Leave the breath marks out.")
+  private boolean withoutBreaths;
+
+  @Mixin private BreathOptions breathOptions;
+
+  /** One row an avartana, without cues. */
+  SheetOptions options(Performance performance, Lexicon lexicon) {
+    return options(performance, lexicon, SheetOptions.Lines.AVARTANA, false);
+  }
+
+  SheetOptions options(
+      Performance performance, Lexicon lexicon, SheetOptions.Lines lines, boolean cues) {
+    if (!Sheet.canHold(performance)) {
+      throw new UserError(
+          "a sheet holds at most "
+              + Sheet.MOST_MATRAS
+              + " matras and this piece has more; take some of it with --rounds");
+    }
+    return new SheetOptions(lines, large, cues, new SolluWriting(script, lexicon));
+  }
+
+  /** The breaths to mark. */
+  List<Breath> breaths(Performance performance) {
+    return withoutBreaths ? List.of() : breathOptions.plan(performance).breaths();
+  }
+}

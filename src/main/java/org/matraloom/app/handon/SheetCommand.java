@@ -1,0 +1,116 @@
+package org.matraloom.app.handon;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.matraloom.app.cli.ExitCode;
+import org.matraloom.app.cli.RoundsOption;
+import org.matraloom.app.cli.ScoreOptions;
+import org.matraloom.app.cli.SheetOutput;
+import org.matraloom.app.cli.UserError;
+import org.matraloom.app.cli.WholeFile;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Performance;
+import org.matraloom.score.Span;
+import org.matraloom.sheet.ReadAloud;
+import org.matraloom.sheet.Rebar;
+import org.matraloom.sheet.Sheet;
+import org.matraloom.sheet.SheetOptions;
+import org.matraloom.sheet.TextSheet;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Writes the page. */
+@Command(
+    name = "sheet",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = {
+      "Write the page: beats as cells under their kriyas, sums, breaths, the landing.",
+      "As .pdf, .svg, .html or .txt; without -o as text, which reads back as a score."
+    },
+    footer = {
+      "",
+      "Breath marks are suggestions; stop on pain or dizziness.",
+      "Example: matraloom sheet samples-synth/gutter-song.loom -o gutter-song.pdf --cues"
+    })
+public final class SheetCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec command;
+
+  @Mixin private ScoreOptions score;
+
+  @Option(
+      names = {"-o", "--output"},
+      paramLabel = "OUT",
+      description = "The file to write; an older one is replaced.")
+  private Path output;
+
+  @Mixin private RoundsOption rounds;
+
+  @Mixin private SheetContentOptions content;
+
+  @Option(names = "--read-aloud", description = "Write sentences for a screen reader.")
+  private boolean readAloud;
+
+  @Option(
+      names = "--rebar",
+      paramLabel = "NADAI",
+      description = "Lay the first round taken out in this nadai too, 1 to 9, and compare.")
+  private Integer rebar;
+
+  @Override
+  public Integer call() throws IOException {
+    Composition composition = score.read();
+    Performance performance = rounds.of(Performance.of(composition));
+    SheetOptions options = content.options(performance, score.lexicon());
+    PrintWriter out = command.commandLine().getOut();
+    if (rebar != null) {
+      rebar(composition, performance, options, out);
+      return ExitCode.DONE;
+    }
+    Sheet sheet = Sheet.of(performance, options, content.breaths(performance));
+    if (readAloud && output != null) {
+      requireText();
+      WholeFile.writeText(output, file -> ReadAloud.write(sheet, file));
+      out.println(output);
+    } else if (readAloud) {
+      ReadAloud.write(sheet, out);
+    } else if (output != null) {
+      SheetOutput.write(sheet, score.lexicon(), output, out);
+    } else {
+      TextSheet.write(sheet, score.lexicon(), out);
+    }
+    return ExitCode.DONE;
+  }
+
+  private void rebar(
+      Composition composition, Performance performance, SheetOptions options, PrintWriter out)
+      throws IOException {
+    if (rebar < 1 || rebar > Composition.HIGHEST_NADAI) {
+      throw new UserError(
+          "--rebar takes a nadai of 1 to " + Composition.HIGHEST_NADAI + ", given " + rebar);
+    }
+    List<Span.Round> taken = performance.rounds();
+    Rebar both = Rebar.of(taken.get(0), composition, rebar, options);
+    if (output == null) {
+      both.write(out);
+    } else if (SheetOutput.endingOf(output).equals("txt")) {
+      WholeFile.writeText(output, both::write);
+      out.println(output);
+    } else {
+      SheetOutput.write(both.together(), score.lexicon(), output, out);
+    }
+  }
+
+  private void requireText() {
+    if (!SheetOutput.endingOf(output).equals("txt")) {
+      throw new UserError(output + ": what is read aloud is written as .txt");
+    }
+  }
+}

@@ -1,0 +1,33 @@
+package org.matraloom.app.handon;
+
+import java.util.List;
+import org.matraloom.breath.Breath;
+import org.matraloom.score.Lexicon;
+import org.matraloom.score.Performance;
+import org.matraloom.sheet.SheetOptions;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** What goes on a written sheet. */
+final class SheetContentOptions {
+
+  @Option(
+      names = "--lines",
+      paramLabel = "BY",
+      defaultValue = "avartana",
+      description = "One row an avartana, or one line a phrase: avartana, phrase.")
+  private SheetOptions.Lines lines;
+
+  @Option(names = "--cues", description = "Show too which sollu falls on each kriya.")
+  private boolean cues;
+
+  @Mixin private PageContentOptions content;
+
+  List<Breath> breaths(Performance performance) {
+    return content.breaths(performance);
+  }
+
+  SheetOptions options(Performance performance, Lexicon lexicon) {
+    return content.options(performance, lexicon, lines, cues);
+  }
+}

@@ -1,0 +1,66 @@
+package org.matraloom.app.hear;
+
+import java.io.IOException;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.matraloom.log.Entry;
+import org.matraloom.log.History;
+
+/**
+ * The log as comma-separated values (RFC 4180): a row for each record and for each of its rounds.
+ */
+final class LogCsv {
+
+  private LogCsv() {}
+
+  static void write(History history, Appendable out) throws IOException {
+    CSVPrinter table = new CSVPrinter(out, CSVFormat.RFC4180);
+    table.printRecord(
+        "when",
+        "kind",
+        "piece",
+        "round",
+        "nadai",
+        "tempo",
+        "clean",
+        "landing_error_ms",
+        "voiced_seconds",
+        "recording",
+        "remark");
+    for (Entry entry : history.entries()) {
+      String kind = entry.kind().name().toLowerCase(Locale.ROOT);
+      table.printRecord(
+          entry.when(),
+          kind,
+          entry.piece(),
+          "",
+          "",
+          number(entry.tempo()),
+          entry.clean().map(String::valueOf).orElse(""),
+          number(entry.landingErrorMs()),
+          entry.voicedSeconds(),
+          entry.recording().orElse(""),
+          entry.remark());
+      for (Entry.RoundEntry round : entry.rounds()) {
+        table.printRecord(
+            entry.when(),
+            kind,
+            entry.piece(),
+            round.round(),
+            round.nadai() == 0 ? "" : round.nadai(),
+            round.tempo(),
+            round.clean(),
+            "",
+            "",
+            "",
+            "");
+      }
+    }
+  }
+
+  private static String number(OptionalDouble value) {
+    return value.isPresent() ? Double.toString(value.getAsDouble()) : "";
+  }
+}

@@ -1,0 +1,41 @@
+package org.matraloom.app.prove;
+
+import java.util.Optional;
+import org.matraloom.app.cli.UserError;
+import org.matraloom.fit.WholeRange;
+import org.matraloom.form.Yati;
+import org.matraloom.notation.TalaReader;
+import org.matraloom.score.Tala;
+import picocli.CommandLine.Option;
+
+/** Which scores of a folder are listed. */
+final class CatalogueOptions {
+
+  @Option(
+      names = "--nadai",
+      paramLabel = "N",
+      description = "Of a folder: only scores with a round in this nadai.")
+  private Integer nadai;
+
+  @Option(
+      names = "--yati",
+      paramLabel = "SHAPE",
+      description =
+          "Of a folder: only scores whose purvanga has this shape: ${COMPLETION-CANDIDATES}.")
+  private Yati yati;
+
+  /** A filter with the tala, if one is named, and the length, if one is given. */
+  CatalogueFilter filter(Optional<String> talaName, WholeRange matras) {
+    return new CatalogueFilter(
+        talaName.map(CatalogueOptions::tala),
+        Optional.ofNullable(nadai),
+        Optional.ofNullable(matras),
+        Optional.ofNullable(yati));
+  }
+
+  private static Tala tala(String name) {
+    return TalaReader.read(name)
+        .tala()
+        .orElseThrow(() -> new UserError("--tala " + name + ": there is no such tala"));
+  }
+}

@@ -1,0 +1,68 @@
+package org.matraloom.app.prove;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.matraloom.app.cli.ExitCode;
+import org.matraloom.app.cli.ScoreOptions;
+import org.matraloom.fit.WholeRange;
+import org.matraloom.kanakku.FalseClaim;
+import org.matraloom.kanakku.Landing;
+import org.matraloom.score.Performance;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Proves or refutes that a score lands. */
+@Command(
+    name = "check",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Prove that a score lands, with its sums; exit code 1 if it misses.",
+      "Of a folder: a line for every score in it."
+    },
+    footer = {"", "Example: matraloom check samples-synth/gutter-song.loom"})
+public final class CheckCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec command;
+
+  @Mixin private ScoreOptions score;
+
+  @Option(
+      names = "--tala",
+      paramLabel = "TALA",
+      description = "Of a folder: only scores in this tala.")
+  private String tala;
+
+  @Option(
+      names = "--matras",
+      paramLabel = "RANGE",
+      description = "Of a folder: only scores whose first round is so long, such as 70..90.")
+  private WholeRange matras;
+
+  @Mixin private CatalogueOptions catalogue;
+
+  @Option(names = "--json", description = "Write JSON.")
+  private boolean json;
+
+  @Override
+  public Integer call() throws IOException {
+    if (Files.isDirectory(score.file())) {
+      CatalogueFilter filter = catalogue.filter(Optional.ofNullable(tala), matras);
+      return Catalogue.read(score.file(), filter)
+          .print(command.commandLine().getOut(), false, json);
+    }
+    Performance performance = Performance.of(score.read());
+    Landing landing = Landing.of(performance);
+    if (json) {
+      LandingJson.write(landing, command.commandLine().getOut());
+    } else {
+      new LandingText(landing).print(command.commandLine().getOut());
+    }
+    boolean claimsHold = FalseClaim.in(performance).isEmpty();
+    return landing.lands() && claimsHold ? ExitCode.DONE : ExitCode.CHECK_FAILED;
+  }
+}

@@ -1,0 +1,138 @@
+package org.matraloom.app.prove;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.matraloom.app.cli.BreathOptions;
+import org.matraloom.app.cli.ExactNumber;
+import org.matraloom.app.cli.ExitCode;
+import org.matraloom.app.cli.UserError;
+import org.matraloom.breath.EndingBreaths;
+import org.matraloom.form.Ending;
+import org.matraloom.form.EndingChoice;
+import org.matraloom.form.Endings;
+import org.matraloom.form.Filling;
+import org.matraloom.score.Composition;
+import org.matraloom.score.PlainWords;
+import org.matraloom.time.Tempo;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Lists the threefold endings that fill a number of matras. */
+@Command(
+    name = "endings",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = {
+      "List the threefold endings, such as 9(1)9(1)9, for a number of matras.",
+      "They are equal, with unequal karvais, growing, shrinking, and with one matra borrowed.",
+      "Those that are easiest to breathe and to say come first."
+    },
+    footer = {"", "Example: matraloom endings 128 --after 24,75 --tempo 80"})
+public final class EndingsCommand implements Callable<Integer> {
+
+  private static final int A_SCREENFUL = 18;
+
+  @Spec private CommandSpec command;
+
+  @Parameters(
+      paramLabel = "MATRAS",
+      description = "The matras to fill; with --after, the matras of the whole.")
+  private int matras;
+
+  @Option(
+      names = "--after",
+      paramLabel = "LINES",
+      split = "[,+]",
+      description = "The lines before the ending, in matras, such as 24,75.")
+  private List<Integer> lines = List.of();
+
+  @Option(
+      names = "--nadai",
+      paramLabel = "N",
+      defaultValue = "4",
+      description = "Matras a beat (default ${DEFAULT-VALUE}).")
+  private int nadai;
+
+  @Option(
+      names = "--tempo",
+      paramLabel = "BPM",
+      defaultValue = "60",
+      description = "Beats a minute (default ${DEFAULT-VALUE}).")
+  private ExactNumber tempo;
+
+  @Option(names = "--all", description = "List everything, not only a screenful.")
+  private boolean all;
+
+  @Mixin private BreathOptions breaths;
+
+  @Override
+  public Integer call() {
+    Filling filling = new Filling(matras, lines);
+    check(filling.left());
+    Tempo beat = new Tempo(tempo.value());
+    List<EndingChoice> ranked =
+        new EndingBreaths(nadai, beat, breaths.settings())
+            .ranked(EndingChoice.rank(filling.left(), nadai, 1, beat));
+    PrintWriter out = command.commandLine().getOut();
+    out.printf(
+        Locale.ROOT,
+        "%d matras to fill in %d a beat at %s beats a minute:%n",
+        filling.left(),
+        nadai,
+        beat.beatsPerMinute().toMixed());
+    int shown = all ? ranked.size() : Math.min(A_SCREENFUL, ranked.size());
+    ranked.subList(0, shown).forEach(choice -> print(choice, filling, out));
+    if (shown < ranked.size()) {
+      out.println("... and " + (ranked.size() - shown) + " more; --all lists them.");
+    }
+    return ranked.isEmpty() ? ExitCode.CHECK_FAILED : ExitCode.DONE;
+  }
+
+  private void check(int left) {
+    if (left < 1 || left > Endings.LONGEST) {
+      throw new UserError(
+          "an ending has 1 to " + Endings.LONGEST + " matras; " + left + " would be left");
+    } else if (nadai < 1 || nadai > Composition.HIGHEST_NADAI) {
+      throw new UserError("nadai is 1 to " + Composition.HIGHEST_NADAI + ", given " + nadai);
+    } else if (!Tempo.inRange(tempo.value())) {
+      throw new UserError(
+          "a tempo is " + Tempo.SLOWEST + " to " + Tempo.FASTEST + " beats a minute");
+    }
+  }
+
+  private void print(EndingChoice choice, Filling filling, PrintWriter out) {
+    Ending ending = choice.ending();
+    List<String> notes = new ArrayList<>();
+    if (ending.form() != Ending.Form.EQUAL) {
+      notes.add(ending.form().words());
+    }
+    if (ending.borrowed() != 0) {
+      String borrowed =
+          ending.borrowed() > 0
+              ? "1 matra borrowed from the line before"
+              : "1 matra lent to the line before";
+      notes.add(lines.isEmpty() ? borrowed : borrowed + ": " + filling.sum(ending));
+    }
+    out.printf(
+        Locale.ROOT,
+        "  %-16s %-13s %5.2f s  %s%n",
+        ending.written(),
+        choice.breath().words(),
+        choice.karvaiSeconds(),
+        String.join("; ", words(ending, notes)));
+  }
+
+  private static List<String> words(Ending ending, List<String> notes) {
+    List<String> all = new ArrayList<>();
+    PlainWords.of(ending.longestStatement()).ifPresent(all::add);
+    all.addAll(notes);
+    return all;
+  }
+}

@@ -1,0 +1,74 @@
+package org.matraloom.app.prove;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.PrintWriter;
+import org.matraloom.app.cli.Json;
+import org.matraloom.kanakku.Landing;
+import org.matraloom.kanakku.Remarks;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Performance;
+import org.matraloom.score.Span;
+
+/** The landing of a score as JSON; exact numbers are strings such as "56" or "224/5". */
+public final class LandingJson {
+
+  private LandingJson() {}
+
+  /**
+   * Writes where a score ends.
+   *
+   * @param landing where it ends
+   * @param out where the JSON goes
+   * @throws IOException if it cannot be written
+   */
+  public static void write(Landing landing, PrintWriter out) throws IOException {
+    Performance performance = landing.performance();
+    Composition composition = performance.composition();
+    try (Json json = Json.to(out)) {
+      JsonGenerator generator = json.generator();
+      generator.writeStartObject();
+      generator.writeStringField("title", composition.title());
+      generator.writeStringField("tala", composition.avartana().tala().name());
+      generator.writeNumberField("beatsPerAvartana", composition.avartana().beats());
+      generator.writeStringField("tempo", composition.tempo().beatsPerMinute().toString());
+      generator.writeStringField("matras", landing.matras().toString());
+      generator.writeStringField("beats", landing.beats().toString());
+      generator.writeStringField("avartanas", landing.avartanas().toString());
+      generator.writeBooleanField("lands", landing.lands());
+      generator.writeStringField("missMatras", landing.missMatras().toString());
+      generator.writeStringField("missBeats", landing.missBeats().toString());
+      if (landing.startCanMend()) {
+        generator.writeStringField("startThatLands", landing.startThatLands().toString());
+      } else {
+        generator.writeNullField("startThatLands");
+      }
+      generator.writeArrayFieldStart("rounds");
+      for (Span.Round round : performance.rounds()) {
+        write(round, composition, generator);
+      }
+      generator.writeEndArray();
+      generator.writeArrayFieldStart("warnings");
+      for (String remark : Remarks.on(performance)) {
+        generator.writeString(remark);
+      }
+      generator.writeEndArray();
+      generator.writeEndObject();
+    }
+  }
+
+  private static void write(Span.Round round, Composition composition, JsonGenerator generator)
+      throws IOException {
+    generator.writeStartObject();
+    generator.writeNumberField("round", round.number());
+    generator.writeStringField("phrase", round.phrase());
+    generator.writeNumberField("nadai", round.nadai());
+    generator.writeNumberField("kalam", round.kalam());
+    generator.writeStringField("startBeat", round.startBeat().toString());
+    generator.writeStringField("startsOn", composition.avartana().say(round.startBeat()));
+    generator.writeStringField("beats", round.beats().toString());
+    generator.writeStringField("matras", round.matras().toString());
+    generator.writeNumberField("sollus", round.sollus());
+    generator.writeEndObject();
+  }
+}

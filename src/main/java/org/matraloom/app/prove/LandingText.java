@@ -1,0 +1,192 @@
+package org.matraloom.app.prove;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.matraloom.kanakku.Landing;
+import org.matraloom.kanakku.PlaceWords;
+import org.matraloom.kanakku.Remarks;
+import org.matraloom.kanakku.SpeechRate;
+import org.matraloom.score.Avartana;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Nadai;
+import org.matraloom.score.Performance;
+import org.matraloom.score.Span;
+import org.matraloom.time.Ratio;
+
+/** The landing of a score in a musician's words. */
+public final class LandingText {
+
+  private static final int MOST_ROUNDS = 24;
+  private static final int MOST_SUMMANDS = 8;
+  private static final int LEAST_PHRASE = 12;
+  private static final int LEAST_NADAI = 12;
+  private static final int LEAST_PLACE = 26;
+
+  private final Landing landing;
+  private final Performance performance;
+  private final Composition composition;
+  private final Avartana avartana;
+
+  /**
+   * Prepares to tell.
+   *
+   * @param landing where the score ends
+   */
+  public LandingText(Landing landing) {
+    this.landing = landing;
+    this.performance = landing.performance();
+    this.composition = performance.composition();
+    this.avartana = composition.avartana();
+  }
+
+  /**
+   * Tells the rounds, the sum, where it ends, and what to be warned of.
+   *
+   * @param out where it is told
+   */
+  public void print(PrintWriter out) {
+    if (!composition.title().isEmpty()) {
+      out.println(composition.title());
+    }
+    out.println(setting());
+    out.println();
+    printRounds(out);
+    out.println();
+    out.println(sum());
+    out.println(verdict());
+    out.println(rates());
+    Remarks.on(performance).forEach(remark -> out.println("Note: " + remark + "."));
+  }
+
+  private String setting() {
+    String kalai = avartana.kalai() == 1 ? "" : " in " + avartana.kalai() + " kalai";
+    return avartana.tala().name()
+        + kalai
+        + " ("
+        + avartana.tala().formula()
+        + "), "
+        + avartana.beats()
+        + " beats; tempo "
+        + composition.tempo().beatsPerMinute().toMixed()
+        + "; from "
+        + avartana.say(composition.startBeat())
+        + " to "
+        + avartana.say(composition.eduppuBeat());
+  }
+
+  private void printRounds(PrintWriter out) {
+    List<Span.Round> rounds = performance.rounds();
+    List<Span.Round> shown = rounds.subList(0, Math.min(MOST_ROUNDS, rounds.size()));
+    String row =
+        "%-6s %-"
+            + widest(shown, Span.Round::phrase, LEAST_PHRASE)
+            + "s %-"
+            + widest(shown, LandingText::nadai, LEAST_NADAI)
+            + "s %-"
+            + widest(shown, round -> avartana.say(round.startBeat()), LEAST_PLACE)
+            + "s %8s %8s%n";
+    out.printf(row, "round", "phrase", "nadai", "begins on", "matras", "beats");
+    for (Span.Round round : shown) {
+      out.printf(
+          row,
+          round.number(),
+          round.phrase(),
+          nadai(round),
+          avartana.say(round.startBeat()),
+          round.matras().toMixed(),
+          round.beats().toMixed());
+    }
+    if (rounds.size() > MOST_ROUNDS) {
+      out.println("... and " + (rounds.size() - MOST_ROUNDS) + " more rounds");
+    }
+  }
+
+  private static int widest(
+      List<Span.Round> rounds, Function<Span.Round, String> words, int least) {
+    return rounds.stream().map(words).mapToInt(String::length).reduce(least, Math::max);
+  }
+
+  private String sum() {
+    return "Sum: "
+        + summed(Span::matras, landing.matras(), "matra")
+        + "; "
+        + summed(Span::beats, landing.beats(), "beat")
+        + PlaceWords.avartanas(landing.beats(), avartana.beats()).map(" = "::concat).orElse("")
+        + ".";
+  }
+
+  private String summed(Function<Span, Ratio> part, Ratio total, String unit) {
+    List<Span> spans =
+        performance.spans().stream().filter(span -> span.beats().signum() > 0).toList();
+    if (spans.size() < 2 || spans.size() > MOST_SUMMANDS) {
+      return counted(total, unit);
+    }
+    return spans.stream().map(part).map(Ratio::toMixed).collect(Collectors.joining(" + "))
+        + " = "
+        + counted(total, unit);
+  }
+
+  private String verdict() {
+    String eduppu = avartana.say(composition.eduppuBeat());
+    if (landing.lands()) {
+      return "It lands: the last matra ends on " + eduppu + ".";
+    }
+    Ratio missBeats = magnitude(landing.missBeats());
+    Ratio missMatras = magnitude(landing.missMatras());
+    boolean late = landing.missBeats().signum() > 0;
+    return "It misses: the last matra ends on "
+        + avartana.say(performance.endBeat())
+        + ", "
+        + counted(missMatras, "matra")
+        + " ("
+        + counted(missBeats, "beat")
+        + ") too "
+        + (late ? "late" : "early")
+        + " for "
+        + eduppu
+        + ".\n"
+        + (landing.startCanMend()
+            ? "Start on " + avartana.say(landing.startThatLands()) + " and it lands as it is; or "
+            : "It waits for a place in the tala, so no other start mends it: ")
+        + lastRound(missMatras, late)
+        + " in the last round.";
+  }
+
+  /** What the last round must lose or gain; it cannot lose all that it has. */
+  private String lastRound(Ratio missMatras, boolean late) {
+    Span.Round last = performance.rounds().get(performance.rounds().size() - 1);
+    if (late && missMatras.compareTo(last.matras()) < 0) {
+      return "cut " + counted(missMatras, "matra");
+    }
+    Ratio avartanaMatras = Ratio.of(avartana.beats()).times(last.matrasPerBeat());
+    return "add " + counted(late ? avartanaMatras.minus(missMatras) : missMatras, "matra");
+  }
+
+  private String rates() {
+    return SpeechRate.of(performance).stream()
+        .map(
+            rate ->
+                String.format(
+                    Locale.ROOT,
+                    "%.1f in %s",
+                    rate.matrasPerSecond(),
+                    Nadai.word(rate.matrasPerBeat())))
+        .collect(Collectors.joining(", ", "Matras a second: ", "."));
+  }
+
+  private static String nadai(Span.Round round) {
+    String kalam = round.kalam() == 1 ? "" : ", kalam " + round.kalam();
+    return Nadai.word(round.nadai()) + kalam;
+  }
+
+  private static Ratio magnitude(Ratio ratio) {
+    return ratio.signum() < 0 ? ratio.negate() : ratio;
+  }
+
+  private static String counted(Ratio number, String unit) {
+    return number.toMixed() + " " + (number.compareTo(Ratio.ONE) <= 0 ? unit : unit + "s");
+  }
+}

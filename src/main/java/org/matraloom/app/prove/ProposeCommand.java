@@ -1,0 +1,103 @@
+package org.matraloom.app.prove;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.matraloom.app.cli.ExitCode;
+import org.matraloom.app.cli.UserError;
+import org.matraloom.form.Turn;
+import org.matraloom.form.Yati;
+import org.matraloom.form.YatiProposals;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Proposes lines of a wished shape, reductions of a phrase, turns of a koraippu. */
+@Command(
+    name = "propose",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = {
+      "Propose lines of a wished yati and sum, a reduction, or the turns of a koraippu.",
+      "A reduction is held shorter, or loses sollus, from line to line.",
+      "Turns are listed with the gap that each leaves."
+    },
+    footer = {
+      "",
+      "Example: matraloom propose --yati gopuccha --matras 70 --lines 4",
+      "  matraloom propose --reduce tadiginatom --from 6 --to 2",
+      "  matraloom propose --turn 32 --group 7"
+    })
+public final class ProposeCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec command;
+
+  @Option(
+      names = "--yati",
+      paramLabel = "SHAPE",
+      description = "The shape: ${COMPLETION-CANDIDATES}.")
+  private Yati yati;
+
+  @Option(names = "--matras", paramLabel = "N", description = "What the lines come to.")
+  private int matras;
+
+  @Option(
+      names = "--lines",
+      paramLabel = "N",
+      defaultValue = "4",
+      description = "How many lines (default ${DEFAULT-VALUE}).")
+  private int count;
+
+  @Mixin private ReductionOptions reduction;
+
+  @Option(names = "--turn", paramLabel = "N", description = "The matras of the first turn.")
+  private Integer turn;
+
+  @Option(
+      names = "--group",
+      paramLabel = "N",
+      defaultValue = "7",
+      description = "The matras of a group in a turn (default ${DEFAULT-VALUE}).")
+  private int group;
+
+  @Override
+  public Integer call() {
+    PrintWriter out = command.commandLine().getOut();
+    try {
+      if (yati != null) {
+        return lines(out);
+      } else if (reduction.isAsked()) {
+        reduction.print(out);
+        return ExitCode.DONE;
+      } else if (turn != null) {
+        return turns(out);
+      }
+    } catch (IllegalArgumentException outOfRange) {
+      throw new UserError(outOfRange.getMessage());
+    }
+    throw new UserError("say --yati and --matras, or --reduce and a word, or --turn and --group");
+  }
+
+  private int lines(PrintWriter out) {
+    List<List<Integer>> proposals = YatiProposals.lines(yati, matras, count);
+    for (List<Integer> lines : proposals) {
+      out.println(LineWords.summed(lines) + ": " + LineWords.shape(lines));
+    }
+    if (proposals.isEmpty()) {
+      out.println("No " + count + " lines of whole matras in this shape come to " + matras + ".");
+      return ExitCode.CHECK_FAILED;
+    }
+    return ExitCode.DONE;
+  }
+
+  private int turns(PrintWriter out) {
+    for (Turn each : Turn.halving(turn, group)) {
+      out.printf(
+          "%d = %d x %d + %d: gap of %d%n",
+          each.matras(), each.groups(), group, each.gapMatras(), each.gapMatras());
+    }
+    return ExitCode.DONE;
+  }
+}

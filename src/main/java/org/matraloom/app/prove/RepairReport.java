@@ -1,0 +1,122 @@
+package org.matraloom.app.prove;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import org.matraloom.app.cli.ExitCode;
+import org.matraloom.app.cli.Json;
+import org.matraloom.kanakku.Landing;
+import org.matraloom.kanakku.PlaceWords;
+import org.matraloom.repair.Repair;
+import org.matraloom.schedule.SpokenLeadIn;
+import org.matraloom.score.Avartana;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Performance;
+import org.matraloom.score.Span;
+import org.matraloom.time.Ratio;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** Where a written piece ends, and every way to make it land. */
+final class RepairReport {
+
+  private final WrittenPiece piece;
+  private final RepairOptions options;
+  private final Landing landing;
+  private final RepairList list;
+
+  RepairReport(WrittenPiece piece, RepairOptions options) {
+    this.piece = piece;
+    this.options = options;
+    this.landing = Landing.of(Performance.of(piece.composition()));
+    this.list = new RepairList(RepairList.of(piece.composition()), options);
+  }
+
+  int print(CommandSpec command, boolean json) throws IOException {
+    PrintWriter out = command.commandLine().getOut();
+    if (options.number().isPresent()) {
+      Repair chosen = list.repair(options.number().getAsInt());
+      list.write(piece, chosen.edits(), chosen.words(), out);
+      return ExitCode.DONE;
+    }
+    if (json) {
+      printJson(out);
+    } else {
+      printText(out);
+    }
+    return landing.lands() || !list.repairs().isEmpty() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
+  }
+
+  private void printText(PrintWriter out) {
+    out.println(heading());
+    out.println(verdict());
+    SpokenLeadIn.words(landing.performance())
+        .filter(words -> landing.lands())
+        .ifPresent(words -> out.println("Lead in from samam with " + words + "."));
+    list.print(out);
+    if (!list.repairs().isEmpty() && !piece.isSum()) {
+      out.println("To write one into a copy: fit " + piece.path() + " --apply 1 -o mended.loom");
+    }
+  }
+
+  private String heading() {
+    Composition composition = piece.composition();
+    Avartana avartana = composition.avartana();
+    String title = composition.title().isEmpty() ? "" : composition.title() + ": ";
+    List<Span.Round> rounds = landing.performance().rounds();
+    int first = rounds.get(0).matrasPerBeat();
+    return title
+        + PlaceWords.matras(rounds.get(0).matras())
+        + (rounds.size() == 1 ? "" : " a round, " + rounds.size() + " rounds")
+        + ", "
+        + PlaceWords.beats(landing.beats())
+        + " in all, from "
+        + PlaceWords.place(avartana, composition.startBeat(), first)
+        + "; "
+        + avartana.tala().name()
+        + " has "
+        + PlaceWords.beats(Ratio.of(avartana.beats()))
+        + " ("
+        + PlaceWords.matras(Ratio.of((long) avartana.beats() * first))
+        + ").";
+  }
+
+  private String verdict() {
+    Composition composition = piece.composition();
+    List<Span.Round> rounds = landing.performance().rounds();
+    int last = rounds.get(rounds.size() - 1).matrasPerBeat();
+    String eduppu = PlaceWords.place(composition.avartana(), composition.eduppuBeat(), last);
+    if (landing.lands()) {
+      return "It lands as it is, on " + eduppu + ".";
+    }
+    boolean late = landing.missBeats().signum() > 0;
+    Ratio miss = late ? landing.missBeats() : landing.missBeats().negate();
+    return "It misses: it ends "
+        + PlaceWords.length(miss, last)
+        + (late ? " after " : " before ")
+        + eduppu
+        + ".";
+  }
+
+  private void printJson(PrintWriter out) throws IOException {
+    try (Json json = Json.to(out)) {
+      JsonGenerator generator = json.generator();
+      generator.writeStartObject();
+      generator.writeStringField("title", piece.composition().title());
+      generator.writeBooleanField("lands", landing.lands());
+      generator.writeStringField("missBeats", landing.missBeats().toString());
+      generator.writeArrayFieldStart("repairs");
+      for (Repair repair : list.repairs()) {
+        generator.writeStartObject();
+        generator.writeStringField("kind", repair.kind().name().toLowerCase(Locale.ROOT));
+        generator.writeStringField("words", repair.words());
+        generator.writeNumberField("cost", repair.cost());
+        generator.writeStringField("beats", repair.performance().beats().toString());
+        generator.writeEndObject();
+      }
+      generator.writeEndArray();
+      generator.writeEndObject();
+    }
+  }
+}

@@ -1,0 +1,55 @@
+package org.matraloom.app.prove;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.matraloom.app.cli.ExitCode;
+import org.matraloom.app.cli.UserError;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Names the shape of lines, and shows the lines of a score. */
+@Command(
+    name = "shape",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = {"Name the yati of lines, or show the lines of a score with their sums."},
+    footer = {
+      "",
+      "Example: matraloom shape 28 21 14 7",
+      "  matraloom shape samples-synth/monsoon-ledger.loom"
+    })
+public final class ShapeCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec command;
+
+  @Parameters(
+      arity = "0..*",
+      paramLabel = "LINES",
+      description = "The lengths of lines in matras, or a .loom file.")
+  private List<String> lines = List.of();
+
+  @Override
+  public Integer call() throws IOException {
+    PrintWriter out = command.commandLine().getOut();
+    if (lines.isEmpty()) {
+      throw new UserError("give the lengths of lines, such as 28 21 14 7, or a .loom file");
+    }
+    if (lines.size() == 1 && lines.get(0).endsWith(".loom")) {
+      WrittenPiece piece = WrittenPiece.read(Path.of(lines.get(0)), command);
+      new StructureText(piece.composition()).print(out);
+      return ExitCode.DONE;
+    }
+    try {
+      List<Integer> lengths = lines.stream().map(Integer::valueOf).toList();
+      out.println(LineWords.summed(lengths) + ": " + LineWords.shape(lengths));
+    } catch (NumberFormatException notANumber) {
+      throw new UserError("lines are whole numbers of matras, given " + String.join(" ", lines));
+    }
+    return ExitCode.DONE;
+  }
+}

@@ -1,0 +1,244 @@
+package org.matraloom.exchange;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import javax.sound.midi.InvalidMidiDataException;
+import javax.sound.midi.MetaMessage;
+import javax.sound.midi.MidiEvent;
+import javax.sound.midi.MidiSystem;
+import javax.sound.midi.Sequence;
+import javax.sound.midi.ShortMessage;
+import javax.sound.midi.Track;
+import org.matraloom.schedule.Event;
+import org.matraloom.schedule.EventVisitor;
+import org.matraloom.schedule.Timeline;
+import org.matraloom.score.Avartana;
+import org.matraloom.score.Finger;
+import org.matraloom.score.Kriya;
+import org.matraloom.score.Nadai;
+import org.matraloom.script.SolluWriting;
+import org.matraloom.time.Ratio;
+import org.matraloom.time.Tempo;
+
+/**
+ * A timeline as a Standard MIDI File of three tracks: signs, sollus and hand.
+ *
+ * <p>A beat is a quarter of {@value #TICKS_PER_BEAT} ticks, which 3, 4, 5, 7 and 9 divide even in
+ * the third kalam. The tempo is kept in whole microseconds a quarter, as the format has it, so a
+ * clock that follows it is off by at most half a microsecond a beat. Sollus are lyrics and notes,
+ * rounds and phrases are markers, kriyas are percussion notes of General MIDI. Texts are UTF-8,
+ * since the format names no encoding.
+ */
+public final class MidiFile {
+
+  /** Ticks a beat. */
+  public static final int TICKS_PER_BEAT = 5040;
+
+  private static final int FORMAT_WITH_TRACKS = 1;
+  private static final int PERCUSSION = 9;
+  private static final int TEXT_NAME = 0x03;
+  private static final int TEXT_LYRIC = 0x05;
+  private static final int TEXT_MARKER = 0x06;
+  private static final int TEMPO = 0x51;
+  private static final int METRE = 0x58;
+  private static final int CLOCKS_PER_QUARTER = 24;
+  private static final int THIRTY_SECONDS_PER_QUARTER = 8;
+  private static final int MOST_METRE = 255;
+  private static final long MICROSECONDS = 1_000_000;
+
+  private static final int CLAP_KEY = 39;
+  private static final int WAVE_KEY = 69;
+  private static final int SOLLU_KEY = 63;
+  private static final Map<Finger, Integer> FINGER_KEYS =
+      Map.of(
+          Finger.LITTLE,
+          76,
+          Finger.RING,
+          77,
+          Finger.MIDDLE,
+          75,
+          Finger.INDEX,
+          37,
+          Finger.THUMB,
+          62);
+
+  private static final String WRONG = "a MIDI message was put together wrongly";
+
+  private final Timeline timeline;
+  private final Avartana avartana;
+  private final SolluWriting writing;
+  private final Track signs;
+  private final Track sollus;
+  private final Track hand;
+  private final Sequence sequence;
+
+  private MidiFile(Timeline timeline, SolluWriting writing) throws InvalidMidiDataException {
+    this.timeline = timeline;
+    this.avartana = timeline.performance().composition().avartana();
+    this.writing = writing;
+    this.sequence = new Sequence(Sequence.PPQ, TICKS_PER_BEAT);
+    this.signs = sequence.createTrack();
+    this.sollus = sequence.createTrack();
+    this.hand = sequence.createTrack();
+  }
+
+  /**
+   * Writes a timeline.
+   *
+   * @param timeline what happens
+   * @param writing how the lyrics are written
+   * @param out where the file goes
+   * @throws IOException if it cannot be written
+   */
+  public static void write(Timeline timeline, SolluWriting writing, OutputStream out)
+      throws IOException {
+    try {
+      MidiFile file = new MidiFile(timeline, writing);
+      file.head();
+      Writer writer = file.new Writer();
+      for (Event event : timeline) {
+        event.told(writer);
+      }
+      MidiSystem.write(file.sequence, FORMAT_WITH_TRACKS, out);
+    } catch (InvalidMidiDataException e) {
+      throw new IllegalStateException(WRONG, e);
+    }
+  }
+
+  private void head() {
+    String title = timeline.performance().composition().title();
+    text(signs, TEXT_NAME, timeline.originBeat(), title);
+    text(sollus, TEXT_NAME, timeline.originBeat(), "Sollus");
+    text(hand, TEXT_NAME, timeline.originBeat(), "Hand");
+    Tempo tempo = timeline.performance().composition().tempo();
+    int microseconds = (int) tempo.unitsOf(Ratio.ONE, MICROSECONDS);
+    meta(
+        signs,
+        TEMPO,
+        timeline.originBeat(),
+        new byte[] {(byte) (microseconds >> 16), (byte) (microseconds >> 8), (byte) microseconds});
+    metres();
+  }
+
+  /** A bar is an avartana; a first bar that begins inside one is shorter. */
+  private void metres() {
+    Ratio origin = timeline.originBeat();
+    int done = (int) avartana.placeOf(origin).floor();
+    if (done > 0) {
+      metre(origin, avartana.beats() - done);
+    }
+    metre(done == 0 ? origin : origin.plus(Ratio.of(avartana.beats() - done)), avartana.beats());
+  }
+
+  private void metre(Ratio beat, int beats) {
+    if (beats <= MOST_METRE) {
+      byte[] metre = {(byte) beats, 2, CLOCKS_PER_QUARTER, THIRTY_SECONDS_PER_QUARTER};
+      meta(signs, METRE, beat, metre);
+    }
+  }
+
+  /** Writes an event; false for one that has no place in such a file. */
+  private final class Writer implements EventVisitor<Boolean> {
+    @Override
+    public Boolean countIn(Event.CountIn countIn) {
+      return text(signs, TEXT_MARKER, countIn.beat(), "Count-in");
+    }
+
+    @Override
+    public Boolean roundStart(Event.RoundStart round) {
+      String words = "Round " + round.number() + ", " + Nadai.inWords(round.nadai());
+      return text(signs, TEXT_MARKER, round.beat(), words);
+    }
+
+    @Override
+    public Boolean sectionStart(Event.SectionStart section) {
+      return text(signs, TEXT_MARKER, section.beat(), section.phrase());
+    }
+
+    @Override
+    public Boolean nadaiChange(Event.NadaiChange change) {
+      return text(signs, TEXT_MARKER, change.beat(), change.to() + " matras a beat");
+    }
+
+    @Override
+    public Boolean solluSaid(Event.SolluSaid said) {
+      text(sollus, TEXT_LYRIC, said.beat(), writing.alone(said.sollu()) + " ");
+      return note(sollus, SOLLU_KEY, velocity(said.stress()), said.beat(), said.beats());
+    }
+
+    @Override
+    public Boolean landing(Event.Landing landing) {
+      return text(signs, TEXT_MARKER, landing.beat(), "Landing");
+    }
+
+    @Override
+    public Boolean tick(Event.Tick tick) {
+      return false;
+    }
+
+    @Override
+    public Boolean silence(Event.Silence silence) {
+      return false;
+    }
+
+    @Override
+    public Boolean inhale(Event.Inhale inhale) {
+      return false;
+    }
+
+    @Override
+    public Boolean handBeat(Event.HandBeat beat) {
+      int softer = beat.again() ? 20 : 0;
+      Ratio half = Ratio.of(1, 2);
+      if (beat.kriya() instanceof Kriya.Clap) {
+        return note(hand, CLAP_KEY, (beat.samam() ? 120 : 100) - softer, beat.beat(), half);
+      } else if (beat.kriya() instanceof Kriya.Count count) {
+        return note(hand, FINGER_KEYS.get(count.finger()), 60 - softer, beat.beat(), half);
+      } else if (beat.kriya() instanceof Kriya.Wave) {
+        return note(hand, WAVE_KEY, 80 - softer, beat.beat(), half);
+      }
+      return false;
+    }
+  }
+
+  private static int velocity(Event.Stress stress) {
+    return switch (stress) {
+      case ROUND -> 110;
+      case SAMAM -> 104;
+      case PHRASE -> 96;
+      case NONE -> 84;
+    };
+  }
+
+  private boolean note(Track track, int key, int velocity, Ratio beat, Ratio beats) {
+    long from = tick(beat);
+    long to = Math.max(from + 1, tick(beat.plus(beats)));
+    try {
+      ShortMessage on = new ShortMessage(ShortMessage.NOTE_ON, PERCUSSION, key, velocity);
+      ShortMessage off = new ShortMessage(ShortMessage.NOTE_OFF, PERCUSSION, key, 0);
+      return track.add(new MidiEvent(on, from)) && track.add(new MidiEvent(off, to));
+    } catch (InvalidMidiDataException wrong) {
+      throw new IllegalStateException(WRONG, wrong);
+    }
+  }
+
+  private boolean text(Track track, int kind, Ratio beat, String text) {
+    return meta(track, kind, beat, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private boolean meta(Track track, int kind, Ratio beat, byte[] bytes) {
+    try {
+      return track.add(new MidiEvent(new MetaMessage(kind, bytes, bytes.length), tick(beat)));
+    } catch (InvalidMidiDataException wrong) {
+      throw new IllegalStateException(WRONG, wrong);
+    }
+  }
+
+  /** The tick nearest to a beat, rounded half up. */
+  private long tick(Ratio beat) {
+    Ratio exact = beat.minus(timeline.originBeat()).times(TICKS_PER_BEAT);
+    return exact.plus(Ratio.of(1, 2)).floor();
+  }
+}

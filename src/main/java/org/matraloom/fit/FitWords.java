@@ -1,0 +1,181 @@
+package org.matraloom.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.matraloom.kanakku.Entrance;
+import org.matraloom.kanakku.PlaceWords;
+import org.matraloom.score.Avartana;
+import org.matraloom.score.Span;
+import org.matraloom.time.Ratio;
+
+/** Says the answers of a fit in a musician's words, in matras and in beats. */
+public final class FitWords {
+
+  private static final int MOST_REASONS = 4;
+
+  private FitWords() {}
+
+  /**
+   * One answer in a line, with everything.
+   *
+   * @param answer the answer
+   * @return for example "80 matras in 4-4-5: 20 + 20 + 16 = 56 beats = 7 avartanas, from samam to
+   *     samam"
+   */
+  public static String line(FitAnswer answer) {
+    return length(answer, true) + ": " + sum(answer) + places(answer) + hard(answer);
+  }
+
+  /**
+   * One answer in a line, without what the question fixed.
+   *
+   * @param answer the answer
+   * @param problem the question
+   * @return for example "80 matras: 20 + 20 + 16 = 56 beats = 7 avartanas"
+   */
+  public static String line(FitAnswer answer, FitProblem problem) {
+    boolean placesFixed = problem.starts().size() == 1 && problem.eduppus().size() == 1;
+    return length(answer, problem.plans().size() > 1)
+        + ": "
+        + sum(answer)
+        + (placesFixed ? "" : places(answer))
+        + hard(answer);
+  }
+
+  private static String length(FitAnswer answer, boolean withPlan) {
+    String wait =
+        answer.plan().hasOpenWait()
+            ? " and a wait of " + PlaceWords.matras(Ratio.of(answer.waitMatras()))
+            : "";
+    return PlaceWords.matras(Ratio.of(answer.matras()))
+        + wait
+        + (withPlan ? " in " + answer.plan() : "");
+  }
+
+  private static String places(FitAnswer answer) {
+    Avartana avartana = answer.performance().composition().avartana();
+    int first = answer.performance().rounds().get(0).matrasPerBeat();
+    return ", from "
+        + PlaceWords.place(avartana, answer.start(), first)
+        + " to "
+        + PlaceWords.place(avartana, answer.eduppu(), last(answer));
+  }
+
+  private static String hard(FitAnswer answer) {
+    Avartana avartana = answer.performance().composition().avartana();
+    return answer.changesInsideABeat().stream()
+        .map(Entrance::round)
+        .map(r -> PlaceWords.place(avartana, r.startBeat(), r.matrasPerBeat()))
+        .map(place -> "; hard: the nadai changes inside a beat (" + place + ")")
+        .collect(Collectors.joining());
+  }
+
+  private static int last(FitAnswer answer) {
+    List<Span.Round> rounds = answer.performance().rounds();
+    return rounds.get(rounds.size() - 1).matrasPerBeat();
+  }
+
+  private static String sum(FitAnswer answer) {
+    List<Span> spans = answer.performance().spans();
+    String terms =
+        spans.stream()
+            .map(span -> span instanceof Span.Pause ? "(" + said(span) + ")" : said(span))
+            .collect(Collectors.joining(" + "));
+    String beats = PlaceWords.beats(answer.beats());
+    return (spans.size() == 1 ? beats : terms + " = " + beats) + cycles(answer);
+  }
+
+  private static String said(Span span) {
+    return span.beats().toMixed();
+  }
+
+  /** The length in whole avartanas and the beats left over; nothing below one avartana. */
+  private static String cycles(FitAnswer answer) {
+    int cycle = answer.performance().composition().avartana().beats();
+    return PlaceWords.avartanas(answer.beats(), cycle).map(" = "::concat).orElse("");
+  }
+
+  /**
+   * Why nothing in the asked ranges lands.
+   *
+   * @param problem a problem without an answer
+   * @return one or more sentences, one for each plan and wished landing, at most four
+   */
+  public static List<String> why(FitProblem problem) {
+    List<String> reasons = new ArrayList<>();
+    for (RoundPlan plan : problem.plans()) {
+      for (Ratio eduppu : problem.eduppus()) {
+        reasons.add(why(problem, plan, eduppu));
+      }
+    }
+    return reasons.stream().distinct().limit(MOST_REASONS).toList();
+  }
+
+  private static String why(FitProblem problem, RoundPlan plan, Ratio eduppu) {
+    Ratio start = problem.starts().get(0);
+    Reach reach = Reach.of(problem, plan, start, eduppu);
+    String place = PlaceWords.place(problem.avartana(), eduppu, 1);
+    String from = PlaceWords.place(problem.avartana(), start, 1);
+    if (problem.matras().isFixed() && !plan.hasOpenWait()) {
+      return plan
+          + ": "
+          + problem.matras().low()
+          + " matras from "
+          + from
+          + " do not end on "
+          + place
+          + ".";
+    }
+    if (reach.isPossible()) {
+      return plan + ": possible, but not inside the lengths asked for.";
+    }
+    return plan
+        + ": impossible with whole matras. From "
+        + from
+        + " the end can only fall on "
+        + grid(reach.stepBeats())
+        + ", and "
+        + place
+        + " lies "
+        + PlaceWords.beats(reach.beyondStep())
+        + " past one of these places.";
+  }
+
+  private static String grid(Ratio step) {
+    if (step.num() == 1) {
+      return switch ((int) step.den()) {
+        case 1 -> "whole beats";
+        case 2 -> "halves of a beat";
+        case 3 -> "thirds of a beat";
+        case 4 -> "quarters of a beat";
+        case 5 -> "fifths of a beat";
+        case 10 -> "tenths of a beat";
+        case 20 -> "twentieths of a beat";
+        default -> "parts of a beat as small as 1/" + step.den();
+      };
+    }
+    return "places " + PlaceWords.beats(step) + " apart";
+  }
+
+  /**
+   * A way out in a line.
+   *
+   * @param advice what is changed and how it lands
+   * @return for example "longer phrase: 80 matras in 4-4-5: ..."
+   */
+  public static String line(FitAdvice advice) {
+    String change =
+        switch (advice.change()) {
+          case SHORTER -> "a shorter phrase";
+          case LONGER -> "a longer phrase";
+          case EARLIER_EDUPPU -> "land a little earlier";
+          case LATER_EDUPPU -> "land a little later";
+          case EDUPPU_TO_EDUPPU -> "start where it lands, eduppu to eduppu";
+          case OTHER_START -> "another start";
+          case WAIT -> "a wait before the last round";
+          case LAST_NADAI -> "another last round";
+        };
+    return change + ": " + line(advice.answer());
+  }
+}

@@ -1,0 +1,123 @@
+package org.matraloom.follow;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.matraloom.onset.Onset;
+import org.matraloom.score.Lexicon;
+
+/**
+ * Pairs a take with its score by time and by sound together.
+ *
+ * <p>A first pairing goes by time alone. On words that repeat, such a pairing may be a sollu or
+ * more beside the right one, so it is also tried shifted. From each of these it is learnt how the
+ * performer speaks, and the likeliest is taken; another that is hardly less likely is kept beside
+ * it, so that doubt can be told.
+ */
+final class PairingSearch {
+
+  private final double[] expected;
+  private final PairingWalk walk;
+  private final PairingTraining training;
+  private final PairingStarts starts;
+  private final List<Onset> onsets;
+
+  PairingSearch(
+      List<ExpectedSollu> asked, List<Onset> onsets, SoundColours colours, Lexicon lexicon) {
+    this(
+        Ways.of(asked),
+        Intervals.matras(asked),
+        ExpectedSollu.entries(asked),
+        ExpectedSollu.kinds(asked),
+        onsets,
+        colours,
+        PairingModel.first(
+            asked.stream().map(each -> FeltBeat.of(each.sollu(), lexicon)).toList()));
+  }
+
+  PairingSearch(
+      double[][] ways,
+      double[] matraSeconds,
+      boolean[] entries,
+      int[] kinds,
+      List<Onset> onsets,
+      SoundColours colours,
+      PairingModel ignorant) {
+    this.expected = ways[0];
+    this.onsets = List.copyOf(onsets);
+    walk = new PairingWalk(ways, matraSeconds, onsets);
+    training =
+        new PairingTraining(
+            new ScoreFollower(ways, matraSeconds, entries, onsets),
+            walk,
+            new PairingLessons(expected, kinds, onsets, colours),
+            onsets.size(),
+            expected.length);
+    starts = new PairingStarts(ways, matraSeconds, entries, onsets, ignorant);
+  }
+
+  /**
+   * The likeliest pairing.
+   *
+   * @param said which sollu is which onset; empty if there is nothing to pair
+   * @param unsure what cannot be told, if another pairing is hardly less likely
+   * @param lagSeconds for each place of the score, how long before its beat it is heard, about the
+   *     mean of all; empty if that was not learnt
+   */
+  record Found(List<Alignment.Said> said, Optional<Unsure> unsure, List<Double> lagSeconds) {}
+
+  /** Looks for the likeliest pairing. */
+  Found find() {
+    if (expected.length == 0 || onsets.isEmpty()) {
+      return new Found(List.of(), Optional.empty(), List.of());
+    }
+    PairingTraining.Trained plain = plain();
+    if (training.isWhole(plain)) {
+      return new Found(filled(plain), Optional.empty(), lags(plain));
+    }
+    PairingModel guess = starts.ignorant(plain.model().stretch());
+    List<PairingTraining.Trained> all = new ArrayList<>(List.of(plain));
+    if (training.isUnbroken(plain)) {
+      starts
+          .shiftedWhole(plain.said(), said -> training.learntWorth(said, guess))
+          .forEach(start -> all.add(training.trained(start, guess)));
+    } else {
+      starts
+          .others(plain.said(), said -> training.learntWorth(said, guess))
+          .forEach(start -> all.add(training.trained(start, guess)));
+    }
+    PairingTraining.Trained likeliest = training.likeliest(all);
+    PairingTraining.Trained best =
+        training.isUnbroken(likeliest)
+            ? likeliest
+            : training.likeliest(List.of(likeliest, training.trained(likeliest.said(), guess)));
+    return new Found(
+        filled(best),
+        ShiftedRival.of(training, expected.length, best, guess)
+            .or(() -> PairingRivals.of(walk, onsets, expected.length, best.said(), best.model())),
+        lags(best));
+  }
+
+  /** The likeliest of those that are found without a look at what is shifted. */
+  private PairingTraining.Trained plain() {
+    List<PairingTraining.Trained> guessed = new ArrayList<>();
+    for (double stretch : starts.stretches()) {
+      PairingModel guess = starts.ignorant(stretch);
+      PairingTraining.Trained bySure = training.trained(starts.bySureSounds(guess), guess);
+      guessed.add(bySure);
+      if (starts.hasUnsureSounds() && !training.isWhole(bySure)) {
+        guessed.add(training.trained(starts.byAllSounds(guess), guess));
+      }
+    }
+    return training.likeliest(guessed);
+  }
+
+  private static List<Double> lags(PairingTraining.Trained trained) {
+    return Arrays.stream(trained.model().lagSeconds()).boxed().toList();
+  }
+
+  private List<Alignment.Said> filled(PairingTraining.Trained trained) {
+    return new PairingGaps(expected, onsets, trained.model()).filled(trained.said());
+  }
+}

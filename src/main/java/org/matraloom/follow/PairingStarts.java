@@ -1,0 +1,176 @@
+package org.matraloom.follow;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.matraloom.onset.Onset;
+
+/** The pairings from which the search begins: by time alone, shifted, in part, and counted. */
+final class PairingStarts {
+
+  /** The tempo of the take may be this much slower or faster than the score's. */
+  static final double SLOWEST = 0.72;
+
+  static final double FASTEST = 1.40;
+
+  /** So many guesses at the tempo are followed. */
+  private static final int GUESSES = 3;
+
+  /** What is nearer to the tempo of the score needs no guess beside it. */
+  private static final double NEAR_SCORE = 0.05;
+
+  private static final int FIRST_PLACES = 80;
+
+  /** So many sollus a pairing is shifted at most. */
+  private static final int MOST_SHIFT = 8;
+
+  /** Shifted pairings that are worse than the first by more are not looked at. */
+  private static final double HOPELESS = 80;
+
+  /** The same of a pairing that lacks nothing: shifted, it breaks at an end. */
+  private static final double SHIFTED_WHOLE = 6;
+
+  private static final int MOST_FAR = 2;
+
+  /** What is shifted by so few is looked at in any case: its ends alone may make it look worse. */
+  private static final int NEAR = 2;
+
+  /** So many sollus at the beginning and at the end are also put to sounds one by one. */
+  private static final int COUNTED = 48;
+
+  private final double[][] ways;
+  private final double[] matraSeconds;
+  private final boolean[] entries;
+  private final List<Onset> onsets;
+  private final int sollus;
+  private final PairingModel ignorant;
+
+  /**
+   * Prepares to begin.
+   *
+   * @param ways when each sollu falls in each way to say the score, in seconds at its tempo
+   * @param matraSeconds the length of each sollu's matra at that tempo; 0 if it is not known
+   * @param entries whether a performer may begin again at that sollu
+   * @param onsets what was heard, in order of time
+   * @param ignorant what is known before anything was learnt
+   */
+  PairingStarts(
+      double[][] ways,
+      double[] matraSeconds,
+      boolean[] entries,
+      List<Onset> onsets,
+      PairingModel ignorant) {
+    this.ways = ways;
+    this.matraSeconds = matraSeconds;
+    this.entries = entries;
+    this.onsets = List.copyOf(onsets);
+    this.sollus = ways[0].length;
+    this.ignorant = ignorant;
+  }
+
+  /** What is known before anything was learnt, at some tempo. */
+  PairingModel ignorant(double stretch) {
+    return ignorant.at(stretch);
+  }
+
+  /**
+   * How many times as slow as the score the take may be, the likeliest first; the tempo of the
+   * score is among them, as a part of it in one nadai has the spans of another at another tempo.
+   */
+  List<Double> stretches() {
+    List<Double> guesses = TempoGuesses.of(ways[0], onsets, 1 / FASTEST, 1 / SLOWEST, GUESSES);
+    return guesses.stream().anyMatch(guess -> Math.abs(guess - 1) < NEAR_SCORE)
+        ? guesses
+        : Stream.concat(guesses.stream(), Stream.of(1.0)).toList();
+  }
+
+  /** Whether sounds were heard that are not sure. */
+  boolean hasUnsureSounds() {
+    return sure().length < onsets.size();
+  }
+
+  /** A first pairing by time alone, of sure sounds only: what murmurs between them misleads. */
+  List<Alignment.Said> bySureSounds(PairingModel guess) {
+    return byTime(sure(), guess);
+  }
+
+  private int[] sure() {
+    return IntStream.range(0, onsets.size())
+        .filter(j -> onsets.get(j).confidence() >= PairingPrices.SURE_CONFIDENCE)
+        .toArray();
+  }
+
+  /** A first pairing by time alone, of all sounds. */
+  List<Alignment.Said> byAllSounds(PairingModel guess) {
+    return byTime(IntStream.range(0, onsets.size()).toArray(), guess);
+  }
+
+  private List<Alignment.Said> byTime(int[] some, PairingModel guess) {
+    if (some.length == 0) {
+      return List.of();
+    }
+    List<Onset> heard = IntStream.of(some).mapToObj(onsets::get).toList();
+    ScoreFollower follower = new ScoreFollower(ways, matraSeconds, entries, heard);
+    return follower.follow(guess, some.length, FIRST_PLACES).said().stream()
+        .map(each -> new Alignment.Said(each.sollu(), some[each.onset()]))
+        .toList();
+  }
+
+  /** What else a pairing without a break may be: shifted as a whole. */
+  List<List<Alignment.Said>> shiftedWhole(
+      List<Alignment.Said> said, ToDoubleFunction<List<Alignment.Said>> worth) {
+    return shifted(said, worth, SHIFTED_WHOLE);
+  }
+
+  /** What else to begin from than a pairing that breaks. */
+  List<List<Alignment.Said>> others(
+      List<Alignment.Said> said, ToDoubleFunction<List<Alignment.Said>> worth) {
+    List<List<Alignment.Said>> others = new ArrayList<>(shifted(said, worth, HOPELESS));
+    int half = said.size() / 2;
+    others.add(said.subList(0, half));
+    others.add(said.subList(half, said.size()));
+    others.add(counted(0, 0));
+    others.add(counted(sollus - COUNTED, onsets.size() - COUNTED));
+    return others;
+  }
+
+  /** Sounds put to sollus one by one. */
+  private List<Alignment.Said> counted(int sollu, int onset) {
+    return IntStream.range(0, COUNTED)
+        .filter(i -> sollu + i >= 0 && onset + i >= 0)
+        .filter(i -> sollu + i < sollus && onset + i < onsets.size())
+        .mapToObj(i -> new Alignment.Said(sollu + i, onset + i))
+        .toList();
+  }
+
+  /** The likeliest of the pairings that put each sound to a sollu before or after. */
+  private List<List<Alignment.Said>> shifted(
+      List<Alignment.Said> said, ToDoubleFunction<List<Alignment.Said>> worth, double margin) {
+    record Shifted(int by, List<Alignment.Said> said, double worth) {}
+    double least = worth.applyAsDouble(said) - margin;
+    List<Shifted> found =
+        IntStream.rangeClosed(-MOST_SHIFT, MOST_SHIFT)
+            .filter(by -> by != 0)
+            .mapToObj(by -> new Shifted(by, shifted(said, by), 0))
+            .filter(each -> each.said.size() > 1)
+            .map(each -> new Shifted(each.by, each.said, worth.applyAsDouble(each.said)))
+            .filter(each -> each.worth > least)
+            .sorted(Comparator.comparingDouble(Shifted::worth).reversed())
+            .toList();
+    return Stream.concat(
+            found.stream().filter(each -> Math.abs(each.by) <= NEAR),
+            found.stream().filter(each -> Math.abs(each.by) > NEAR).limit(MOST_FAR))
+        .map(Shifted::said)
+        .toList();
+  }
+
+  private List<Alignment.Said> shifted(List<Alignment.Said> said, int by) {
+    return said.stream()
+        .map(each -> new Alignment.Said(each.sollu() + by, each.onset()))
+        .filter(each -> each.sollu() >= 0 && each.sollu() < sollus)
+        .toList();
+  }
+}

@@ -1,0 +1,119 @@
+package org.matraloom.follow;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Learns from a pairing how the performer speaks (when each sollu is heard, how it sounds), pairs
+ * the take anew with that, and again, as in Viterbi training (B.-H. Juang and L. R. Rabiner, IEEE
+ * Trans. Acoust. Speech Signal Process. 38 (1990) 1639-1641).
+ */
+final class PairingTraining {
+
+  private static final int PLACES = 40;
+
+  /** So often it is learnt and paired anew, if that helps. */
+  private static final int ROUNDS = 3;
+
+  /** A passage that may be two at different speeds is the one nearer to the score. */
+  private static final double OTHER_TEMPO = 30;
+
+  private static final double BREAK = 5;
+  private static final double SOUNDS_FOR_BREAK = 60;
+
+  private final ScoreFollower follower;
+  private final PairingWalk walk;
+  private final PairingLessons lessons;
+  private final int sounds;
+  private final int sollus;
+
+  PairingTraining(
+      ScoreFollower follower, PairingWalk walk, PairingLessons lessons, int sounds, int sollus) {
+    this.follower = follower;
+    this.walk = walk;
+    this.lessons = lessons;
+    this.sounds = sounds;
+    this.sollus = sollus;
+  }
+
+  /**
+   * A pairing and what was learnt from it.
+   *
+   * @param said which sollu is which onset
+   * @param model how the performer speaks if that is right
+   */
+  record Trained(List<Alignment.Said> said, PairingModel model) {}
+
+  /** The likeliest of the pairings that are found one after another from a first one. */
+  Trained trained(List<Alignment.Said> start, PairingModel guess) {
+    List<Trained> rounds = new ArrayList<>();
+    List<Alignment.Said> said = start;
+    for (int round = 0; round < ROUNDS; round++) {
+      PairingModel model = lessons.learn(said, guess);
+      List<Alignment.Said> next = follower.follow(model, sounds, PLACES).said();
+      rounds.add(new Trained(next, lessons.learn(next, guess)));
+      if (next.equals(said)) {
+        break;
+      }
+      said = next;
+    }
+    return likeliest(rounds);
+  }
+
+  /** Of several pairings the likeliest, all judged by the evenness of the most even one. */
+  Trained likeliest(List<Trained> all) {
+    double spread =
+        all.stream().mapToDouble(each -> each.model.spreadSeconds()).min().orElseThrow();
+    return all.stream()
+        .max(Comparator.comparingDouble(each -> worth(each.said, each.model.with(spread))))
+        .orElseThrow();
+  }
+
+  /** How likely a pairing is with what is learnt from it. */
+  double learntWorth(List<Alignment.Said> said, PairingModel guess) {
+    return worth(said, lessons.learn(said, guess));
+  }
+
+  /** The same without a thought of where it breaks; a likelihood, its logarithm. */
+  double evidence(List<Alignment.Said> said, PairingModel guess) {
+    return walk.worth(said, lessons.learn(said, guess));
+  }
+
+  /** Whether a pairing goes on without a break from its first sollu to its last. */
+  boolean isStraight(Trained trained) {
+    List<Alignment.Said> said = trained.said;
+    return walk.jumps(said, trained.model).isEmpty()
+        && IntStream.range(1, said.size())
+            .allMatch(i -> said.get(i).sollu() > said.get(i - 1).sollu());
+  }
+
+  /** Whether nothing is amiss on the way or at the ends: then no other pairing can be right. */
+  boolean isWhole(Trained trained) {
+    return isUnbroken(trained) && walk.breaks(trained.said, trained.model) == 0;
+  }
+
+  /**
+   * Whether every sollu has its sound and every sure sound between them its sollu, in time; there
+   * may be others before and after them.
+   */
+  boolean isUnbroken(Trained trained) {
+    List<Alignment.Said> said = trained.said;
+    return said.size() == sollus
+        && IntStream.range(0, said.size()).allMatch(i -> said.get(i).sollu() == i)
+        && walk.jumps(said, trained.model).isEmpty()
+        && !walk.leavesSureSounds(said);
+  }
+
+  /**
+   * How likely a pairing is, with less trust in the sum over many sounds than it claims: where two
+   * pairings make sollus that are each of one sound, it is chance which of them sounds better, and
+   * that grows with the take. So breaks count the more, the more sounds there are.
+   */
+  private double worth(List<Alignment.Said> said, PairingModel model) {
+    return walk.worth(said, model)
+        - OTHER_TEMPO * Math.abs(StrictMath.log(model.stretch()))
+        - BREAK * walk.breaks(said, model) * said.size() / SOUNDS_FOR_BREAK;
+  }
+}

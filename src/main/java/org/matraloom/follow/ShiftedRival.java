@@ -1,0 +1,48 @@
+package org.matraloom.follow;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Where a sollu is missing at one end of a take, looks at the same at the other end: every sound is
+ * another sollu then. In words that repeat, that may explain the take nearly as well.
+ */
+final class ShiftedRival {
+
+  /** So much likelier for each sound, the one is told beyond doubt. */
+  private static final double SURE_OF_EACH = 0.25;
+
+  /** More than so many are no matter of an end. */
+  private static final int MOST_AT_END = 2;
+
+  private ShiftedRival() {}
+
+  /**
+   * What cannot be told.
+   *
+   * @param training tells how likely a pairing is
+   * @param sollus how many the score asks for
+   * @param best the likeliest pairing
+   * @param guess what is known before anything is learnt
+   * @return empty if nothing is missing at the ends, or the other end explains the take far worse
+   */
+  static Optional<Unsure> of(
+      PairingTraining training, int sollus, PairingTraining.Trained best, PairingModel guess) {
+    List<Alignment.Said> said = best.said();
+    if (said.size() < 2 || !training.isStraight(best)) {
+      return Optional.empty();
+    }
+    int first = said.get(0).sollu();
+    int unsaid = sollus - 1 - said.get(said.size() - 1).sollu();
+    int atEnds = first + unsaid;
+    if (atEnds == 0 || atEnds > MOST_AT_END || first > 0 && unsaid > 0) {
+      return Optional.empty();
+    }
+    List<Alignment.Said> other =
+        said.stream().map(s -> new Alignment.Said(s.sollu() + unsaid - first, s.onset())).toList();
+    double likelier = training.evidence(said, guess) - training.evidence(other, guess);
+    return likelier > SURE_OF_EACH * said.size()
+        ? Optional.empty()
+        : Optional.of(new Unsure(true, Unsure.End.EITHER));
+  }
+}

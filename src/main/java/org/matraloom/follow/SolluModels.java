@@ -1,0 +1,147 @@
+package org.matraloom.follow;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * How the sollus of a take sound, learnt from a pairing: for each sollu the mean of its colours,
+ * and the spread about the means, one for all sollus (linear discriminant analysis: R. A. Fisher,
+ * Ann. Eugen. 7 (1936) 179-188), wider where little was heard.
+ */
+final class SolluModels {
+
+  /** The numbers of a colour are not independent: their sum counts for this share. */
+  private static final double TRUST = 0.35;
+
+  /** No single sound says more than this for a sollu, or against it. */
+  private static final double MOST_FOR = 1.5;
+
+  private static final double MOST_AGAINST = -1.5;
+
+  /** However alike the sounds of a sollu are, the next may differ by this share of all variance. */
+  private static final double LEAST_SHARE = 0.04;
+
+  /** A sollu that was heard less often is not known. */
+  private static final int LEAST_HEARD = 3;
+
+  private static final double LEAST_VARIANCE = 1e-6;
+
+  /** For each kind of sollu and each onset; an empty row says nothing. */
+  private final double[][] gain;
+
+  private final int[] kinds;
+
+  private SolluModels(double[][] gain, int[] kinds) {
+    this.gain = gain;
+    this.kinds = kinds;
+  }
+
+  /**
+   * Nothing is known.
+   *
+   * @param sollus how many the score has
+   */
+  static SolluModels unknown(int sollus) {
+    return new SolluModels(new double[1][0], new int[sollus]);
+  }
+
+  /**
+   * Learns.
+   *
+   * @param colours how each onset sounds
+   * @param kinds which sollu each place of the score asks for, from 0
+   * @param said a pairing
+   */
+  static SolluModels of(SoundColours colours, int[] kinds, List<Alignment.Said> said) {
+    int size = colours.size();
+    int most = Arrays.stream(kinds).max().orElse(0) + 1;
+    double[][] gain = new double[most][0];
+    double[][] sums = new double[most][size];
+    int[] counts = new int[most];
+    for (Alignment.Said each : said) {
+      int kind = kinds[each.sollu()];
+      counts[kind]++;
+      add(sums[kind], colours.ofOnset()[each.onset()], 1);
+    }
+    long known = Arrays.stream(counts).filter(count -> count >= LEAST_HEARD).count();
+    if (size == 0 || known < 2) {
+      return new SolluModels(gain, kinds);
+    }
+    double[] mean = new double[size];
+    for (double[] sum : sums) {
+      add(mean, sum, 1.0 / said.size());
+    }
+    double[] total = new double[size];
+    double[] within = new double[size];
+    double free = LEAST_VARIANCE;
+    for (Alignment.Said each : said) {
+      int kind = kinds[each.sollu()];
+      double[] colour = colours.ofOnset()[each.onset()];
+      for (int d = 0; d < size; d++) {
+        double off = colour[d] - mean[d];
+        total[d] += off * off / said.size();
+        if (counts[kind] >= LEAST_HEARD) {
+          double own = colour[d] - sums[kind][d] / counts[kind];
+          within[d] += own * own;
+        }
+      }
+      free += counts[kind] >= LEAST_HEARD ? 1 - 1.0 / counts[kind] : 0;
+    }
+    for (int d = 0; d < size; d++) {
+      total[d] = Math.max(LEAST_VARIANCE, total[d]);
+      within[d] = Math.min(total[d], Math.max(LEAST_SHARE * total[d], within[d] / free));
+    }
+    for (int kind = 0; kind < most; kind++) {
+      if (counts[kind] >= LEAST_HEARD) {
+        double[] middle = new double[size];
+        for (int d = 0; d < size; d++) {
+          middle[d] = sums[kind][d] / counts[kind];
+        }
+        double next = 1 + 1.0 / counts[kind];
+        double[] spread = Arrays.stream(within).map(variance -> variance * next).toArray();
+        gain[kind] = gains(colours, middle, mean, spread, total);
+      }
+    }
+    return new SolluModels(gain, kinds);
+  }
+
+  /**
+   * How much the sound of an onset speaks for a sollu.
+   *
+   * @param place a place of the score
+   * @param onset an onset
+   * @return the likelihood against that of any sound, its logarithm; 0 if nothing is known
+   */
+  double gain(int place, int onset) {
+    double[] row = gain[kinds[place]];
+    return row.length == 0 ? 0 : row[onset];
+  }
+
+  /** Whether an onset sounds like any of the sollus; true if nothing is known. */
+  boolean isLikeAny(int onset) {
+    return Arrays.stream(gain).allMatch(row -> row.length == 0)
+        || Arrays.stream(gain).anyMatch(row -> row.length > 0 && row[onset] > 0);
+  }
+
+  private static double[] gains(
+      SoundColours colours, double[] middle, double[] mean, double[] within, double[] total) {
+    double[] gains = new double[colours.ofOnset().length];
+    for (int j = 0; j < gains.length; j++) {
+      double[] colour = colours.ofOnset()[j];
+      double sum = 0;
+      for (int d = 0; d < colour.length; d++) {
+        double own = colour[d] - middle[d];
+        double any = colour[d] - mean[d];
+        sum += any * any / total[d] - own * own / within[d] + Math.log(total[d] / within[d]);
+      }
+      gains[j] = Math.max(MOST_AGAINST, Math.min(MOST_FOR, TRUST * sum / 2));
+    }
+    return gains;
+  }
+
+  private static void add(double[] sum, double[] more, double times) {
+    for (int d = 0; d < sum.length; d++) {
+      sum[d] += times * more[d];
+    }
+  }
+}

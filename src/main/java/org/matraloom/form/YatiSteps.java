@@ -1,0 +1,64 @@
+package org.matraloom.form;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.matraloom.time.Ratio;
+
+/**
+ * By how much each line differs from the one before.
+ *
+ * @param steps one fewer than there are lines; positive where the lines grow
+ */
+public record YatiSteps(List<Ratio> steps) {
+
+  /** Copies the list. */
+  public YatiSteps {
+    steps = List.copyOf(steps);
+  }
+
+  /**
+   * The steps between lines.
+   *
+   * @param lines the lengths in order
+   * @return the steps
+   */
+  public static YatiSteps of(List<Ratio> lines) {
+    List<Ratio> steps = new ArrayList<>();
+    for (int i = 1; i < lines.size(); i++) {
+      steps.add(lines.get(i).minus(lines.get(i - 1)));
+    }
+    return new YatiSteps(steps);
+  }
+
+  /**
+   * Whether every step is as large as every other, growing or shrinking.
+   *
+   * @return true if so, and for fewer than two lines
+   */
+  public boolean areEqual() {
+    return new HashSet<>(sizes()).size() <= 1;
+  }
+
+  /**
+   * The steps in words.
+   *
+   * @return "no step", "equal steps of 7", or "steps +2, +3, -1"
+   */
+  public String inWords() {
+    if (steps.stream().allMatch(step -> step.signum() == 0)) {
+      return "no step";
+    }
+    if (areEqual()) {
+      return "equal steps of " + sizes().get(0).toMixed();
+    }
+    return steps.stream()
+        .map(step -> (step.signum() > 0 ? "+" : "") + step.toMixed())
+        .collect(Collectors.joining(", ", "steps ", ""));
+  }
+
+  private List<Ratio> sizes() {
+    return steps.stream().map(step -> step.signum() < 0 ? step.negate() : step).toList();
+  }
+}

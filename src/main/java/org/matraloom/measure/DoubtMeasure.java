@@ -1,0 +1,132 @@
+package org.matraloom.measure;
+
+import java.util.List;
+import java.util.Optional;
+import org.matraloom.follow.Alignment;
+import org.matraloom.follow.ExpectedSollu;
+import org.matraloom.follow.SaidSollu;
+import org.matraloom.follow.SolluLikeness;
+import org.matraloom.onset.OnsetCurve;
+import org.matraloom.onset.SoundLevels;
+import org.matraloom.pulse.Robust;
+
+/** Tells whether a take can be judged: {@link Doubt}. */
+final class DoubtMeasure {
+
+  /** Of the sollus between the first and the last that were heard, at least this share. */
+  private static final double LEAST_MATCHED = 0.6;
+
+  /** A pulse this loose is none: a quarter of a matra. */
+  private static final double LOOSEST_MATRAS = 0.25;
+
+  private static final int LEAST_SOLLUS = 8;
+
+  /**
+   * Where more than this share of sollus is missed or added, it matters whether sounds taken for
+   * the same sollu are alike: {@link SolluLikeness}. In made takes the ratio is above 60 with the
+   * right score and mostly below 7 with a wrong one; people vary more than made voices.
+   */
+  private static final double LEAST_TROUBLE = 0.10;
+
+  /** A part of a score fits another piece more easily than the whole does. */
+  private static final double LEAST_TROUBLE_OF_PART = 0.05;
+
+  /** From this share on as much likeness is asked for as there may be; of a part always. */
+  private static final double MUCH_TROUBLE = 0.30;
+
+  private static final double ALIKE = 8;
+
+  /** A restart is as much trouble as so many sollus missed. */
+  private static final int RESTART = 4;
+
+  private DoubtMeasure() {}
+
+  /**
+   * What can be said before a pulse is looked for.
+   *
+   * @param alignment what was heard
+   * @param curve the recording
+   * @return a reason not to go on
+   */
+  static Optional<Doubt> before(Alignment alignment, OnsetCurve curve) {
+    if (alignment.expected().size() < SaidSollus.LEAST) {
+      return Optional.of(new Doubt("the score asks for fewer than 4 sollus"));
+    }
+    if (curve.isSilent()) {
+      return Optional.of(new Doubt("the recording is silent"));
+    }
+    if (alignment.onsets().isEmpty()) {
+      return Optional.of(new Doubt("nothing begins in the recording"));
+    }
+    int need = Math.min(LEAST_SOLLUS, alignment.expected().size());
+    if (alignment.said().size() < need) {
+      int heard = alignment.said().size();
+      return Optional.of(
+          new Doubt(
+              "only "
+                  + (heard == 1 ? "1 sollu of the score was" : heard + " sollus of the score were")
+                  + " recognised in it"));
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * What can be said once the pulse is known.
+   *
+   * @param alignment what was heard
+   * @param said the same against the pulse
+   * @param levels the recording
+   * @return a reason not to trust the findings
+   */
+  static Optional<Doubt> after(Alignment alignment, SaidSollus said, SoundLevels levels) {
+    List<ExpectedSollu> expected = alignment.expected();
+    int first = said.sollus().stream().mapToInt(SaidSollu::place).min().orElse(0);
+    int last = said.sollus().stream().mapToInt(SaidSollu::place).max().orElse(0);
+    long heard = said.sollus().stream().mapToInt(SaidSollu::place).distinct().count();
+    double share = heard / (last - first + 1.0);
+    if (share < LEAST_MATCHED) {
+      return Optional.of(
+          new Doubt(
+              "only "
+                  + Math.round(100 * share)
+                  + " of 100 sollus could be matched; it may be another piece"));
+    }
+    double trouble =
+        (last - first + 1 - heard + addedInside(alignment) + RESTART * (said.line().runs() - 1))
+            / (last - first + 1.0);
+    boolean isPart = alignment.recorded().size() < expected.size();
+    double likeness = isPart ? ALIKE : ALIKE * Math.min(1, trouble / MUCH_TROUBLE);
+    if (trouble > (isPart ? LEAST_TROUBLE_OF_PART : LEAST_TROUBLE)
+        && SolluLikeness.of(alignment, levels) < likeness) {
+      return Optional.of(
+          new Doubt("what was said does not sound like its sollus; it may be another piece"));
+    }
+    if (alignment.recorded().from() > 0 && alignment.recorded().to() < expected.size()) {
+      double alike = SolluLikeness.of(alignment, levels);
+      if (alike != SolluLikeness.UNKNOWN && alike < ALIKE) {
+        return Optional.of(
+            new Doubt("its sounds are not those of the place in the score that their times fit"));
+      }
+    }
+    double[] matras =
+        said.sollus().stream()
+            .mapToDouble(
+                each -> {
+                  ExpectedSollu asked = expected.get(each.place());
+                  double beat = said.line().beatSeconds(asked.beat().toDouble());
+                  return each.deviationSeconds() / beat * asked.matrasPerBeat();
+                })
+            .toArray();
+    return Robust.spreadAroundZero(matras) > LOOSEST_MATRAS
+        ? Optional.of(
+            new Doubt("the sounds keep no common pulse with the score; it may be another piece"))
+        : Optional.empty();
+  }
+
+  /** Sounds that are no sollu, from the first sollu to the last. */
+  private static long addedInside(Alignment alignment) {
+    int first = alignment.said().get(0).onset();
+    int last = alignment.said().get(alignment.said().size() - 1).onset();
+    return alignment.added().stream().filter(j -> j > first && j < last).count();
+  }
+}

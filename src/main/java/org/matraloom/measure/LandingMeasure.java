@@ -1,0 +1,127 @@
+package org.matraloom.measure;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import org.matraloom.follow.Alignment;
+import org.matraloom.follow.ExpectedSollu;
+import org.matraloom.follow.SaidSollu;
+import org.matraloom.pulse.PulseLine;
+import org.matraloom.pulse.Robust;
+
+/** Measures how a take lands: {@link Landing}. */
+final class LandingMeasure {
+
+  /** A lead or lag of so much that was kept all along is a habit. */
+  private static final double MOST_LEAD_SECONDS = 0.10;
+
+  /** A guide at another tempo was not heard. */
+  private static final double SAME_TEMPO = 0.02;
+
+  private final List<ExpectedSollu> expected;
+  private final List<SaidSollu> sollus;
+  private final PulseLine line;
+  private final SaidSollu last;
+  private final List<SaidSollu> begun;
+  private final Optional<PulseBefore> pulse;
+
+  private LandingMeasure(
+      Alignment alignment, List<SaidSollu> sollus, PulseLine line, SaidSollu last) {
+    this.expected = alignment.expected();
+    this.sollus = sollus;
+    this.line = line;
+    this.last = last;
+    this.begun = sinceBegun(alignment, sollus, last);
+    this.pulse = PulseBefore.of(expected, begun);
+  }
+
+  /**
+   * The landing: how far the last sollu of the score is from where the beat puts it that the
+   * reciter could hear. That is the guide of a recorded take; or claps in the recording; or else
+   * the pulse that the take had when it began, or began again, up to a change of nadai. A matra
+   * left out on the way is a matra too early here, a five that is too slow is late.
+   *
+   * @param alignment what was heard
+   * @param sollus what was said, in order of time
+   * @param line the pulse of the whole take
+   * @param guide where the guide was, if that is known
+   * @param claps the claps in the recording, if there are any
+   * @return nothing if the last sollu was not heard
+   */
+  static Optional<Landing> of(
+      Alignment alignment,
+      List<SaidSollu> sollus,
+      PulseLine line,
+      Optional<GuideStart> guide,
+      Optional<HeardClaps> claps) {
+    int place = alignment.expected().size() - 1;
+    return sollus.stream()
+        .filter(said -> said.place() == place)
+        .reduce((a, b) -> b)
+        .map(said -> new LandingMeasure(alignment, sollus, line, said).landing(guide, claps));
+  }
+
+  private Landing landing(Optional<GuideStart> guide, Optional<HeardClaps> claps) {
+    double beat = beat(last);
+    double beatSeconds = pulse.map(p -> p.beatSeconds(expected)).orElse(line.beatSeconds(beat));
+    Optional<GuideStart> heard =
+        guide.filter(g -> Math.abs(beatSeconds / g.beatSeconds() - 1) <= SAME_TEMPO);
+    if (heard.isPresent()) {
+      return against(LandingBeat.GUIDE, heard.get()::secondsAt, beatSeconds);
+    }
+    if (claps.filter(c -> c.isKnownAt(last.feltSeconds())).isPresent()) {
+      return against(LandingBeat.CLAPS, claps.get()::secondsAt, beatSeconds);
+    }
+    return pulse
+        .map(
+            p ->
+                landing(
+                    last.feltSeconds() - p.secondsAt(beat),
+                    beatSeconds,
+                    LandingBeat.PULSE_BEFORE_CHANGE))
+        .orElseGet(
+            () ->
+                landing(
+                    last.feltSeconds() - line.secondsAt(beat, begun.get(0).run()),
+                    beatSeconds,
+                    LandingBeat.PULSE));
+  }
+
+  /** Against a beat that goes on by itself; who began again joined it at any of its beats. */
+  private Landing against(LandingBeat what, DoubleUnaryOperator due, double beatSeconds) {
+    List<SaidSollu> before = pulse.map(PulseBefore::before).orElse(begun);
+    double usual =
+        Robust.median(
+            before.stream()
+                .mapToDouble(s -> s.feltSeconds() - due.applyAsDouble(beat(s)))
+                .toArray());
+    double joined =
+        begun.size() == sollus.size() ? 0 : beatSeconds * Math.rint(usual / beatSeconds);
+    double lead = usual - joined;
+    double error = last.feltSeconds() - due.applyAsDouble(beat(last)) - joined;
+    return landing(Math.abs(lead) <= MOST_LEAD_SECONDS ? error - lead : error, beatSeconds, what);
+  }
+
+  private Landing landing(double error, double beatSeconds, LandingBeat against) {
+    double matra = beatSeconds / expected.get(last.place()).matrasPerBeat();
+    boolean lands = Math.abs(error) <= Tolerance.landingSeconds(matra);
+    return new Landing(last.place(), error, error / matra, lands, against);
+  }
+
+  private double beat(SaidSollu said) {
+    return expected.get(said.place()).beat().toDouble();
+  }
+
+  /** What was said since the performer began, or last began again, up to the last sollu. */
+  private static List<SaidSollu> sinceBegun(
+      Alignment alignment, List<SaidSollu> sollus, SaidSollu last) {
+    int end = sollus.indexOf(last);
+    int from = 0;
+    for (int i = 1; i <= end; i++) {
+      if (alignment.isRestart(sollus.get(i - 1), sollus.get(i))) {
+        from = i;
+      }
+    }
+    return sollus.subList(from, end + 1);
+  }
+}

@@ -1,0 +1,27 @@
+package org.matraloom.measure;
+
+/**
+ * One round of a take.
+ *
+ * @param round which, from 1
+ * @param phrase what is said in it
+ * @param matrasPerBeat its nadai, kalam included
+ * @param sollus how many sollus the score asks for
+ * @param unrecorded how many of them lie before the beginning of the recording or after its end
+ * @param missed how many of the others were not heard
+ * @param added how many sounds were heard that are no sollu of it
+ * @param beatsPerMinute the tempo of the beat: from the median over neighbouring sollus of the time
+ *     taken for the beats asked; 0 if fewer than three sollus were heard
+ * @param spreadSeconds how far its sollus usually are from the pulse of the take, as in {@link
+ *     Pulse#spreadSeconds()}
+ */
+public record RoundFindings(
+    int round,
+    String phrase,
+    int matrasPerBeat,
+    int sollus,
+    int unrecorded,
+    int missed,
+    int added,
+    double beatsPerMinute,
+    double spreadSeconds) {}

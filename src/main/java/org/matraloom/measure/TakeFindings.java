@@ -1,0 +1,153 @@
+package org.matraloom.measure;
+
+import java.util.List;
+import java.util.Optional;
+import org.matraloom.breath.BreathPlan;
+import org.matraloom.breath.BreathPlanner;
+import org.matraloom.breath.BreathSettings;
+import org.matraloom.follow.Alignment;
+import org.matraloom.follow.ExpectedSollu;
+import org.matraloom.follow.Pretenders;
+import org.matraloom.follow.SaidSollu;
+import org.matraloom.onset.OnsetCurve;
+import org.matraloom.schedule.Timeline;
+import org.matraloom.score.Lexicon;
+import org.matraloom.score.Span;
+
+/**
+ * All that was measured in a take.
+ *
+ * @param alignment which sound is which sollu
+ * @param sollus the sollus that were heard, in order of time
+ * @param pulse the pulse of the take; empty if it has none
+ * @param rounds every round of the score
+ * @param evenness every place in the beat of every nadai
+ * @param changes every change of nadai
+ * @param habits what the data bear out
+ * @param landing empty if the last sollu was not heard
+ * @param breathing where breaths were taken
+ * @param doubt why the take cannot be judged; empty if it can
+ */
+public record TakeFindings(
+    Alignment alignment,
+    List<SaidSollu> sollus,
+    Optional<Pulse> pulse,
+    List<RoundFindings> rounds,
+    List<Evenness> evenness,
+    List<Quickening> changes,
+    List<HabitFound> habits,
+    Optional<Landing> landing,
+    Breathing breathing,
+    Optional<Doubt> doubt) {
+
+  /** Copies the lists. */
+  public TakeFindings {
+    sollus = List.copyOf(sollus);
+    rounds = List.copyOf(rounds);
+    evenness = List.copyOf(evenness);
+    changes = List.copyOf(changes);
+    habits = List.copyOf(habits);
+  }
+
+  /**
+   * The pulse before the nadai changes; empty if it does not.
+   *
+   * @return the pulse; empty if the nadai stays
+   */
+  public Optional<PulseBefore> before() {
+    return PulseBefore.of(alignment.expected(), sollus);
+  }
+
+  /**
+   * Whether the take lands beyond doubt.
+   *
+   * @return true if it can be judged, the last sollu is in its place, and nothing is missing or
+   *     left over of which it cannot be told where; where the first sollu was not heard though the
+   *     recording was on, every sound may be another sollu than it seems, the last one too
+   */
+  public boolean lands() {
+    return doubt.isEmpty()
+        && alignment.unsure().isEmpty()
+        && !alignment.missed().contains(0)
+        && landing.filter(Landing::lands).isPresent();
+  }
+
+  /**
+   * Measures a take of a score that was read with the built-in lexicon.
+   *
+   * @param timeline what was to be said
+   * @param curve what was heard
+   * @return the findings
+   */
+  public static TakeFindings of(Timeline timeline, OnsetCurve curve) {
+    BreathPlan plan = BreathPlanner.plan(timeline.performance(), BreathSettings.study());
+    return of(timeline, curve, Lexicon.standard(), Optional.empty(), plan);
+  }
+
+  /**
+   * Measures a take.
+   *
+   * @param timeline what was to be said
+   * @param curve what was heard
+   * @param lexicon what the score was read with
+   * @param guide where the guide was heard, if the recording tells
+   * @param plan where to breathe
+   * @return the findings
+   */
+  public static TakeFindings of(
+      Timeline timeline,
+      OnsetCurve curve,
+      Lexicon lexicon,
+      Optional<GuideStart> guide,
+      BreathPlan plan) {
+    Alignment alignment =
+        Pretenders.leftOut(
+                Alignment.of(
+                    ExpectedSollu.of(timeline),
+                    curve,
+                    curve.heard(Alignment.LEAST_CONFIDENCE),
+                    lexicon),
+                curve,
+                lexicon)
+            .withPauses(curve.levels());
+    List<ExpectedSollu> expected = alignment.expected();
+    List<Span.Round> rounds = timeline.performance().rounds();
+    Optional<Doubt> doubt = DoubtMeasure.before(alignment, curve);
+    if (doubt.isPresent()) {
+      return new TakeFindings(
+          alignment,
+          List.of(),
+          Optional.empty(),
+          RoundMeasure.of(rounds, alignment, List.of()),
+          List.of(),
+          List.of(),
+          List.of(),
+          Optional.empty(),
+          BreathMeasure.of(alignment, curve.levels(), plan),
+          doubt);
+    }
+    SaidSollus first = SaidSollus.of(alignment, lexicon);
+    List<HabitFound> habits = HabitMeasure.of(expected, first.sollus(), first.line());
+    SaidSollus said = first.without(expected, habits);
+    if (habits.stream().noneMatch(found -> found.habit() == Habit.OLD_SPEED_KEPT)) {
+      said = said.wandering(expected);
+    }
+    List<SaidSollu> sollus = said.sollus();
+    alignment =
+        alignment.recorded(
+            StretchMeasure.of(alignment, said, curve.levels(), curve.lengthSeconds()));
+    alignment = alignment.unsaid(UnsaidMeasure.of(alignment, sollus, said.line(), curve.levels()));
+    Optional<HeardClaps> claps = HeardClaps.of(alignment, sollus, said.line(), curve);
+    return new TakeFindings(
+        alignment,
+        sollus,
+        Optional.of(PulseMeasure.of(expected, said, guide)),
+        RoundMeasure.of(rounds, alignment, sollus),
+        EvennessMeasure.of(expected, sollus, said.line()),
+        QuickeningMeasure.of(expected, sollus, said.line()),
+        habits,
+        LandingMeasure.of(alignment, sollus, said.line(), guide, claps),
+        BreathMeasure.of(alignment, curve.levels(), plan),
+        DoubtMeasure.after(alignment, said, curve.levels()));
+  }
+}

@@ -1,0 +1,66 @@
+package org.matraloom.notation;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.matraloom.time.Ratio;
+
+/**
+ * A sum as it stands on paper: {@code 14 + 5(2)5(2)5 in 32, start one late}.
+ *
+ * @param terms what is added
+ * @param claim what the writer says the terms come to, after =
+ * @param whole the matras in which it lies, after "in"
+ * @param start where it starts, after "start"
+ */
+public record PaperSum(
+    String terms, Optional<Integer> claim, Optional<Integer> whole, Optional<String> start) {
+
+  private static final Pattern FORM =
+      Pattern.compile(
+          "(.*?)(?: *= *(\\d{1,5})(?: matras?)?)?(?:,? +in (\\d{1,5})(?: matras?)?)?"
+              + "(?:,? +start(?:s|ed|ing)?(?: +(?:at|on))? +(.+))?");
+
+  /**
+   * Reads a sum.
+   *
+   * @param typed the sum as it was typed; what is no claim, whole or start stays in the terms
+   * @return the sum
+   */
+  public static PaperSum of(String typed) {
+    Matcher form = FORM.matcher(typed.replaceAll("[\\r\\n#]", " ").strip());
+    if (!form.matches()) {
+      return new PaperSum(typed, Optional.empty(), Optional.empty(), Optional.empty());
+    }
+    return new PaperSum(
+        form.group(1).replace('+', ' ').strip(),
+        Optional.ofNullable(form.group(2)).map(Integer::valueOf),
+        Optional.ofNullable(form.group(3)).map(Integer::valueOf),
+        Optional.ofNullable(form.group(4)));
+  }
+
+  /**
+   * Refuses a sum that does not come to what the writer says, or a whole that the tala has not.
+   *
+   * @param matras what the terms come to
+   * @param avartanaMatras the matras of an avartana
+   * @param tala the name of the tala
+   * @throws IllegalArgumentException if the sum is refused; the message says why
+   */
+  public void check(Ratio matras, Ratio avartanaMatras, String tala) {
+    if (claim.isPresent() && !Ratio.of(claim.get()).equals(matras)) {
+      throw new IllegalArgumentException(
+          "the sum comes to " + matras.toMixed() + " matras, not " + claim.get());
+    }
+    if (whole.isPresent()
+        && (whole.get() == 0 || !Ratio.of(whole.get()).dividedBy(avartanaMatras).isWhole())) {
+      throw new IllegalArgumentException(
+          whole.get()
+              + " matras are not whole avartanas of "
+              + tala
+              + ", which has "
+              + avartanaMatras.toMixed()
+              + "; name another with --tala");
+    }
+  }
+}

@@ -1,0 +1,180 @@
+package org.matraloom.page;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.util.Base64;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.matraloom.schedule.Event;
+import org.matraloom.schedule.ScoreTimeline;
+import org.matraloom.score.Avartana;
+import org.matraloom.score.Kriya;
+import org.matraloom.sheet.Figure;
+import org.matraloom.sheet.HtmlRows;
+import org.matraloom.sheet.Mark;
+import org.matraloom.sheet.RoundPart;
+import org.matraloom.sheet.Row;
+import org.matraloom.sheet.Sheet;
+import org.matraloom.sheet.SheetWords;
+import org.matraloom.time.Ratio;
+
+/** What the script of a phone page must know: the score in beats and the sounds, as JSON. */
+final class PageScore {
+
+  private final Sheet sheet;
+  private final PageSound sound;
+  private final SheetWords words;
+  private final Avartana avartana;
+
+  PageScore(Sheet sheet, PageSound sound) {
+    this.sheet = sheet;
+    this.sound = sound;
+    this.words = new SheetWords(sheet);
+    this.avartana = sheet.performance().composition().avartana();
+  }
+
+  void write(Appendable out) throws IOException {
+    StringWriter text = new StringWriter();
+    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+      json.writeStartObject();
+      Ratio tempo = sheet.performance().composition().tempo().beatsPerMinute();
+      json.writeNumberField("tempo", tempo.toDouble());
+      json.writeNumberField("cycle", avartana.beats());
+      json.writeNumberField("start", sheet.performance().startBeat().toDouble());
+      json.writeNumberField("end", sheet.performance().endBeat().toDouble());
+      beats("rows", sheet.rows().stream().map(Row::startBeat).toList(), json);
+      beats("marks", marks().stream().map(Mark::beat).toList(), json);
+      hand(json);
+      turns(json);
+      events(json);
+      sound(json);
+      json.writeEndObject();
+    }
+    out.append(text.toString().replace("<", "\\u003c"));
+  }
+
+  private List<Mark> marks() {
+    return sheet.rows().stream()
+        .flatMap(row -> row.cells().stream())
+        .flatMap(cell -> cell.marks().stream())
+        .toList();
+  }
+
+  private static void beats(String name, List<Ratio> beats, JsonGenerator json) throws IOException {
+    json.writeArrayFieldStart(name);
+    for (Ratio beat : beats) {
+      json.writeNumber(beat.toDouble());
+    }
+    json.writeEndArray();
+  }
+
+  private void hand(JsonGenerator json) throws IOException {
+    json.writeArrayFieldStart("hand");
+    for (int beat = 0; beat < avartana.beats(); beat++) {
+      Kriya kriya = avartana.kriyaAt(beat);
+      json.writeStartObject();
+      json.writeStringField("figure", HtmlRows.name(Figure.of(kriya)));
+      json.writeStringField("word", words.kriya(kriya));
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  /** Where a round begins or a nadai changes, each with its words. */
+  private void turns(JsonGenerator json) throws IOException {
+    TreeMap<Ratio, String> turns = new TreeMap<>();
+    for (Row row : sheet.rows()) {
+      row.turns().forEach(turn -> turns.put(turn.beat(), words.nadai(turn.matrasPerBeat())));
+    }
+    for (Row row : sheet.rows()) {
+      row.parts().stream()
+          .filter(RoundPart::opensHere)
+          .forEach(part -> turns.put(part.from(), words.roundHeading(part)));
+    }
+    json.writeArrayFieldStart("turns");
+    for (Ratio beat : turns.keySet()) {
+      json.writeStartObject();
+      json.writeNumberField("beat", beat.toDouble());
+      json.writeStringField("words", turns.get(beat));
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private void events(JsonGenerator json) throws IOException {
+    ScoreTimeline timeline = ScoreTimeline.of(sheet.performance(), 0);
+    json.writeArrayFieldStart("ticks");
+    for (Event event : timeline) {
+      if (event instanceof Event.Tick tick && tick.round() > 0) {
+        json.writeNumber(tick.beat().toDouble());
+      }
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("sollus");
+    for (Event event : timeline) {
+      if (event instanceof Event.SolluSaid said) {
+        json.writeNumber(said.beat().toDouble());
+      }
+    }
+    json.writeEndArray();
+  }
+
+  private void sound(JsonGenerator json) throws IOException {
+    List<Integer> percents = sound.sollus().keySet().stream().sorted().toList();
+    json.writeArrayFieldStart("percents");
+    for (int percent : percents) {
+      json.writeNumber(percent);
+    }
+    json.writeEndArray();
+    json.writeObjectFieldStart("sound");
+    json.writeNumberField("rate", sound.ratePerSecond());
+    json.writeArrayFieldStart("steps");
+    for (int step : PackedClip.STEPS) {
+      json.writeNumber(step);
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("clips");
+    for (PageSound.Clip clip : sound.clips()) {
+      PackedClip packed = PackedClip.of(clip.samples());
+      json.writeStartObject();
+      json.writeNumberField("lead", clip.leadFrames());
+      json.writeNumberField("length", packed.length());
+      json.writeNumberField("index", packed.index());
+      json.writeStringField("data", Base64.getEncoder().encodeToString(packed.codes()));
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("hand");
+    for (Optional<PageSound.Stroke> stroke : sound.hand()) {
+      if (stroke.isPresent()) {
+        stroke(stroke.get(), json);
+      } else {
+        json.writeNull();
+      }
+    }
+    json.writeEndArray();
+    json.writeFieldName("tick");
+    stroke(sound.tick(), json);
+    json.writeNumberField("voiceGain", sound.voiceGain());
+    json.writeArrayFieldStart("voice");
+    for (int percent : percents) {
+      json.writeStartArray();
+      for (int clip : sound.sollus().get(percent)) {
+        json.writeNumber(clip);
+      }
+      json.writeEndArray();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private static void stroke(PageSound.Stroke stroke, JsonGenerator json) throws IOException {
+    json.writeStartObject();
+    json.writeNumberField("clip", stroke.clip());
+    json.writeNumberField("gain", stroke.gain());
+    json.writeEndObject();
+  }
+}

@@ -1,8 +1,0 @@
-package org.matraloom.take;
-
-/**
- * Why a take cannot be judged.
- *
- * @param reason a sentence without a full stop, such as "the recording is silent"
- */
-public record Doubt(String reason) {}

@@ -1,0 +1,243 @@
+package org.matraloom.verdict;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import org.matraloom.follow.ExpectedSollu;
+import org.matraloom.measure.Evenness;
+import org.matraloom.measure.HabitFound;
+import org.matraloom.measure.MatraEvenness;
+import org.matraloom.measure.Quickening;
+import org.matraloom.measure.Slip;
+import org.matraloom.measure.TakeFindings;
+import org.matraloom.measure.Tolerance;
+import org.matraloom.pulse.PulseLine;
+import org.matraloom.score.Nadai;
+import org.matraloom.score.Performance;
+import org.matraloom.time.MeasuredTempo;
+
+/** Looks for what went wrong in a take, in the order of {@link FaultKind}. */
+final class Faults {
+
+  /**
+   * A change of tempo below this is not noticed: five taps at 60 beats a minute are told from five
+   * at 62.0, but hardly from less (experiments page of the Mazurka Project, mazurka.org.uk).
+   */
+  static final double DRIFT_PERCENT = 100 * 2.0 / 60;
+
+  /**
+   * In a performance a place of the beat may be off by twice what is noticed in a row of clicks.
+   */
+  private static final double UNEVEN_TOLERANCES = 2;
+
+  private static final double SURE_SIGMAS = 4;
+
+  /** More than this share of sollus missing is worth a word. */
+  private static final double MISSED_SHARE = 0.02;
+
+  private final TakeFindings findings;
+  private final Performance performance;
+  private final TakePlaces places;
+  private final double tempo;
+  private final MissingFaults missing;
+  private final LandingFaults landing;
+
+  private Faults(TakeFindings findings, Performance performance) {
+    this.findings = findings;
+    this.performance = performance;
+    this.places = new TakePlaces(performance, findings.alignment().expected());
+    this.tempo = findings.pulse().orElseThrow().beatsPerMinute();
+    this.missing = new MissingFaults(findings, places, tempo);
+    this.landing = new LandingFaults(findings, performance, places, tempo);
+  }
+
+  /**
+   * The worst fault.
+   *
+   * @param findings with a pulse
+   * @param performance what was to be said
+   * @return nothing if all is well
+   */
+  static Optional<Fault> worst(TakeFindings findings, Performance performance) {
+    return all(findings, performance).findFirst();
+  }
+
+  /**
+   * The kinds of all faults.
+   *
+   * @param findings with a pulse
+   * @param performance what was to be said
+   * @return the worst first; empty if all is well
+   */
+  static List<FaultKind> kinds(TakeFindings findings, Performance performance) {
+    return all(findings, performance).map(Fault::kind).toList();
+  }
+
+  private static Stream<Fault> all(TakeFindings findings, Performance performance) {
+    Faults faults = new Faults(findings, performance);
+    return Stream.<Supplier<Optional<Fault>>>of(
+            faults.missing::end,
+            faults.missing::unsure,
+            faults::habit,
+            faults::restart,
+            faults.landing::lateByChange,
+            faults::slip,
+            faults.landing::missedByDrift,
+            faults.landing::missed,
+            faults.landing::change,
+            faults.missing::lateEntry,
+            faults.missing::missed,
+            faults::drift,
+            faults::uneven,
+            faults.missing::cutEnd)
+        .map(Supplier::get)
+        .flatMap(Optional::stream);
+  }
+
+  private Optional<Fault> habit() {
+    return findings.habits().stream()
+        .max(Comparator.comparingDouble(HabitFound::sure))
+        .map(
+            found -> {
+              String nadai =
+                  performance.rounds().stream()
+                      .filter(round -> round.number() == found.round())
+                      .map(round -> Nadai.inWords(round.matrasPerBeat()))
+                      .findFirst()
+                      .orElse("it");
+              return new Fault(
+                  FaultKind.HABIT,
+                  "In round " + found.round() + ", " + nadai + ", " + found.habit().words() + ".",
+                  Practice.change(performance, found.round(), 4, 5, tempo));
+            });
+  }
+
+  private Optional<Fault> restart() {
+    for (int i = 1; i < findings.sollus().size(); i++) {
+      if (findings.alignment().isRestart(findings.sollus().get(i - 1), findings.sollus().get(i))) {
+        int broke = findings.sollus().get(i - 1).place();
+        return Optional.of(
+            new Fault(
+                FaultKind.RESTART,
+                "You broke off after " + places.of(broke) + ", and began again.",
+                Practice.phrase(expected(broke).phrase(), tempo)));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Fault> slip() {
+    PulseLine line = findings.pulse().orElseThrow().line();
+    return Slip.of(findings.alignment(), findings.sollus(), line).stream()
+        .max(Comparator.comparingDouble(slip -> Math.abs(slip.seconds())))
+        .map(
+            slip ->
+                new Fault(
+                    FaultKind.SLIP,
+                    slip.waited()
+                        ? String.format(
+                            Locale.ROOT,
+                            "You waited %.2f s before %s.",
+                            slip.seconds(),
+                            places.of(slip.place()))
+                        : "From "
+                            + places.of(slip.place())
+                            + " on all is displaced: "
+                            + slip.words()
+                            + " before it.",
+                    practiceAt(faultPlace(slip))));
+  }
+
+  /** Where a slip begins: at the first sollu left out, or at the one that came late. */
+  private int faultPlace(Slip slip) {
+    int place = slip.place();
+    while (slip.seconds() < 0
+        && place > 0
+        && findings.sollus().stream().noneMatch(said -> said.place() == slip.place() - 1)
+        && isMissed(place - 1)) {
+      place--;
+    }
+    return place;
+  }
+
+  private boolean isMissed(int place) {
+    return findings.alignment().missed().contains(place);
+  }
+
+  /** The change of nadai if it is there that the fault begins, or else the phrase. */
+  private Practice practiceAt(int place) {
+    int from = place == 0 ? expected(0).matrasPerBeat() : expected(place - 1).matrasPerBeat();
+    return from == expected(place).matrasPerBeat()
+        ? Practice.phrase(expected(place).phrase(), tempo)
+        : Practice.change(
+            performance, expected(place).round(), from, expected(place).matrasPerBeat(), tempo);
+  }
+
+  /** Whether the matras after a change go by at another speed than they should. */
+  static boolean isOff(Quickening change, double beatsPerMinute) {
+    double matra = new MeasuredTempo(beatsPerMinute).beatSeconds() / change.to();
+    double share = Tolerance.displacementSeconds(matra) / matra;
+    return Math.abs(change.ratio() / change.asked() - 1) > share;
+  }
+
+  /** Whether so many are missing that it is worth a word. */
+  static boolean areMissing(int missed, int asked) {
+    return missed > MISSED_SHARE * asked;
+  }
+
+  private Optional<Fault> drift() {
+    double drift = findings.pulse().orElseThrow().driftPercent();
+    return Math.abs(drift) <= DRIFT_PERCENT
+        ? Optional.empty()
+        : Optional.of(new Fault(FaultKind.DRIFT, driftWords(drift) + ".", Practice.pulse(tempo)));
+  }
+
+  /** Without a full stop. */
+  static String driftWords(double driftPercent) {
+    return String.format(
+        Locale.ROOT,
+        "The tempo %s by %.1f %% from the first beat to the last",
+        driftPercent > 0 ? "ran away" : "dragged",
+        Math.abs(driftPercent));
+  }
+
+  private Optional<Fault> uneven() {
+    return MatraEvenness.of(
+            findings.alignment().expected(),
+            findings.sollus(),
+            findings.pulse().orElseThrow().line())
+        .stream()
+        .filter(this::isUneven)
+        .max(Comparator.comparingDouble(place -> Math.abs(place.meanSeconds())))
+        .map(
+            place ->
+                new Fault(
+                    FaultKind.UNEVEN,
+                    String.format(
+                        Locale.ROOT,
+                        "Matra %d of the beat in %s is %.0f ms %s as a rule.",
+                        place.matra(),
+                        Nadai.inWords(place.matrasPerBeat()),
+                        1_000 * Math.abs(place.meanSeconds()),
+                        side(place.meanSeconds())),
+                    Practice.slowly(tempo)));
+  }
+
+  private boolean isUneven(Evenness place) {
+    double matra = new MeasuredTempo(tempo).beatSeconds() / place.matrasPerBeat();
+    double mean = Math.abs(place.meanSeconds());
+    return mean > UNEVEN_TOLERANCES * Tolerance.displacementSeconds(matra)
+        && mean > SURE_SIGMAS * place.spreadSeconds() / Math.sqrt(place.count());
+  }
+
+  private ExpectedSollu expected(int place) {
+    return findings.alignment().expected().get(place);
+  }
+
+  static String side(double seconds) {
+    return seconds > 0 ? "late" : "early";
+  }
+}

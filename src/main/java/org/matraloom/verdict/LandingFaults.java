@@ -1,0 +1,148 @@
+package org.matraloom.verdict;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.matraloom.follow.ExpectedSollu;
+import org.matraloom.measure.Landing;
+import org.matraloom.measure.PulseBefore;
+import org.matraloom.measure.TakeFindings;
+import org.matraloom.score.Nadai;
+import org.matraloom.score.Performance;
+import org.matraloom.time.MeasuredTempo;
+
+/** Faults of a take that show at its landing, told by what caused them. */
+final class LandingFaults {
+
+  /** The speed after a change is the cause if it makes up so much of what the landing is off. */
+  private static final double CAUSE_SHARE = 0.5;
+
+  private final TakeFindings findings;
+  private final Performance performance;
+  private final TakePlaces places;
+  private final double tempo;
+
+  /**
+   * Prepares to look for them.
+   *
+   * @param findings with a pulse
+   * @param performance what was to be said
+   * @param places names the places of the score
+   * @param beatsPerMinute the tempo of the take
+   */
+  LandingFaults(
+      TakeFindings findings, Performance performance, TakePlaces places, double beatsPerMinute) {
+    this.findings = findings;
+    this.performance = performance;
+    this.places = places;
+    this.tempo = beatsPerMinute;
+  }
+
+  /** The matras of the new nadai were too slow or too quick, and so it does not land. */
+  Optional<Fault> lateByChange() {
+    Optional<PulseBefore> before = findings.before();
+    Optional<Landing> off = off();
+    if (before.isEmpty() || off.isEmpty()) {
+      return Optional.empty();
+    }
+    int change = before.get().change();
+    ExpectedSollu first = expected(change);
+    double is = before.get().laterBeatSeconds();
+    double asked = before.get().beatSeconds(findings.alignment().expected());
+    double beats = expected(off.get().place()).beat().minus(first.beat()).toDouble();
+    double caused = (is - asked) * beats;
+    double error = off.get().errorSeconds();
+    if (caused * error <= 0 || Math.abs(caused) < CAUSE_SHARE * Math.abs(error)) {
+      return Optional.empty();
+    }
+    int from = expected(change - 1).matrasPerBeat();
+    double ratio = first.matrasPerBeat() / (double) from;
+    return Optional.of(
+        new Fault(
+            FaultKind.LATE_CHANGE,
+            String.format(
+                Locale.ROOT,
+                "The %s was %.1f %% %s: %.2f times as fast as before instead of %.2f, from %s;"
+                    + " you arrived %.2f s %s.",
+                Nadai.inWords(first.matrasPerBeat()),
+                100 * Math.abs(is / asked - 1),
+                is > asked ? "slow" : "quick",
+                ratio * asked / is,
+                ratio,
+                places.of(change),
+                Math.abs(error),
+                Faults.side(error)),
+            Practice.change(
+                performance,
+                first.round(),
+                from,
+                first.matrasPerBeat(),
+                MeasuredTempo.ofBeat(asked).beatsPerMinute())));
+  }
+
+  /** The pulse ran away or dragged all along, and so it does not land with the beat. */
+  Optional<Fault> missedByDrift() {
+    double drift = findings.pulse().orElseThrow().driftPercent();
+    return Math.abs(drift) <= Faults.DRIFT_PERCENT
+        ? Optional.empty()
+        : off()
+            .filter(landing -> drift * landing.errorSeconds() < 0)
+            .map(
+                landing ->
+                    new Fault(
+                        FaultKind.RUNAWAY,
+                        String.format(
+                            Locale.ROOT,
+                            "%s; you arrived %.2f s %s.",
+                            Faults.driftWords(drift),
+                            Math.abs(landing.errorSeconds()),
+                            Faults.side(landing.errorSeconds())),
+                        Practice.pulse(tempo)));
+  }
+
+  Optional<Fault> missed() {
+    return off()
+        .map(
+            landing ->
+                new Fault(
+                    FaultKind.LANDING,
+                    String.format(
+                        Locale.ROOT,
+                        "It does not land: the last sollu is %.0f ms %s (%.2f matras) by %s, %s.",
+                        1_000 * Math.abs(landing.errorSeconds()),
+                        Faults.side(landing.errorSeconds()),
+                        Math.abs(landing.errorMatras()),
+                        landing.against().words(),
+                        places.of(landing.place())),
+                    Practice.phrase(expected(landing.place()).phrase(), tempo)));
+  }
+
+  /** A change of nadai at a wrong speed that was made good before the end. */
+  Optional<Fault> change() {
+    return findings.changes().stream()
+        .filter(change -> Faults.isOff(change, tempo))
+        .findFirst()
+        .map(
+            change ->
+                new Fault(
+                    FaultKind.CHANGE,
+                    String.format(
+                        Locale.ROOT,
+                        "At the change from %d to %d the matras went %.2f times as fast, not %.2f:"
+                            + " %s.",
+                        change.from(),
+                        change.to(),
+                        change.ratio(),
+                        change.asked(),
+                        places.of(change.place())),
+                    Practice.change(
+                        performance, change.round(), change.from(), change.to(), tempo)));
+  }
+
+  private Optional<Landing> off() {
+    return findings.landing().filter(landing -> !landing.lands());
+  }
+
+  private ExpectedSollu expected(int place) {
+    return findings.alignment().expected().get(place);
+  }
+}

@@ -1,0 +1,99 @@
+package org.matraloom.app.practise;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.matraloom.app.CommandLineRun;
+import org.matraloom.app.cli.ExitCode;
+
+class BreathsCommandTest {
+
+  private static final String FERRY =
+      """
+      title Ferry Song
+      tala  adi
+      tempo 60
+      Drip = (takadimi) x7 tom , . .
+      perform
+        Drip x2 nadai 4
+      """;
+
+  private static final String FLOOD = "tala adi\ntempo 80\nWave = (takadimi takajunu) x12\n";
+
+  @TempDir private Path folder;
+
+  @Test
+  void marksTheBreathsAboveTheWords() throws IOException {
+    CommandLineRun run = breaths(FERRY);
+    assertEquals("", run.err());
+    assertEquals(ExitCode.DONE, run.code());
+    assertTrue(run.out().startsWith("Ferry Song, 60 beats a minute: 1 breath;"), run.out());
+    assertTrue(run.out().contains("  v after the tom on beat 8 (wave): 0.50 s of silence;"));
+  }
+
+  @Test
+  void explainsAnImpossiblePieceAndPrintsScoresThatCureIt() throws IOException {
+    CommandLineRun run = breaths(FLOOD);
+    assertEquals(ExitCode.CHECK_FAILED, run.code());
+    assertTrue(run.out().contains("Too long for one breath: round 1, from Wave (samam) on"));
+    String cure =
+        run.out()
+            .lines()
+            .filter(line -> line.contains("leave out the last"))
+            .findFirst()
+            .orElseThrow();
+    String phrase = cure.substring(cure.indexOf("Wave = "), cure.indexOf("; the landing"));
+    CommandLineRun cured = breaths("tala adi\ntempo 80\n" + phrase + "\n");
+    assertEquals(ExitCode.DONE, cured.code(), cured.out() + cured.err());
+  }
+
+  @Test
+  void jsonGivesPlacesAsExactNumbers() throws IOException {
+    CommandLineRun run = breaths(FERRY, "--json");
+    assertTrue(
+        run.out()
+            .contains(
+                """
+                  "breaths" : [
+                    {
+                      "round" : 1,
+                      "after" : "tom",
+                      "afterBeat" : "7",
+                      "beat" : "15/2",
+                      "beats" : "1/2",
+                      "seconds" : 0.5,
+                      "kind" : "catch",
+                      "from" : "silence",
+                      "cutBeats" : "0",
+                      "endsPhrase" : true,
+                      "beforeNadaiChange" : false
+                    }
+                  ],
+                """),
+        run.out());
+    assertTrue(breaths(FLOOD, "--json").out().contains("\"kind\" : \"added silence\""));
+  }
+
+  @Test
+  void limitsAreTheUsersOwn() throws IOException {
+    assertEquals(ExitCode.CHECK_FAILED, breaths(FERRY, "--sollus", "20").code());
+    assertEquals(ExitCode.DONE, breaths(FERRY, "--longest", "20", "--sollus", "80").code());
+    CommandLineRun wrong = breaths(FERRY, "--shortest", "100");
+    assertEquals(ExitCode.BAD_INPUT, wrong.code());
+    assertEquals("matraloom: shortest breath in ms is 250 to 2000, given 100\n", wrong.err());
+  }
+
+  private CommandLineRun breaths(String score, String... options) throws IOException {
+    Path file = Files.writeString(folder.resolve("piece.loom"), score);
+    String[] arguments = new String[options.length + 2];
+    arguments[0] = "breaths";
+    arguments[1] = file.toString();
+    System.arraycopy(options, 0, arguments, 2, options.length);
+    return CommandLineRun.of(arguments);
+  }
+}

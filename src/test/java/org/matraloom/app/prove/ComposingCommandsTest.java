@@ -1,0 +1,156 @@
+package org.matraloom.app.prove;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.matraloom.app.CommandLineRun;
+import org.matraloom.app.cli.ExitCode;
+
+/** The commands for endings, shapes, proposals, conversions and the cut by the beat. */
+class ComposingCommandsTest {
+
+  private static final String LEDGER = "samples-synth/monsoon-ledger.loom";
+
+  @TempDir private Path folder;
+
+  @Test
+  void endingsComeWithBreathAndWords() {
+    List<String> lines = lines("endings", "29", "--tempo", "80");
+    assertEquals("29 matras to fill in 4 a beat at 80 beats a minute:", lines.get(0));
+    assertEquals("7(4)7(4)7 full breath 0.75 s takadimitakita", lines.get(1));
+    assertEquals("9(1)9(1)9 no breath 0.19 s takadimitakatakita", lines.get(2));
+    assertTrue(lines.size() <= 24, "a screenful");
+    assertTrue(lines.get(lines.size() - 1).endsWith("more; --all lists them."));
+    String last = lastOf(lines("endings", "29", "--all"));
+    assertTrue(last.startsWith("1("), last);
+  }
+
+  @Test
+  void aBorrowedMatraIsLabelledInTheSum() {
+    List<String> lines = lines("endings", "128", "--after", "24,75", "--all");
+    assertTrue(
+        lines.stream()
+            .anyMatch(
+                line ->
+                    line.startsWith("10 10 10 ")
+                        && line.endsWith(
+                            "1 matra borrowed from the line before: 24 + 74 + 30 = 128")),
+        lines::toString);
+  }
+
+  @Test
+  void anEndingThatCannotBeSaidOnABreathComesLater() {
+    List<String> slow = lines("endings", "100", "--tempo", "40", "--sollus", "20");
+    String first = slow.get(1).split("\\(")[0];
+    assertTrue(Integer.parseInt(first) <= 20, slow::toString);
+  }
+
+  @Test
+  void fourMatrasHaveNoPlainEnding() {
+    assertTrue(lines("endings", "4").stream().noneMatch(line -> line.endsWith(" s ta")));
+    CommandLineRun none = CommandLineRun.of("endings", "0");
+    assertEquals(ExitCode.BAD_INPUT, none.code());
+    assertTrue(none.err().contains("an ending has 1 to 1000 matras; 0 would be left"), none.err());
+    assertTrue(CommandLineRun.of("endings", "20", "--after", "30").err().contains("-10"));
+  }
+
+  @Test
+  void shapesAreNamed() {
+    assertEquals(
+        "28 + 21 + 14 + 7 = 70: gopuccha (long to short), equal steps of 7\n",
+        CommandLineRun.of("shape", "28", "21", "14", "7").out());
+    assertEquals(
+        List.of(
+            "Song: 80 matras",
+            "purvanga, 44 matras, srotovaha (short to long), equal steps of 2",
+            "Cloud 8 (8)",
+            "Drizzle 10 (18)",
+            "Shower 12 (30)",
+            "Downpour 14 (44)",
+            "uttaranga, 36 matras",
+            "Entry ,; 13 (57)",
+            "Entry ,; 13 (70)",
+            "Entry 10 (80)"),
+        lines("shape", LEDGER));
+    assertEquals(ExitCode.BAD_INPUT, CommandLineRun.of("shape").code());
+    assertEquals(ExitCode.BAD_INPUT, CommandLineRun.of("shape", "x").code());
+  }
+
+  @Test
+  void linesAreProposed() {
+    assertTrue(
+        lines("propose", "--yati", "gopuccha", "--matras", "70")
+            .contains("28 + 21 + 14 + 7 = 70: gopuccha (long to short), equal steps of 7"));
+    assertTrue(
+        lines("propose", "--reduce", "5").contains("5*6 5*4 5*3 5*2 30 + 20 + 15 + 10 = 75"));
+    assertEquals(
+        List.of(
+            "Held longer from line to line:",
+            "5*2 5*3 10 + 15 = 25",
+            "A sollu added at the front:",
+            "tom natom ginatom diginatom tadiginatom 1 + 2 + 3 + 4 + 5 = 15",
+            "A sollu added at the end:",
+            "ta tadi tadigi tadigina tadiginatom 1 + 2 + 3 + 4 + 5 = 15"),
+        lines("propose", "--reduce", "tadiginatom", "--from", "3", "--to", "2", "--grow"));
+    assertTrue(CommandLineRun.of("propose", "--reduce", "hoopla").err().contains("known sollus"));
+    assertEquals(
+        List.of("32 = 4 x 7 + 4: gap of 4", "16 = 2 x 7 + 2: gap of 2", "8 = 1 x 7 + 1: gap of 1"),
+        lines("propose", "--turn", "32"));
+    CommandLineRun none =
+        CommandLineRun.of("propose", "--yati", "sama", "--matras", "31", "--lines", "4");
+    assertEquals(ExitCode.CHECK_FAILED, none.code());
+    assertEquals("No 4 lines of whole matras in this shape come to 31.\n", none.out());
+    assertTrue(CommandLineRun.of("propose").err().contains("say --yati and --matras"));
+  }
+
+  @Test
+  void aScoreIsConvertedAndWritten() throws IOException {
+    List<String> versions = lines("convert", LEDGER);
+    assertTrue(versions.contains("all rounds in khanda nadai (5): 48 beats, lands"));
+    assertTrue(
+        versions.contains(
+            "the last round in tisra nadai (3): 66 2/3 beats, 8 matras (2 2/3 beats) late"));
+    Path copy = folder.resolve("tisra.loom");
+    CommandLineRun run =
+        CommandLineRun.of("convert", LEDGER, "--nadai", "7", "--apply", "1", "-o", copy.toString());
+    assertEquals(ExitCode.DONE, run.code(), run.err());
+    assertEquals(ExitCode.DONE, CommandLineRun.of("check", copy.toString()).code());
+    assertTrue(Files.readString(copy).contains("Song x2  nadai 7"), Files.readString(copy));
+    CommandLineRun seven = CommandLineRun.of("convert", LEDGER, "--tala", "misra chapu");
+    assertTrue(seven.out().startsWith("in misra chapu (7 beats): 56 beats, lands"), seven.out());
+    assertEquals(
+        ExitCode.BAD_INPUT, CommandLineRun.of("convert", LEDGER, "--tala", "nowhere").code());
+  }
+
+  @Test
+  void aRoundIsCutByTheBeat() {
+    List<String> lines = lines("rebar", "samples-synth/gutter-song.loom", "--nadai", "5");
+    assertEquals("Song in chatusra nadai (4): 60 matras, 15 beats", lines.get(0));
+    assertEquals("|| 1 clap ta ki ta tom", lines.get(1));
+    assertEquals("2 wave , , ta ka tom rings over the beat", lines.get(2));
+    assertEquals("Song in khanda nadai (5): 60 matras, 12 beats", lines.get(17));
+    assertEquals("2 wave , ta ka di mi tom rings over the beat", lines.get(19));
+    assertFalse(
+        CommandLineRun.of("rebar", "samples-synth/gutter-song.loom", "--round", "9")
+            .err()
+            .isEmpty());
+  }
+
+  private static List<String> lines(String... arguments) {
+    CommandLineRun run = CommandLineRun.of(arguments);
+    assertEquals("", run.err());
+    assertEquals(ExitCode.DONE, run.code());
+    return run.out().lines().map(line -> line.strip().replaceAll(" +", " ")).toList();
+  }
+
+  private static String lastOf(List<String> lines) {
+    return lines.get(lines.size() - 1);
+  }
+}

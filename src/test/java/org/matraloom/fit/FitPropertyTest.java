@@ -1,0 +1,149 @@
+package org.matraloom.fit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.matraloom.kanakku.Cycles;
+import org.matraloom.schedule.Event;
+import org.matraloom.schedule.ScoreTimeline;
+import org.matraloom.score.Anga;
+import org.matraloom.score.Avartana;
+import org.matraloom.score.Tala;
+import org.matraloom.time.Ratio;
+
+/** Random problems: nothing is left out, and everything found lands when it is laid out. */
+class FitPropertyTest {
+
+  private static final int PROBLEMS = 2_000;
+  private static final int[] NADAIS = {1, 2, 3, 4, 5, 6, 7, 8, 9};
+
+  @Test
+  void bruteForceFindsTheSameAnswers() {
+    Random random = new Random(20_240_808);
+    long found = 0;
+    int empty = 0;
+    for (int i = 0; i < PROBLEMS; i++) {
+      FitProblem problem = problem(random);
+      FitResult result = FitSearch.search(problem, Integer.MAX_VALUE);
+      Set<String> searched =
+          result.answers().stream()
+              .map(a -> key(a.plan(), a.matras(), a.waitMatras(), a.start(), a.eduppu()))
+              .collect(Collectors.toCollection(TreeSet::new));
+      assertEquals(result.count(), searched.size(), "no answer twice: " + problem);
+      assertEquals(bruteForce(problem), searched, problem::toString);
+      result.answers().forEach(FitPropertyTest::landsOnTheTimeline);
+      found += searched.size();
+      empty += searched.isEmpty() ? 1 : 0;
+    }
+    assertTrue(found > PROBLEMS, "answers were found: " + found);
+    assertTrue(empty > PROBLEMS / 50 && empty < PROBLEMS, "some problems had none: " + empty);
+  }
+
+  /** The last sollu said and the landing itself, as the schedule lays them out. */
+  private static void landsOnTheTimeline(FitAnswer answer) {
+    Ratio lastSaid = answer.start();
+    Ratio landing = answer.start();
+    long sollus = 0;
+    for (Event event : ScoreTimeline.of(answer.performance(), 0)) {
+      if (event instanceof Event.SolluSaid said) {
+        lastSaid = said.beat().plus(said.beats());
+        sollus++;
+      } else if (event instanceof Event.Landing landed) {
+        landing = landed.beat();
+      }
+    }
+    assertEquals((long) answer.matras() * answer.plan().rounds().size(), sollus);
+    Ratio cycle = Ratio.of(answer.performance().composition().avartana().beats());
+    assertTrue(landing.minus(answer.eduppu()).dividedBy(cycle).isWhole(), answer::toString);
+    boolean endsInARound =
+        answer.plan().parts().get(answer.plan().parts().size() - 1) instanceof RoundPlan.Part.Round;
+    assertTrue(!endsInARound || lastSaid.equals(landing), answer::toString);
+  }
+
+  /** Lays every combination out, one sollu after another, and looks where the last one ends. */
+  private static Set<String> bruteForce(FitProblem problem) {
+    Set<String> landing = new TreeSet<>();
+    for (RoundPlan plan : problem.plans()) {
+      WholeRange waits = plan.hasOpenWait() ? problem.waits() : WholeRange.only(0);
+      for (int matras = problem.matras().low(); matras <= problem.matras().high(); matras++) {
+        for (int wait = waits.low(); wait <= waits.high(); wait++) {
+          for (Ratio start : problem.starts()) {
+            Ratio end = end(plan, matras, wait, start);
+            for (Ratio eduppu : problem.eduppus()) {
+              if (end.minus(eduppu).dividedBy(problem.avartana().beats()).isWhole()) {
+                landing.add(key(plan, matras, wait, start, eduppu));
+              }
+            }
+          }
+        }
+      }
+    }
+    return landing;
+  }
+
+  private static Ratio end(RoundPlan plan, int matras, int wait, Ratio start) {
+    Ratio now = start;
+    for (RoundPlan.Part part : plan.parts()) {
+      if (part instanceof RoundPlan.Part.Round round) {
+        now = now.plus(Ratio.of(matras, (long) round.nadai() << (round.kalam() - 1)));
+      } else if (part instanceof RoundPlan.Part.Wait known) {
+        now = now.plus(known.beats());
+      } else if (part instanceof RoundPlan.Part.OpenWait open) {
+        now = now.plus(Ratio.of(wait, open.nadai()));
+      }
+    }
+    return now;
+  }
+
+  private static String key(RoundPlan plan, int matras, int wait, Ratio start, Ratio eduppu) {
+    return plan + " " + matras + " " + wait + " " + start + " " + eduppu;
+  }
+
+  private static FitProblem problem(Random random) {
+    Tala tala = new Tala("free", List.of(new Anga.Group(1 + random.nextInt(14))));
+    Avartana avartana = Cycles.of(tala);
+    List<RoundPlan> plans = new ArrayList<>();
+    for (int i = 0; i <= random.nextInt(2); i++) {
+      RoundPlan plan = plan(random);
+      if (!plans.contains(plan)) {
+        plans.add(plan);
+      }
+    }
+    int low = 1 + random.nextInt(40);
+    WholeRange matras = new WholeRange(low, low + random.nextInt(20));
+    WholeRange waits = new WholeRange(random.nextInt(3), 3 + random.nextInt(8));
+    return new FitProblem(
+        avartana, plans, matras, waits, places(random, avartana), places(random, avartana));
+  }
+
+  private static List<Ratio> places(Random random, Avartana avartana) {
+    if (random.nextInt(3) == 0) {
+      return FitProblem.everyPlace(avartana, 1 + random.nextInt(4));
+    }
+    int parts = 1 + random.nextInt(5);
+    return List.of(Ratio.of(random.nextInt(3 * parts) - parts, parts));
+  }
+
+  private static RoundPlan plan(Random random) {
+    List<RoundPlan.Part> parts = new ArrayList<>();
+    int rounds = 1 + random.nextInt(4);
+    for (int round = 0; round < rounds; round++) {
+      int nadai = NADAIS[random.nextInt(NADAIS.length)];
+      parts.add(new RoundPlan.Part.Round(nadai, 1 + random.nextInt(3)));
+      int wait = random.nextInt(6);
+      if (wait == 0) {
+        parts.add(new RoundPlan.Part.Wait(Ratio.of(random.nextInt(9), 1 + random.nextInt(5))));
+      } else if (wait == 1) {
+        parts.add(new RoundPlan.Part.OpenWait(nadai));
+      }
+    }
+    return new RoundPlan(parts);
+  }
+}

@@ -1,0 +1,132 @@
+package org.matraloom.form;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.matraloom.time.Ratio;
+
+class YatiTest {
+
+  /**
+   * Published: 28 21 14 7 (yogeswaran.in, lesson 000013-2); 14 17 20 (rasikas.org, p=380684); 5 4 7
+   * 9 3 4 and the equal lines (mridangams.com, chapter 5). The four middle rows are from memory.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "28 21 14 7, GOPUCCHA, equal steps of 7",
+    "14 17 20, SROTOVAHA, equal steps of 3",
+    "5 4 7 9 3 4, VISHAMA, 'steps -1, +3, +2, -6, +1'",
+    "8 8 8 8, SAMA, no step",
+    "8 8 8, SAMA, no step",
+    "1 2 3 4 5 6 7, SROTOVAHA, equal steps of 1",
+    "7 6 5 4 3 2 1, GOPUCCHA, equal steps of 1",
+    "3 5 7 5 3, MRIDANGA, equal steps of 2",
+    "7 5 3 5 7, DAMARU, equal steps of 2",
+    "9 7 4, GOPUCCHA, 'steps -2, -3'",
+    "8 8 6 6 4 4, GOPUCCHA, 'steps 0, -2, 0, -2, 0'",
+    "3 7 5, MRIDANGA, 'steps +4, -2'",
+    "7 5, NONE, equal steps of 2",
+    "7, NONE, no step",
+    "8 8 4, NONE, 'steps 0, -4'",
+    "3 5 4 6, VISHAMA, 'steps +2, -1, +2'"
+  })
+  void namesShapesAndSteps(String lengths, Yati shape, String steps) {
+    List<Ratio> lines =
+        Arrays.stream(lengths.split(" ")).map(n -> Ratio.of(Long.parseLong(n))).toList();
+    assertEquals(shape, Yati.of(lines));
+    assertEquals(steps, YatiSteps.of(lines).inWords());
+  }
+
+  @Test
+  void noLinesHaveNoShape() {
+    assertEquals(Yati.NONE, Yati.of(List.of()));
+    assertTrue(YatiSteps.of(List.of()).areEqual());
+  }
+
+  @Test
+  void generatedListsAreNamedRightly() {
+    Random random = new Random(67);
+    int seen = 0;
+    for (int i = 0; i < 400; i++) {
+      Yati shape = Yati.values()[i % 6];
+      List<Integer> lines = generated(shape, random);
+      assertEquals(shape, Yati.ofMatras(lines), lines::toString);
+      List<Integer> turned = new ArrayList<>(lines);
+      Collections.reverse(turned);
+      Yati backwards =
+          switch (shape) {
+            case GOPUCCHA -> Yati.SROTOVAHA;
+            case SROTOVAHA -> Yati.GOPUCCHA;
+            default -> shape;
+          };
+      assertEquals(backwards, Yati.ofMatras(turned), turned::toString);
+      seen++;
+    }
+    assertEquals(400, seen);
+  }
+
+  private static List<Integer> generated(Yati shape, Random random) {
+    int down = 2 + random.nextInt(4);
+    List<Integer> falling = new ArrayList<>(List.of(60 + random.nextInt(20)));
+    for (int i = 0; i < down; i++) {
+      falling.add(falling.get(i) - 1 - random.nextInt(9));
+    }
+    List<Integer> rising = new ArrayList<>(falling);
+    Collections.reverse(rising);
+    return switch (shape) {
+      case SAMA -> Collections.nCopies(3 + random.nextInt(5), 1 + random.nextInt(30));
+      case GOPUCCHA -> falling;
+      case SROTOVAHA -> rising;
+      case MRIDANGA -> joined(rising, falling.subList(1, 2 + random.nextInt(down)));
+      case DAMARU -> joined(falling, rising.subList(1, 2 + random.nextInt(down)));
+      default -> joined(falling, falling);
+    };
+  }
+
+  private static List<Integer> joined(List<Integer> first, List<Integer> second) {
+    List<Integer> both = new ArrayList<>(first);
+    both.addAll(second);
+    return both;
+  }
+
+  @Test
+  void proposalsHaveTheShapeAndTheTotal() {
+    int seen = 0;
+    for (Yati shape : Yati.values()) {
+      for (int lines = 3; lines <= 7; lines++) {
+        for (int total = 10; total <= 90; total++) {
+          for (List<Integer> proposal : YatiProposals.lines(shape, total, lines)) {
+            assertEquals(lines, proposal.size());
+            assertEquals(total, proposal.stream().mapToInt(Integer::intValue).sum());
+            assertEquals(shape, Yati.ofMatras(proposal), proposal::toString);
+            assertTrue(proposal.stream().allMatch(line -> line >= 1));
+            seen++;
+          }
+        }
+      }
+    }
+    assertTrue(seen > 500, "proposals were made: " + seen);
+  }
+
+  /** 70 = 28 + 21 + 14 + 7 (yogeswaran.in, lesson 000013-2). */
+  @Test
+  void proposesThePublishedCowsTail() {
+    assertTrue(YatiProposals.lines(Yati.GOPUCCHA, 70, 4).contains(List.of(28, 21, 14, 7)));
+    assertTrue(YatiProposals.lines(Yati.SROTOVAHA, 51, 3).contains(List.of(14, 17, 20)));
+    assertTrue(YatiProposals.lines(Yati.MRIDANGA, 23, 5).contains(List.of(3, 5, 7, 5, 3)));
+    assertTrue(YatiProposals.lines(Yati.DAMARU, 27, 5).contains(List.of(7, 5, 3, 5, 7)));
+    assertEquals(List.of(List.of(8, 8, 8, 8)), YatiProposals.lines(Yati.SAMA, 32, 4));
+    assertFalse(YatiProposals.lines(Yati.VISHAMA, 40, 5).isEmpty());
+    assertThrows(IllegalArgumentException.class, () -> YatiProposals.lines(Yati.SAMA, 32, 2));
+  }
+}
