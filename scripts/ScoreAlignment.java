@@ -1,3 +1,4 @@
+import org.matraloom.follow.Aligner;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -39,7 +40,7 @@ final class ScoreAlignment {
         throw new IOException(file + ": " + score.size() + " in the score, " + truth.length);
       }
       try (Recording recording = Recordings.open(Path.of(file))) {
-        report(file, score, truth, Alignment.of(score, OnsetCurve.of(recording)));
+        report(file, score, truth, Aligner.of(score, OnsetCurve.of(recording)));
       }
     }
   }

@@ -114,6 +114,19 @@ class ArchitectureTest {
   }
 
   @Test
+  void noMoreThanTwoClassesOfARoomStandInACircle() {
+    Map<String, Set<String>> arrows = new TreeMap<>();
+    for (JavaClass type : classes) {
+      Set<String> to = arrows.computeIfAbsent(fileOf(type), file -> new TreeSet<>());
+      known(type).forEach(target -> to.add(fileOf(target)));
+    }
+    assertTrue(arrows.size() > 500, "classes were found: " + arrows.size());
+    arrows.forEach((file, to) -> to.remove(file));
+    assertFalse(circles(arrows, 2).isEmpty(), "circles of two are seen");
+    assertEquals(List.of(), circles(arrows, 3));
+  }
+
+  @Test
   void noRoomIsTooFull() {
     Map<String, Set<String>> files = new TreeMap<>();
     classes.forEach(

@@ -6,9 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.matraloom.onset.Onset;
-import org.matraloom.onset.OnsetCurve;
 import org.matraloom.onset.SoundLevels;
-import org.matraloom.score.Lexicon;
 
 /**
  * A take held against its score: which sollu was said when, which were missed, what was added.
@@ -135,44 +133,6 @@ public record Alignment(
       }
     }
     return new Alignment(expected, onsets, said, pauses, recorded, unsure, unsaid, lagSeconds);
-  }
-
-  /**
-   * Aligns a take.
-   *
-   * <p>The take may begin late, be up to a quarter slower or faster than the score, drift, miss or
-   * double sollus, hold other sounds, and begin again at a round or a phrase.
-   *
-   * @param expected the sollus of the score, in order
-   * @param curve what was heard
-   * @return the best alignment
-   */
-  public static Alignment of(List<ExpectedSollu> expected, OnsetCurve curve) {
-    return of(expected, curve, curve.heard(LEAST_CONFIDENCE), Lexicon.standard());
-  }
-
-  /**
-   * Aligns onsets.
-   *
-   * @param expected the sollus of the score, in order
-   * @param curve the recording in which they were heard
-   * @param onsets what was heard, in order of time
-   * @param lexicon what the score was read with
-   * @return the best alignment
-   */
-  public static Alignment of(
-      List<ExpectedSollu> expected, OnsetCurve curve, List<Onset> onsets, Lexicon lexicon) {
-    SoundColours colours = SoundColours.of(curve.levels(), onsets);
-    PairingSearch.Found found = new PairingSearch(expected, onsets, colours, lexicon).find();
-    return new Alignment(
-        expected,
-        onsets,
-        found.said(),
-        Set.of(),
-        Stretch.whole(expected.size()),
-        found.unsure(),
-        Set.of(),
-        found.lagSeconds());
   }
 
   /**

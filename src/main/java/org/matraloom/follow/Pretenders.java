@@ -98,7 +98,7 @@ public final class Pretenders {
             .toList();
     return unlike.isEmpty()
         ? alignment
-        : leftOut(Alignment.of(alignment.expected(), curve, left, lexicon), curve, lexicon);
+        : leftOut(Aligner.of(alignment.expected(), curve, left, lexicon), curve, lexicon);
   }
 
   private static List<List<Alignment.Said>> parts(List<Alignment.Said> said) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.matraloom.breath.BreathPlan;
 import org.matraloom.breath.BreathPlanner;
 import org.matraloom.breath.BreathSettings;
+import org.matraloom.follow.Aligner;
 import org.matraloom.follow.Alignment;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.Pretenders;
@@ -102,7 +103,7 @@ public record TakeFindings(
       BreathPlan plan) {
     Alignment alignment =
         Pretenders.leftOut(
-                Alignment.of(
+                Aligner.of(
                     ExpectedSollu.of(timeline),
                     curve,
                     curve.heard(Alignment.LEAST_CONFIDENCE),

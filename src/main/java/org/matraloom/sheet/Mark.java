@@ -36,10 +36,18 @@ public sealed interface Mark {
    */
   int speed();
 
-  /** The breath that begins in it. */
+  /**
+   * The breath that begins in it.
+   *
+   * @return empty if none does
+   */
   Optional<Breath> breath();
 
-  /** How it is written in plain text. */
+  /**
+   * How it is written in plain text.
+   *
+   * @return a sollu, or a sign of a score
+   */
   String sign();
 
   /**
@@ -61,6 +69,7 @@ public sealed interface Mark {
    * @param sollu the sollu
    * @param text the sollu in the script of the page
    * @param opens whether a named phrase or a group begins with it
+   * @param breath the breath that begins in it; empty if none does
    */
   record Said(
       Ratio beat,
@@ -90,6 +99,7 @@ public sealed interface Mark {
    * @param beats how long it is
    * @param matrasPerBeat how many matras the beat holds, kalam included
    * @param speed how many such marks go into a matra
+   * @param breath the breath that begins in it; empty if none does
    */
   record Karvai(Ratio beat, Ratio beats, int matrasPerBeat, int speed, Optional<Breath> breath)
       implements Mark {
@@ -106,6 +116,7 @@ public sealed interface Mark {
    * @param beats how long it is
    * @param matrasPerBeat how many matras the beat holds, kalam included
    * @param speed how many such marks go into a matra
+   * @param breath the breath that begins in it; empty if none does
    */
   record Silent(Ratio beat, Ratio beats, int matrasPerBeat, int speed, Optional<Breath> breath)
       implements Mark {

@@ -32,7 +32,13 @@ public record Row(
     breaths = List.copyOf(breaths);
   }
 
-  /** The breaths that begin between two places, the second not included. */
+  /**
+   * The breaths that begin between two places, the second not included.
+   *
+   * @param from in beats of the performance
+   * @param to the same; later
+   * @return in order of time
+   */
   public List<Breath> breathsIn(Ratio from, Ratio to) {
     return breaths.stream()
         .filter(breath -> breath.startBeat().compareTo(from) >= 0)

@@ -82,7 +82,11 @@ public record Sheet(
     return written;
   }
 
-  /** Whether a breath is marked somewhere. */
+  /**
+   * Whether a breath is marked somewhere.
+   *
+   * @return true if any row has one
+   */
   public boolean marksBreaths() {
     return rows.stream().anyMatch(row -> !row.breaths().isEmpty());
   }

@@ -70,11 +70,11 @@ public final class Cleanness {
     boolean isRight =
         findings.changes().stream()
             .filter(change -> change.round() == round.round())
-            .noneMatch(change -> Faults.isOff(change, tempo));
+            .noneMatch(change -> FaultTerms.isOff(change, tempo));
     boolean isLast = round.round() == performance.rounds().size();
     boolean lands = !isLast || findings.lands();
     boolean isWhole =
-        round.missed() <= MISSED_IN_ROUND || !Faults.areMissing(round.missed(), round.sollus());
+        round.missed() <= MISSED_IN_ROUND || !FaultTerms.areMissing(round.missed(), round.sollus());
     return isHeld && isRight && lands && isWhole && round.unrecorded() == 0;
   }
 

@@ -10,7 +10,6 @@ import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.measure.Evenness;
 import org.matraloom.measure.HabitFound;
 import org.matraloom.measure.MatraEvenness;
-import org.matraloom.measure.Quickening;
 import org.matraloom.measure.Slip;
 import org.matraloom.measure.TakeFindings;
 import org.matraloom.measure.Tolerance;
@@ -23,20 +22,11 @@ import org.matraloom.time.MeasuredTempo;
 final class Faults {
 
   /**
-   * A change of tempo below this is not noticed: five taps at 60 beats a minute are told from five
-   * at 62.0, but hardly from less (experiments page of the Mazurka Project, mazurka.org.uk).
-   */
-  static final double DRIFT_PERCENT = 100 * 2.0 / 60;
-
-  /**
    * In a performance a place of the beat may be off by twice what is noticed in a row of clicks.
    */
   private static final double UNEVEN_TOLERANCES = 2;
 
   private static final double SURE_SIGMAS = 4;
-
-  /** More than this share of sollus missing is worth a word. */
-  private static final double MISSED_SHARE = 0.02;
 
   private final TakeFindings findings;
   private final Performance performance;
@@ -176,32 +166,12 @@ final class Faults {
             performance, expected(place).round(), from, expected(place).matrasPerBeat(), tempo);
   }
 
-  /** Whether the matras after a change go by at another speed than they should. */
-  static boolean isOff(Quickening change, double beatsPerMinute) {
-    double matra = new MeasuredTempo(beatsPerMinute).beatSeconds() / change.to();
-    double share = Tolerance.displacementSeconds(matra) / matra;
-    return Math.abs(change.ratio() / change.asked() - 1) > share;
-  }
-
-  /** Whether so many are missing that it is worth a word. */
-  static boolean areMissing(int missed, int asked) {
-    return missed > MISSED_SHARE * asked;
-  }
-
   private Optional<Fault> drift() {
     double drift = findings.pulse().orElseThrow().driftPercent();
-    return Math.abs(drift) <= DRIFT_PERCENT
+    return Math.abs(drift) <= FaultTerms.DRIFT_PERCENT
         ? Optional.empty()
-        : Optional.of(new Fault(FaultKind.DRIFT, driftWords(drift) + ".", Practice.pulse(tempo)));
-  }
-
-  /** Without a full stop. */
-  static String driftWords(double driftPercent) {
-    return String.format(
-        Locale.ROOT,
-        "The tempo %s by %.1f %% from the first beat to the last",
-        driftPercent > 0 ? "ran away" : "dragged",
-        Math.abs(driftPercent));
+        : Optional.of(
+            new Fault(FaultKind.DRIFT, FaultTerms.driftWords(drift) + ".", Practice.pulse(tempo)));
   }
 
   private Optional<Fault> uneven() {
@@ -222,7 +192,7 @@ final class Faults {
                         place.matra(),
                         Nadai.inWords(place.matrasPerBeat()),
                         1_000 * Math.abs(place.meanSeconds()),
-                        side(place.meanSeconds())),
+                        FaultTerms.side(place.meanSeconds())),
                     Practice.slowly(tempo)));
   }
 
@@ -235,9 +205,5 @@ final class Faults {
 
   private ExpectedSollu expected(int place) {
     return findings.alignment().expected().get(place);
-  }
-
-  static String side(double seconds) {
-    return seconds > 0 ? "late" : "early";
   }
 }

@@ -70,7 +70,7 @@ final class LandingFaults {
                 ratio,
                 places.of(change),
                 Math.abs(error),
-                Faults.side(error)),
+                FaultTerms.side(error)),
             Practice.change(
                 performance,
                 first.round(),
@@ -82,7 +82,7 @@ final class LandingFaults {
   /** The pulse ran away or dragged all along, and so it does not land with the beat. */
   Optional<Fault> missedByDrift() {
     double drift = findings.pulse().orElseThrow().driftPercent();
-    return Math.abs(drift) <= Faults.DRIFT_PERCENT
+    return Math.abs(drift) <= FaultTerms.DRIFT_PERCENT
         ? Optional.empty()
         : off()
             .filter(landing -> drift * landing.errorSeconds() < 0)
@@ -93,9 +93,9 @@ final class LandingFaults {
                         String.format(
                             Locale.ROOT,
                             "%s; you arrived %.2f s %s.",
-                            Faults.driftWords(drift),
+                            FaultTerms.driftWords(drift),
                             Math.abs(landing.errorSeconds()),
-                            Faults.side(landing.errorSeconds())),
+                            FaultTerms.side(landing.errorSeconds())),
                         Practice.pulse(tempo)));
   }
 
@@ -109,7 +109,7 @@ final class LandingFaults {
                         Locale.ROOT,
                         "It does not land: the last sollu is %.0f ms %s (%.2f matras) by %s, %s.",
                         1_000 * Math.abs(landing.errorSeconds()),
-                        Faults.side(landing.errorSeconds()),
+                        FaultTerms.side(landing.errorSeconds()),
                         Math.abs(landing.errorMatras()),
                         landing.against().words(),
                         places.of(landing.place())),
@@ -119,7 +119,7 @@ final class LandingFaults {
   /** A change of nadai at a wrong speed that was made good before the end. */
   Optional<Fault> change() {
     return findings.changes().stream()
-        .filter(change -> Faults.isOff(change, tempo))
+        .filter(change -> FaultTerms.isOff(change, tempo))
         .findFirst()
         .map(
             change ->

@@ -56,7 +56,7 @@ final class MissingFaults {
     int late = first - findings.alignment().recorded().from();
     boolean isUnsaid = findings.alignment().unsaid().contains(first - 1);
     if (late == 0
-        || !isUnsaid && !Faults.areMissing(late, findings.alignment().recorded().size())) {
+        || !isUnsaid && !FaultTerms.areMissing(late, findings.alignment().recorded().size())) {
       return Optional.empty();
     }
     return Optional.of(

@@ -26,7 +26,7 @@ final class Praise {
     String all = "all " + asked + (isWhole ? " sollus were said" : " sollus of it were said");
     int missed = findings.alignment().missed().size();
     String words = missed == 0 ? all : asked - missed + " of " + asked + " sollus were heard";
-    if (Math.abs(pulse.driftPercent()) <= Faults.DRIFT_PERCENT && findings.habits().isEmpty()) {
+    if (Math.abs(pulse.driftPercent()) <= FaultTerms.DRIFT_PERCENT && findings.habits().isEmpty()) {
       return String.format(
           Locale.ROOT,
           "The pulse held at %.1f beats a minute, and %s.",

@@ -95,6 +95,6 @@ class AlignmentTest {
 
   private static Alignment align(double[] times, SplittableRandom random) throws IOException {
     SpokenTake take = SpokenTake.syllablesAt(RATE, times, random);
-    return Alignment.of(EXPECTED, OnsetCurve.of(SoundFiles.recording(take.sound(), RATE)));
+    return Aligner.of(EXPECTED, OnsetCurve.of(SoundFiles.recording(take.sound(), RATE)));
   }
 }

@@ -35,7 +35,11 @@ public final class BreathOptions {
       description = "Let every sound ring out; breathe only in silences.")
   private boolean wholeKarvais;
 
-  /** Whether any of them is given. */
+  /**
+   * Whether any of them is given.
+   *
+   * @return true if the user has given at least one
+   */
   public boolean isGiven() {
     return concert
         || wholeKarvais
@@ -44,12 +48,21 @@ public final class BreathOptions {
         || shortestMs != null;
   }
 
-  /** Refuses settings that change nothing that is heard. */
+  /**
+   * Refuses settings that change nothing that is heard.
+   *
+   * @return the error to throw
+   */
   public static UserError unheard() {
     return new UserError("how to breathe is said, but breaths are heard only with --breath-cue");
   }
 
-  /** The plan of a run; whatever shows, speaks, sounds or judges breaths takes them from it. */
+  /**
+   * The plan of a run; whatever shows, speaks, sounds or judges breaths takes them from it.
+   *
+   * @param performance what is said, at its tempo
+   * @return the plan, with the settings of the user
+   */
   public BreathPlan plan(Performance performance) {
     return BreathPlanner.plan(performance, settings());
   }

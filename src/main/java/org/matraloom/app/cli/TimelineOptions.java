@@ -67,7 +67,12 @@ public final class TimelineOptions {
     return shown(composition).timeline();
   }
 
-  /** What is heard, with the plan for what is shown beside it. */
+  /**
+   * What is heard, with the plan for what is shown beside it.
+   *
+   * @param composition what is said
+   * @return its timeline and its breaths
+   */
   public Shown shown(Composition composition) {
     if (countIn < 0 || countIn > ScoreTimeline.MOST_COUNT_IN) {
       throw new UserError(
@@ -84,6 +89,11 @@ public final class TimelineOptions {
     return new Shown(new BreathTimeline(timeline, plan), () -> plan);
   }
 
+  /**
+   * The settings of the breath plan.
+   *
+   * @return as the user has given them, or the usual ones
+   */
   public BreathSettings breaths() {
     return breaths.settings();
   }
