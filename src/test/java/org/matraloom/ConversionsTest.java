@@ -30,23 +30,38 @@ class ConversionsTest {
 
   private static final Map<String, String> MAY_COUNT_SECONDS =
       Map.of(
-          "take/Faults.java", "the share of a minute that a tempo may drift, in percent",
-          "take/Ways.java", "the mean pace of sollus whose tempo may change",
-          "take/RoundMeasure.java", "the slopes between pairs of sollus, before they are a tempo",
-          "sound/WavWriter.java", "minutes of a file, in a message",
-          "app/TakeReport.java", "minutes of voice",
+          "verdict/FaultTerms.java", "the share of a minute that a tempo may drift, in percent",
+          "follow/Ways.java", "the mean pace of sollus whose tempo may change",
+          "measure/RoundMeasure.java",
+              "the slopes between pairs of sollus, before they are a tempo",
+          "wav/WavWriter.java", "minutes of a file, in a message",
+          "app/hear/TakeReport.java", "minutes of voice",
           "breath/Care.java", "minutes of voice",
-          "host/Lap.java", "live playing sets the tempo anew at a beat, with a clock from there",
+          "live/Lap.java", "live playing sets the tempo anew at a beat, with a clock from there",
           "schedule/Timeline.java", "the clock of a timeline");
 
   /**
    * Rooms that work on samples: windows, filters, fades and buffers have a length in seconds, but
    * no place in the music.
    */
-  private static final List<String> ON_SAMPLES = List.of("sound/", "take/", "host/");
+  private static final List<String> ON_SAMPLES =
+      List.of(
+          "device/",
+          "live/",
+          "loudness/",
+          "onset/",
+          "recording/",
+          "retell/",
+          "session/",
+          "sound/",
+          "voice/",
+          "wav/");
 
   private static final Map<String, String> MAY_COUNT_FRAMES =
-      Map.of("app/SpectrogramPicture.java", "pixels a second of a picture of samples");
+      Map.of(
+          "app/write/SpectrogramPicture.java", "pixels a second of a picture of samples",
+          "follow/PairingWalk.java", "a tempo against that of the take, called its rate",
+          "follow/TempoFilter.java", "a tempo against that of the take, called its rate");
 
   @Test
   void beatsAndSecondsMeetInTimeOnly() throws IOException {
