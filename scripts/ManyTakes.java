@@ -9,21 +9,25 @@ import java.nio.file.StandardCopyOption;
 import org.matraloom.app.Main;
 
 /**
- * Measures one take after another in one process, which saves the start of the program for each. Reads lines of score, recording and
- * where the answer goes, apart by tabs; runs the command line "take SCORE RECORDING --json --no-log" on each and says "done".
+ * Measures one take after another in one process, which saves the start of the program for each.
+ * Reads lines of score, recording and where the answer goes, apart by tabs; runs the command line
+ * "take SCORE RECORDING --json --no-log" on each and says "done".
  */
 final class ManyTakes {
 
   private ManyTakes() {}
 
   public static void main(String[] none) throws Exception {
-    BufferedReader lines = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+    BufferedReader lines =
+        new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
     for (String line = lines.readLine(); line != null; line = lines.readLine()) {
       String[] asked = line.split("\t");
       StringWriter told = new StringWriter();
       StringWriter trouble = new StringWriter();
-      int code = Main.run(new PrintWriter(told), new PrintWriter(trouble), "take", asked[0], asked[1], "--json", "--no-log");
-      String text = told.toString().isBlank() ? "exit " + code + ": " + trouble : told.toString();
+      String[] command = {"take", asked[0], asked[1], "--json", "--no-log"};
+      int code = Main.run(new PrintWriter(told), new PrintWriter(trouble), command);
+      String answer = told.toString();
+      String text = answer.isBlank() ? "exit " + code + ": " + trouble : answer;
       Path part = Path.of(asked[2] + ".part");
       Files.writeString(part, text);
       Files.move(part, Path.of(asked[2]), StandardCopyOption.ATOMIC_MOVE);

@@ -35,7 +35,9 @@ class Program:
     """The program in a process that measures one take after another by its own command line."""
 
     def __init__(self, jar):
-        self.process = subprocess.Popen(JAVA + ["-cp", jar, SOURCE], stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True)
+        self.process = subprocess.Popen(
+            JAVA + ["-cp", jar, SOURCE], stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True
+        )
 
     def take(self, stem, path):
         self.process.stdin.write(f"{stem}.loom\t{stem}.wav\t{path}\n")
@@ -50,8 +52,11 @@ class Program:
 
 def fresh(jar, stem, path):
     """The same in a process of its own."""
-    told = subprocess.run(["java", "-XX:TieredStopAtLevel=1", "-jar", jar, "take", stem + ".loom", stem + ".wav", "--json", "--no-log"],
-                          capture_output=True, text=True)
+    told = subprocess.run(
+        ["java", "-XX:TieredStopAtLevel=1", "-jar", jar, "take", stem + ".loom", stem + ".wav", "--json", "--no-log"],
+        capture_output=True,
+        text=True,
+    )
     with open(path + ".part", "w", encoding="utf-8") as text:
         text.write(told.stdout or told.stderr)
     os.replace(path + ".part", path)
@@ -62,8 +67,12 @@ def all_of(jar, folder, names, workers=2, apart=False):
     kept = os.path.join(folder, "answers-" + fingerprint(jar))
     os.makedirs(kept, exist_ok=True)
     found, lock, began = {}, threading.Lock(), time.time()
-    paths = {name: os.path.join(kept, f"{name}-{fingerprint(*(os.path.join(folder, name) + end for end in ('.wav', '.loom')))}.json")
-             for name in names}
+    paths = {
+        name: os.path.join(
+            kept, f"{name}-{fingerprint(*(os.path.join(folder, name) + end for end in ('.wav', '.loom')))}.json"
+        )
+        for name in names
+    }
     for name in names:
         if os.path.exists(paths[name]):
             found[name] = read(paths[name])
@@ -91,8 +100,12 @@ def all_of(jar, folder, names, workers=2, apart=False):
             left = (time.time() - began) / count * (len(asked) - count) / 60
             if sys.stderr.isatty() or count % 10 == 0 or count == len(asked):
                 end = "" if sys.stderr.isatty() else "\n"
-                print(f"{chr(13) if not end else ''}# {count} of {len(asked)} takes measured, about {left:.1f} min left ",
-                      end=end, file=sys.stderr, flush=True)
+                print(
+                    f"{chr(13) if not end else ''}# {count} of {len(asked)} takes measured, about {left:.1f} min left ",
+                    end=end,
+                    file=sys.stderr,
+                    flush=True,
+                )
 
     try:
         with concurrent.futures.ThreadPoolExecutor(workers) as pool:

@@ -4,7 +4,6 @@ import collections
 import re
 
 PAIRED_SECONDS = 0.040
-OFF_MS = 60
 CLEAN = ("none", "odd-ends", "added")
 
 # What the sentence about the one thing that went wrong says. The first that fits counts.
@@ -23,9 +22,17 @@ SENTENCES = [
     ("landing-change", r"nadai.*% (?:slow|quick).*arrived"),
     ("change", r"nadai.*% (?:slow|quick)|times as fast"),
     ("uneven", r"^Matra .* as a rule"),
-    ("first-missing", r"begin(?:s|ning)? .*(?:not said|missing)|first (?:\d+ )?sollus? (?:was|were|is|are) (?:not|missing)|[Tt]he first .*not said"),
+    (
+        "first-missing",
+        r"begin(?:s|ning)? .*(?:not said|missing)|first (?:\d+ )?sollus? (?:was|were|is|are) (?:not|missing)"
+        r"|[Tt]he first .*not said",
+    ),
     ("missing", r"not (?:heard|said)"),
-    ("landing-drift", r"(?:land|arriv|last sollu).*(?:ran|drag|drift|tempo|pulse|slower|quicker)|(?:ran|drag|drift|slower|quicker|tempo|pulse).*(?:land|arriv)"),
+    (
+        "landing-drift",
+        r"(?:land|arriv|last sollu).*(?:ran|drag|drift|tempo|pulse|slower|quicker)"
+        r"|(?:ran|drag|drift|slower|quicker|tempo|pulse).*(?:land|arriv)",
+    ),
     ("landing", r"land|last sollu|arriv"),
     ("drift", r"ran away|dragg|drift|tempo|slow|quick"),
     ("part", r"recording (?:ends|begins)"),
@@ -67,8 +74,11 @@ def places_of(kind, sentence, answer, truth):
         return None
     round_ = int(found.group(1))
     phrase = re.search(r"\" of (\w+)", sentence)
-    return {i for i, p in enumerate(truth["places"])
-            if p["round"] == round_ and (phrase is None or p["phrase"] == phrase.group(1) or p["sollu"] == "")}
+    return {
+        i
+        for i, p in enumerate(truth["places"])
+        if p["round"] == round_ and (phrase is None or p["phrase"] == phrase.group(1) or p["sollu"] == "")
+    }
 
 
 def fits(accepted, kind, sign, places):
@@ -87,7 +97,11 @@ def told(answer):
 def named(truth, answer):
     kind, sentence = told(answer)
     sign, places = sign_of(kind, sentence, answer), places_of(kind, sentence, answer, truth)
-    if kind == "landing" and "landing-drift" in {a["kind"] for a in truth["accept"]} and truth["fault"]["name"] == "drift":
+    if (
+        kind == "landing"
+        and "landing-drift" in {a["kind"] for a in truth["accept"]}
+        and truth["fault"]["name"] == "drift"
+    ):
         return True
     if any(fits(a, kind, sign, places) for a in truth["accept"]):
         return True
@@ -95,13 +109,18 @@ def named(truth, answer):
     if part and answer.get("recorded") and kind in ("clean", "part"):
         return True
     single = [a for a in truth["accept"] if a["kind"] == "clean-but-missed"]
-    return bool(single) and kind == "clean" and any(single[0]["from"] <= p <= single[0]["to"] for p in answer.get("missed", []))
+    return (
+        bool(single)
+        and kind == "clean"
+        and any(single[0]["from"] <= p <= single[0]["to"] for p in answer.get("missed", []))
+    )
 
 
 def paired(truth, answer):
     """(sollus rightly paired, sollus that were said and recorded, of the answer those wrongly paired)
 
-    Rightly: from 40 ms before the audible start to 40 ms after the vowel opens, and nearer to this sound than to the next.
+    Rightly: from 40 ms before the audible start to 40 ms after the vowel opens, and nearer to this sound than
+    to the next.
     """
     at = collections.defaultdict(list)
     sounds = truth["sounds"]
@@ -139,7 +158,7 @@ def advised(truth, answer):
         return None
     text = answer["practice"]
     last = fault.get("last_place", fault["place"])
-    near = truth["places"][max(0, fault["place"] - 1): last + 2]
+    near = truth["places"][max(0, fault["place"] - 1) : last + 2]
     phrases, rounds = {p["phrase"] for p in near}, {p["round"] for p in near}
     found = re.search(r"into round (\d+)", text)
     if found:
@@ -153,94 +172,37 @@ def row(truth, answer):
     kind, sentence = told(answer)
     right, said, wrong = paired(truth, answer)
     clean = truth["fault"]["name"] in CLEAN
-    lands = bool(answer.get("lands")) and kind not in ("doubt", "unsure")
+    lands = bool(answer.get("lands"))
     off = truth["last_off_ms"]
-    result = {"name": truth["name"], "fault": truth["fault"]["name"], "size": truth["fault"].get("size"), "place": truth["fault"].get("place"),
-              "dense": truth["score"]["dense"], "matra": "under 0.15" if 15 / truth["bpm"] < 0.15 else "under 0.2" if 15 / truth["bpm"] < 0.2 else "longer", "sollus": truth["score"]["sollus"], "condition": truth["condition"],
-              "kind": kind, "sentence": sentence or answer.get("failed", ""), "recorded": answer.get("recorded"), "clean": clean,
-              "named": named(truth, answer) and "failed" not in answer,
-              "flattered": lands and True not in truth["lands"],
-              "lands": bool(answer.get("lands")), "lands_right": bool(answer.get("lands")) in truth["lands"],
-              "right": right, "said": said, "wrong": wrong, "pairs_count": not truth.get("alike"),
-              "landing_off": None if kind == "doubt" else landing_off(truth, answer), "last_off_ms": off,
-              "landing_told": 1000 * answer["landing"]["errorSeconds"] if answer.get("landing") and answer["landing"].get("errorSeconds") is not None else None,
-              "landing_true": truth["landing_ms"], "advised": advised(truth, answer)}
+    result = {
+        "name": truth["name"],
+        "fault": truth["fault"]["name"],
+        "size": truth["fault"].get("size"),
+        "place": truth["fault"].get("place"),
+        "dense": truth["score"]["dense"],
+        "matra": "under 0.15" if 15 / truth["bpm"] < 0.15 else "under 0.2" if 15 / truth["bpm"] < 0.2 else "longer",
+        "sollus": truth["score"]["sollus"],
+        "condition": truth["condition"],
+        "kind": kind,
+        "sentence": sentence or answer.get("failed", ""),
+        "recorded": answer.get("recorded"),
+        "clean": clean,
+        "named": named(truth, answer) and "failed" not in answer,
+        "flattered": lands and True not in truth["lands"],
+        "lands": lands,
+        "lands_right": lands in truth["lands"],
+        "right": right,
+        "said": said,
+        "wrong": wrong,
+        "pairs_count": not truth.get("alike"),
+        "landing_off": None if kind == "doubt" else landing_off(truth, answer),
+        "last_off_ms": off,
+        "landing_told": (
+            1000 * answer["landing"]["errorSeconds"]
+            if answer.get("landing") and answer["landing"].get("errorSeconds") is not None
+            else None
+        ),
+        "landing_true": truth["landing_ms"],
+        "advised": advised(truth, answer),
+    }
     return result
-
-
-def percentile(values, share):
-    ordered = sorted(values)
-    if not ordered:
-        return float("nan")
-    at = share * (len(ordered) - 1)
-    low = int(at)
-    high = min(low + 1, len(ordered) - 1)
-    return ordered[low] + (at - low) * (ordered[high] - ordered[low])
-
-
-def summary(rows):
-    faulty, clean = [r for r in rows if not r["clean"]], [r for r in rows if r["clean"]]
-    pairs = [r for r in rows if r["pairs_count"]]
-    off = [r["landing_off"] for r in rows if r["landing_off"] is not None]
-    advice = [r["advised"] for r in faulty if r["advised"] is not None and r["named"]]
-    return {"takes": len(rows), "faulty": len(faulty), "named": sum(r["named"] for r in faulty), "clean": len(clean),
-            "blamed": sum(not r["named"] for r in clean), "doubt": sum(r["kind"] == "doubt" for r in rows),
-            "flattered": sum(r["flattered"] for r in rows), "said": sum(r["said"] for r in pairs), "right": sum(r["right"] for r in pairs),
-            "landings": len(off), "landing_median": percentile(off, .5), "landing_90": percentile(off, .9),
-            "landing_95": percentile(off, .95), "advice": len(advice), "advice_right": sum(advice)}
-
-
-HEAD = f"{'':26} {'takes':>5} {'named':>9} {'blamed':>8} {'doubt':>5} {'flatt.':>6} {'paired %':>8} {'landing off ms: median 90 % 95 %':>33} {'advice':>8}"
-
-
-def line(title, rows):
-    s = summary(rows)
-    share = f"{100 * s['right'] / s['said']:8.2f}" if s["said"] else " " * 8
-    off = f"{s['landing_median']:15.1f} {s['landing_90']:8.1f} {s['landing_95']:8.1f}" if s["landings"] else " " * 33
-    named_, blamed = f"{s['named']}/{s['faulty']}", f"{s['blamed']}/{s['clean']}"
-    return f"{title:26} {s['takes']:5d} {named_:>9} {blamed:>8} {s['doubt']:5d} {s['flattered']:6d} {share} {off} {s['advice_right']:4d}/{s['advice']}"
-
-
-def table(rows):
-    lines = [HEAD, line("all", rows)]
-
-    def split(title, key):
-        values = collections.defaultdict(list)
-        for r in rows:
-            values[key(r)].append(r)
-        lines.append("")
-        lines.extend(line(f"{title} {value}", values[value]) for value in sorted(values, key=str))
-
-    split("", lambda r: "dense" if r["dense"] else "grouped")
-    split("fault", lambda r: r["fault"])
-    split("voice", lambda r: r["condition"]["voice"])
-    split("by", lambda r: "pa-ta-ka" if r["condition"]["threes"] else r["condition"]["placed_by"])
-    split("noise", lambda r: r["condition"]["snr"] or "none")
-    split("jitter", lambda r: f"{r['condition']['jitterMs']:4.0f} ms")
-    split("claps", lambda r: r["condition"]["claps"])
-    split("telephone", lambda r: r["condition"]["telephone"])
-    split("matra s", lambda r: r["matra"])
-    return "\n".join(text.rstrip() for text in lines)
-
-
-def wrong_ones(rows):
-    lines = []
-    for r in rows:
-        faults = []
-        if r["flattered"]:
-            faults.append("FLATTERED")
-        if not r["named"]:
-            faults.append("BLAMED" if r["clean"] else "NOT NAMED")
-        if r["pairs_count"] and r["right"] < 0.97 * r["said"]:
-            faults.append(f"paired {r['right']} of {r['said']}")
-        if r["landing_off"] is not None and r["landing_off"] > 20:
-            faults.append(f"landing told {r['landing_told']:.0f}, true {r['landing_true']}")
-        if r["advised"] is False and r["named"]:
-            faults.append("advice elsewhere")
-        if faults:
-            c = r["condition"]
-            lines.append(f"{r['name']} {r['fault']} {r['size'] if r['size'] is not None else ''} at {r['place']} of {r['sollus']} "
-                         f"({'dense' if r['dense'] else 'grouped'}, {c['voice']} by {'threes, ' if c['threes'] else ''}{c['placed_by']}, "
-                         f"{c['jitterMs']:.0f} ms{', noise %s' % c['snr'] if c['snr'] else ''}{', claps' if c['claps'] else ''}"
-                         f"{', room' if c['room'] else ''}{', telephone' if c['telephone'] else ''}): {'; '.join(faults)} | {r['kind']}: {r['sentence']}")
-    return lines

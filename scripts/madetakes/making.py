@@ -84,8 +84,11 @@ def performed(kind, argument, score, bpm, rng, jitter, claps):
         at, sound = argument
         return make.put_in(tenths(score, at if at < 10 else 9.7), sound)
     if kind == "restart":
-        entries = [i for i, p in enumerate(score.places) if i and (p.first_of_round or (p.first_of_phrase and not score.dense))
-                   and i + argument + 6 < size]
+        entries = [
+            i
+            for i, p in enumerate(score.places)
+            if i and (p.first_of_round or (p.first_of_phrase and not score.dense)) and i + argument + 6 < size
+        ]
         return make.restart(int(rng.choice(entries)), argument, float(rng.uniform(0.6, 2.0))) if entries else None
     if kind == "pause":
         return make.pause(int(rng.integers(4, size - 8)), argument) if size > 20 else None
@@ -114,11 +117,15 @@ def one(number, kind, argument, voice, rng, set_, small=False):
             continue
         if small and len(score.places) > 150:
             continue
-        bpm = 72.0 if kind == "table" else float(score.tempo) * float(rng.uniform(0.88, 1.12) if rng.random() < 0.5 else 1)
+        bpm = (
+            72.0
+            if kind == "table"
+            else float(score.tempo) * float(rng.uniform(0.88, 1.12) if rng.random() < 0.5 else 1)
+        )
         if bpm > 112 or 60 / bpm / 5 < 0.1:
             continue
         claps = kind not in ("restart", "begins_late") and rng.random() < 0.25
-        jitter = float(rng.choice([0, 0.005, 0.01, 0.015, 0.02, 0.025], p=[.15, .2, .25, .2, .1, .1]))
+        jitter = float(rng.choice([0, 0.005, 0.01, 0.015, 0.02, 0.025], p=[0.15, 0.2, 0.25, 0.2, 0.1, 0.1]))
         threes = not voice.ringing and bool(rng.random() < 0.08)
         made = performed(kind, argument, score, bpm, rng, jitter, claps)
         if made is not None:
@@ -127,9 +134,18 @@ def one(number, kind, argument, voice, rng, set_, small=False):
             break
     else:
         raise ValueError(f"no score was found in which {kind} {argument} fits")
-    condition = {"voice": voice.name, "human": voice.human, "ringing": voice.ringing, "jitterMs": 1000 * jitter, "claps": claps,
-                 "placed_by": mixing.MODES[rng.integers(len(mixing.MODES))], "threes": threes,
-                 "room": bool(rng.random() < 0.3), "snr": None, "telephone": bool(rng.random() < 0.12)}
+    condition = {
+        "voice": voice.name,
+        "human": voice.human,
+        "ringing": voice.ringing,
+        "jitterMs": 1000 * jitter,
+        "claps": claps,
+        "placed_by": mixing.MODES[rng.integers(len(mixing.MODES))],
+        "threes": threes,
+        "room": bool(rng.random() < 0.3),
+        "snr": None,
+        "telephone": bool(rng.random() < 0.12),
+    }
     if threes:
         condition["placed_by"] = ["release", "vowel"][rng.integers(2)]
     if rng.random() < 0.3:
@@ -142,6 +158,7 @@ def landings(marks, performance):
     last = [m for m in marks if m["place"] == len(performance.score.places) - 1]
     if not last or not performance.landing:
         return [], False
+
     def shifts(key):
         alike = [m[key] - m["at"] for m in marks if m["sollu"] == last[-1]["sollu"]][:-1]
         usual = float(np.median(alike if len(alike) >= 3 else [m[key] - m["at"] for m in marks]))
@@ -157,7 +174,9 @@ def write(folder, name, score, performance, condition, voice, rng):
     if condition["claps"]:
         first_beat = 60 / performance.bpm * {"adi": 8, "rupaka": 6, "misra chapu": 7}[score.tala] + 0.3
     lead_ms = float(rng.uniform(-35, 5)) if condition["claps"] else 0.0
-    out, marks = mixing.placed(performance, voice, rng, condition["placed_by"], condition["threes"], first_beat + lead_ms / 1000)
+    out, marks = mixing.placed(
+        performance, voice, rng, condition["placed_by"], condition["threes"], first_beat + lead_ms / 1000
+    )
     if condition["room"]:
         out = mixing.room(out, rng)
     if condition["claps"]:
@@ -172,7 +191,7 @@ def write(folder, name, score, performance, condition, voice, rng):
         out = out[: int((performance.end_cut + first_beat) * RATE)]
     if performance.begin_cut is not None:
         begin = performance.begin_cut + first_beat
-        out = out[int(begin * RATE):]
+        out = out[int(begin * RATE) :]
     if condition["snr"]:
         out = mixing.noisy(out, condition["snr"], rng)
     else:
@@ -190,14 +209,35 @@ def write(folder, name, score, performance, condition, voice, rng):
     landing, known = landings(kept, performance)
     lands = performance.lands
     error = [1000 * m["at"] - 1000 * m["due"] for m in kept if m["place"] == len(score.places) - 1][-1:]
-    truth = {"format": FORMAT, "name": name, "score": {"tala": score.tala, "tempo": str(score.tempo), "plan": score.plan,
-                                                         "dense": score.dense, "shape": score.shape, "sollus": len(score.places)},
-             "bpm": performance.bpm, "lead_ms": lead_ms, "condition": condition, "fault": performance.fault,
-             "accept": performance.accept, "lands": lands, "landing_ms": landing, "landing_known": known,
-             "last_off_ms": error[0] if error else None, "recorded": list(performance.recorded), "alike": performance.alike,
-             "places": [{"sollu": p.sollu, "beat": str(p.beat), "round": p.round, "phrase": p.phrase, "nadai": p.nadai}
-                        for p in score.places],
-             "sounds": kept, "seconds": length}
+    truth = {
+        "format": FORMAT,
+        "name": name,
+        "score": {
+            "tala": score.tala,
+            "tempo": str(score.tempo),
+            "plan": score.plan,
+            "dense": score.dense,
+            "shape": score.shape,
+            "sollus": len(score.places),
+        },
+        "bpm": performance.bpm,
+        "lead_ms": lead_ms,
+        "condition": condition,
+        "fault": performance.fault,
+        "accept": performance.accept,
+        "lands": lands,
+        "landing_ms": landing,
+        "landing_known": known,
+        "last_off_ms": error[0] if error else None,
+        "recorded": list(performance.recorded),
+        "alike": performance.alike,
+        "places": [
+            {"sollu": p.sollu, "beat": str(p.beat), "round": p.round, "phrase": p.phrase, "nadai": p.nadai}
+            for p in score.places
+        ],
+        "sounds": kept,
+        "seconds": length,
+    }
     with open(os.path.join(folder, name + ".loom"), "w", encoding="utf-8") as text:
         text.write(score.text)
     mixing.finished(os.path.join(folder, name + ".wav"), out, rate, float(rng.uniform(0.15, 0.8)))

@@ -35,12 +35,17 @@ def varied(sound, speed):
     """The sound a little faster or slower, as no two are said alike."""
     at = np.arange(0, len(sound.samples) - 1, speed)
     samples = np.interp(at, np.arange(len(sound.samples)), sound.samples)
-    return dataclasses.replace(sound, samples=samples, start=int(sound.start / speed), attack=int(sound.attack / speed),
-                               vowel=int(sound.vowel / speed))
+    return dataclasses.replace(
+        sound,
+        samples=samples,
+        start=int(sound.start / speed),
+        attack=int(sound.attack / speed),
+        vowel=int(sound.vowel / speed),
+    )
 
 
 def placed(performance, voice, rng, mode, threes, lead):
-    """The voice alone, and the marks of every sound of the performance, in seconds; time 0 is the first beat less `lead`."""
+    """The voice alone, and the marks of every sound in seconds; the first beat is at `lead`."""
     sollus = sorted({s.sollu for s in performance.said})
     cast = voice.cast(sollus, rng)
     three = voice.three(rng) if threes else None
@@ -60,7 +65,9 @@ def placed(performance, voice, rng, mode, threes, lead):
         samples, skipped = sound.samples * 10 ** (rng.normal(0, 1.2) / 20), 0
         if number:
             before = picked[number - 1]
-            earliest = before[2] + before[1].attack + int(0.55 * max(begin + sound.attack - before[2] - before[1].attack, 0))
+            earliest = (
+                before[2] + before[1].attack + int(0.55 * max(begin + sound.attack - before[2] - before[1].attack, 0))
+            )
             skipped = int(np.clip(earliest - begin, 0, sound.attack))
         begin += skipped
         samples = samples[skipped:].copy()
@@ -77,12 +84,22 @@ def placed(performance, voice, rng, mode, threes, lead):
                 fade = min(int(0.012 * RATE), cut // 2)
                 samples[-fade:] *= np.linspace(1, 0, fade)
         low, high = max(begin, 0), min(begin + len(samples), size)
-        out[low:high] += samples[low - begin: high - begin]
+        out[low:high] += samples[low - begin : high - begin]
         origin = begin - skipped
-        marks.append({"place": said.place, "sollu": said.sollu, "sound": sound.name, "extra": said.extra,
-                      "due": said.due + lead, "at": said.at + lead, "start": max(origin + sound.start, begin) / RATE,
-                      "attack": (origin + sound.attack) / RATE, "vowel": (origin + sound.vowel) / RATE,
-                      "sonorant": sound.kind in SONORANT})
+        marks.append(
+            {
+                "place": said.place,
+                "sollu": said.sollu,
+                "sound": sound.name,
+                "extra": said.extra,
+                "due": said.due + lead,
+                "at": said.at + lead,
+                "start": max(origin + sound.start, begin) / RATE,
+                "attack": (origin + sound.attack) / RATE,
+                "vowel": (origin + sound.vowel) / RATE,
+                "sonorant": sound.kind in SONORANT,
+            }
+        )
     return out, marks
 
 
@@ -104,7 +121,9 @@ def clapped(size, score, bpm, lead, rng, style, level):
         time = np.arange(length) / RATE
         if style == "hand":
             clap = rng.normal(0, 1, length) * np.exp(-time / 0.012)
-            clap = signal.sosfilt(signal.butter(2, [900 + rng.uniform(-200, 200), 4000], "bp", fs=RATE, output="sos"), clap)
+            clap = signal.sosfilt(
+                signal.butter(2, [900 + rng.uniform(-200, 200), 4000], "bp", fs=RATE, output="sos"), clap
+            )
         else:
             clap = np.sin(2 * np.pi * (2400 if beat % beats == 0 else 1800) * time) * np.exp(-time / 0.008)
         clap *= level / np.abs(clap).max()
@@ -125,15 +144,22 @@ def odd_sounds(out, first, last, rng):
         time = np.arange(int(length * RATE)) / RATE
         shape = np.sin(np.pi * time / length) ** 0.5
         if kind == 0:
-            sound = sum(np.sin(2 * np.pi * 140 * k * time) / k ** 2 for k in range(1, 6)) * shape * 0.04
+            sound = sum(np.sin(2 * np.pi * 140 * k * time) / k**2 for k in range(1, 6)) * shape * 0.04
         elif kind == 1:
-            noise = signal.sosfilt(signal.butter(2, [400, 2500], "bp", fs=RATE, output="sos"), rng.normal(0, 1, len(time)))
-            sound = noise / np.abs(noise).max() * (np.exp(-time / 0.06) + 0.5 * (time > 0.17) * np.exp(-(time - 0.17) / 0.08)) * 0.25
+            noise = signal.sosfilt(
+                signal.butter(2, [400, 2500], "bp", fs=RATE, output="sos"), rng.normal(0, 1, len(time))
+            )
+            sound = (
+                noise
+                / np.abs(noise).max()
+                * (np.exp(-time / 0.06) + 0.5 * (time > 0.17) * np.exp(-(time - 0.17) / 0.08))
+                * 0.25
+            )
         else:
             sound = np.sin(2 * np.pi * (300 * time + 90 * np.sin(2 * np.pi * 7 * time))) * shape * 0.05
             sound += rng.normal(0, 0.01, len(time)) * shape
         sound = sound[: len(out) - begin]
-        out[begin: begin + len(sound)] += sound
+        out[begin : begin + len(sound)] += sound
     return out
 
 
@@ -143,7 +169,7 @@ def room(out, rng):
     tail = rng.normal(0, 1, len(time)) * 10 ** (-3 * time / length)
     tail = signal.sosfilt(signal.butter(1, 5000, "lp", fs=RATE, output="sos"), tail)
     tail[: int(0.004 * RATE)] = 0
-    tail /= np.sqrt(np.sum(tail ** 2))
+    tail /= np.sqrt(np.sum(tail**2))
     wet = signal.oaconvolve(out, tail)[: len(out)]
     return out + wet * 10 ** (-rng.uniform(4, 12) / 20)
 
@@ -151,9 +177,9 @@ def room(out, rng):
 def noisy(out, snr, rng):
     """Noise at so many dB under the level of the sounding parts."""
     active = out[np.abs(signal.oaconvolve(np.abs(out), np.ones(2205) / 2205, "same")) > 0.01]
-    power = np.mean(active ** 2) if len(active) else np.mean(out ** 2)
+    power = np.mean(active**2) if len(active) else np.mean(out**2)
     noise = signal.lfilter([0.05], [1, -0.95], rng.normal(0, 1, len(out))) * 0.5 + rng.normal(0, 0.05, len(out))
-    return out + noise * np.sqrt(power / np.mean(noise ** 2) * 10 ** (-snr / 10))
+    return out + noise * np.sqrt(power / np.mean(noise**2) * 10 ** (-snr / 10))
 
 
 def telephone(out):

@@ -11,12 +11,22 @@ PHRASE = "takadimi takajunu"
 
 
 def condition_of(voice, rng, jitter, claps=False):
-    return {"voice": voice.name, "human": voice.human, "ringing": voice.ringing, "jitterMs": 1000 * jitter, "claps": claps,
-            "placed_by": mixing.MODES[rng.integers(len(mixing.MODES))], "threes": False, "room": False, "snr": None, "telephone": False}
+    return {
+        "voice": voice.name,
+        "human": voice.human,
+        "ringing": voice.ringing,
+        "jitterMs": 1000 * jitter,
+        "claps": claps,
+        "placed_by": mixing.MODES[rng.integers(len(mixing.MODES))],
+        "threes": False,
+        "room": False,
+        "snr": None,
+        "telephone": False,
+    }
 
 
 def spliced(chosen, seed):
-    """(score, performance, condition, voice, random numbers) of each take of the small fixed set, one after the other."""
+    """(score, performance, condition, voice, random numbers) of each take of the small fixed set."""
     number = 0
 
     def take(matras, plan, jitter, make, tempo=72, words=PHRASE):
@@ -25,7 +35,13 @@ def spliced(chosen, seed):
         voice = chosen[number % len(chosen)]
         number += 1
         score = shapes.dense(f"Take {number}", "adi", tempo, rng, matras, plan, words)
-        return score, make(faults.Maker(score, float(tempo), rng, jitter, False)), condition_of(voice, rng, jitter), voice, rng
+        return (
+            score,
+            make(faults.Maker(score, float(tempo), rng, jitter, False)),
+            condition_of(voice, rng, jitter),
+            voice,
+            rng,
+        )
 
     for percent in PERCENTS:
         yield take(40, [4, 4, 5], 0.008, lambda m, p=percent: m.five(p))
@@ -46,16 +62,30 @@ def quick(chosen, seed, count):
         rng = np.random.default_rng([seed, number, 1000])
         voice = chosen[number % len(chosen)]
         for _ in range(100):
-            tempo, jitter, claps = int(rng.integers(54, 109)), float(rng.choice([0, .005, .01, .015, .02])), bool(rng.random() < 0.2)
+            tempo, jitter, claps = (
+                int(rng.integers(54, 109)),
+                float(rng.choice([0, 0.005, 0.01, 0.015, 0.02])),
+                bool(rng.random() < 0.2),
+            )
             plan = [[4, 5], [4, 4, 5], [4], [4, 4]][rng.integers(4)]
             if rng.random() < 0.6:
                 words = shapes.DENSE["dev"] + shapes.DENSE["judge"]
-                score = shapes.dense(f"Take {number}", "adi", tempo, rng, int(rng.choice([16, 20, 24, 40])), plan, words[rng.integers(len(words))])
+                score = shapes.dense(
+                    f"Take {number}",
+                    "adi",
+                    tempo,
+                    rng,
+                    int(rng.choice([16, 20, 24, 40])),
+                    plan,
+                    words[rng.integers(len(words))],
+                )
             else:
                 score = shapes.grouped(f"Take {number}", "adi", tempo, rng, 1, plan)
             if not 16 <= len(score.places) <= 90:
                 continue
-            made = one_quick(faults.Maker(score, float(tempo) * float(rng.uniform(0.95, 1.05)), rng, jitter, claps), rng)
+            made = one_quick(
+                faults.Maker(score, float(tempo) * float(rng.uniform(0.95, 1.05)), rng, jitter, claps), rng
+            )
             if made is not None:
                 yield score, made, condition_of(voice, rng, jitter, claps), voice, rng
                 break

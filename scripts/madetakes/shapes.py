@@ -3,9 +3,21 @@
 from dataclasses import dataclass, field
 from fractions import Fraction
 
-WORDS = {"takadimi": "ta ka di mi", "takajunu": "ta ka ju nu", "takita": "ta ki ta", "taka": "ta ka", "dimi": "di mi",
-         "tadiginatom": "ta di gi na tom", "takatakita": "ta ka ta ki ta", "tom": "tom", "dhim": "dhim", "ta": "ta",
-         "tadigina": "ta di gi na", "kitataka": "ki ta ta ka", "tadikitatom": "ta di ki ta tom"}
+WORDS = {
+    "takadimi": "ta ka di mi",
+    "takajunu": "ta ka ju nu",
+    "takita": "ta ki ta",
+    "taka": "ta ka",
+    "dimi": "di mi",
+    "tadiginatom": "ta di gi na tom",
+    "takatakita": "ta ka ta ki ta",
+    "tom": "tom",
+    "dhim": "dhim",
+    "ta": "ta",
+    "tadigina": "ta di gi na",
+    "kitataka": "ki ta ta ka",
+    "tadikitatom": "ta di ki ta tom",
+}
 TALAS = {"adi": 8, "rupaka": 6, "misra chapu": 7}
 
 
@@ -85,10 +97,30 @@ def repeated(words, times):
     return f"({words}) x{times}", line(words) * times
 
 
-DENSE = {"dev": ["takadimi takajunu", "takadimi", "takadimi takita taka", "takatakita", "takita taka takita",
-                 "takadimi takajunu taka", "takita", "takajunu takita taka"],
-         "judge": ["takadimi takajunu", "takadimi", "takita takadimi", "kitataka", "takadimi kitataka", "takatakita takadimi taka",
-                   "tadigina takadimi", "takajunu", "takita takatakita", "takadimi takita takajunu"]}
+DENSE = {
+    "dev": [
+        "takadimi takajunu",
+        "takadimi",
+        "takadimi takita taka",
+        "takatakita",
+        "takita taka takita",
+        "takadimi takajunu taka",
+        "takita",
+        "takajunu takita taka",
+    ],
+    "judge": [
+        "takadimi takajunu",
+        "takadimi",
+        "takita takadimi",
+        "kitataka",
+        "takadimi kitataka",
+        "takatakita takadimi taka",
+        "tadigina takadimi",
+        "takajunu",
+        "takita takatakita",
+        "takadimi takita takajunu",
+    ],
+}
 
 
 def dense(name, tala, tempo, rng, matras, plan, words):
@@ -106,9 +138,22 @@ def dense(name, tala, tempo, rng, matras, plan, words):
 def grouped(name, tala, tempo, rng, size, plan):
     """A purvanga that grows or shrinks and a mora said three times, with karvais."""
     size = max(1, size)
-    body = ["takadimi takajunu", "takita taka", "takadimi takita", "takita", "takadimi taka takita", "kitataka takadimi"]
+    body = [
+        "takadimi takajunu",
+        "takita taka",
+        "takadimi takita",
+        "takita",
+        "takadimi taka takita",
+        "kitataka takadimi",
+    ]
     ends = ["tom , ,", "tom ;", "tom , ; ", "dhim , ,", "tom ,"]
-    moras = ["takadimi tadiginatom", "tadiginatom", "takita tadiginatom", "takadimi takita tadikitatom", "taka tadiginatom"]
+    moras = [
+        "takadimi tadiginatom",
+        "tadiginatom",
+        "takita tadiginatom",
+        "takadimi takita tadikitatom",
+        "taka tadiginatom",
+    ]
     names = ["Drip", "Trickle", "Stream", "River", "Flood", "Weir", "Mouth", "Delta"]
     end = ends[rng.integers(len(ends))]
     phrases, song = {}, []
@@ -123,7 +168,7 @@ def grouped(name, tala, tempo, rng, size, plan):
     length = sum(m for part in song for _, m in phrases[part][1]) + 3 * len(line(mora)) + 2 * gap
     missing = -length % need
     if missing:
-        tail = (["takadimi"] * (missing // 4) + ["taka"] * (missing % 4 // 2) + ["ta"] * (missing % 2))
+        tail = ["takadimi"] * (missing // 4) + ["taka"] * (missing % 4 // 2) + ["ta"] * (missing % 2)
         phrases["Bend"] = (" ".join(tail), line(" ".join(tail)))
         song.append("Bend")
     phrases["Fall"], phrases["Last"] = (held, line(held)), (mora, line(mora))
@@ -142,8 +187,10 @@ def groups(name, tala, tempo, rng, plan):
     length = sum(m for _, m in tail[1])
     fill = -length % need + need * int(rng.integers(0, 2))
     words4 = line(f"{'takadimi ' * (fill // 4)}{'taka ' * (fill % 4 // 2)}{'ta ' * (fill % 2)}")
-    phrases = {"Mist": (f"{'takadimi ' * (fill // 4)}{'taka ' * (fill % 4 // 2)}{'ta ' * (fill % 2)}".strip(), words4),
-               "Gate": (tail[0], tail[1])}
+    phrases = {
+        "Mist": (f"{'takadimi ' * (fill // 4)}{'taka ' * (fill % 4 // 2)}{'ta ' * (fill % 2)}".strip(), words4),
+        "Gate": (tail[0], tail[1]),
+    }
     if not fill:
         del phrases["Mist"]
     return written(name, tala, tempo, phrases, list(phrases), plan, False, "groups")

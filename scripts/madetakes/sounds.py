@@ -25,8 +25,8 @@ class Sound:
     """Samples at RATE; marks in samples from the beginning of them."""
 
     name: str
-    kind: str       # the consonant it begins with, or the stroke
-    group: str      # sounds of different groups never meet in a take (the pitch of a drum)
+    kind: str  # the consonant it begins with, or the stroke
+    group: str  # sounds of different groups never meet in a take (the pitch of a drum)
     samples: np.ndarray
     start: int
     attack: int
@@ -44,8 +44,11 @@ def read(path):
         if found.ndim > 1:
             found = found.mean(axis=1)
         return found if rate == RATE else signal.resample_poly(found, RATE, rate)
-    raw = subprocess.run(["ffmpeg", "-v", "error", "-i", path, "-ac", "1", "-ar", str(RATE), "-f", "f32le", "-"],
-                         capture_output=True, check=True).stdout
+    raw = subprocess.run(
+        ["ffmpeg", "-v", "error", "-i", path, "-ac", "1", "-ar", str(RATE), "-f", "f32le", "-"],
+        capture_output=True,
+        check=True,
+    ).stdout
     return np.frombuffer(raw, np.float32).astype(float)
 
 
@@ -64,7 +67,9 @@ def marked(name, kind, group, samples, attack=None, least_rise_db=9, ringing=Fal
     peak, floor = whole.max(), np.percentile(whole, 5)
     if attack is None:
         band = level(signal.sosfilt(OPEN, samples), 4 * HOP) if kind in HISS else high  # the vowel after the hiss
-        clear = np.maximum(band, max(band.max() - (45 if kind not in VOICED | HISS else 22), np.percentile(band, 5) + 6))
+        clear = np.maximum(
+            band, max(band.max() - (45 if kind not in VOICED | HISS else 22), np.percentile(band, 5) + 6)
+        )
         rise = clear[4:] - clear[:-4]  # over 8 ms
         loud = int(np.argmax(whole > peak - 6))
         rise = rise[: loud + 5]
@@ -78,7 +83,7 @@ def marked(name, kind, group, samples, attack=None, least_rise_db=9, ringing=Fal
                 found -= 1
         while found + 1 < len(rise) and rise[found + 1] > rise[found]:
             found += 1
-        steps = np.diff(clear[found: found + 5])
+        steps = np.diff(clear[found : found + 5])
         attack = (found + int(np.argmax(steps)) + 1) * HOP
     quiet = max(peak - 36, floor + 8)
     step = min(attack // HOP, len(whole) - 1)
@@ -92,7 +97,7 @@ def marked(name, kind, group, samples, attack=None, least_rise_db=9, ringing=Fal
             gap += 1
     start = min(first * HOP, attack)
     voiced = level(signal.sosfilt(OPEN, samples), 5 * HOP)
-    after = voiced[attack // HOP: attack // HOP + (150 if kind == "?" else 75)]
+    after = voiced[attack // HOP : attack // HOP + (150 if kind == "?" else 75)]
     if len(after) < 20:
         return None
     vowel = attack + int(np.argmax(after > after.max() - 12)) * HOP
@@ -117,17 +122,17 @@ def syllable(smooth, vowel):
     step = vowel // HOP + 15
     if step >= len(smooth):
         return len(smooth) * HOP
-    loudest = smooth[vowel // HOP: step].max()
+    loudest = smooth[vowel // HOP : step].max()
     for at in range(step, len(smooth)):
         loudest = max(loudest, smooth[at])
-        if smooth[at] < loudest - 9 and smooth[at: at + 150].max() > smooth[at] + 4:
+        if smooth[at] < loudest - 9 and smooth[at : at + 150].max() > smooth[at] + 4:
             return at * HOP
     return len(smooth) * HOP
 
 
 def opening(high, attack):
     """Where the murmur of a nasal or the like opens: the steepest rise after its beginning, or `attack`."""
-    part = high[attack // HOP + 10: attack // HOP + 100]
+    part = high[attack // HOP + 10 : attack // HOP + 100]
     if len(part) < 20:
         return attack
     rise = part[6:] - part[:-6]
@@ -150,7 +155,7 @@ def from_take(path, kind_of, ringing):
             continue
         following = onsets[at + 1] if at + 1 < len(onsets) else len(samples) / RATE
         before = int((onsets[at] - lead) * RATE)
-        piece = samples[before: int((following - (0.004 if ringing else 0.045)) * RATE)]
+        piece = samples[before : int((following - (0.004 if ringing else 0.045)) * RATE)]
         kind, group = kind_of(name)
         sound = marked(name, kind, group, piece, attack=int(round(onsets[at] * RATE)) - before, ringing=ringing)
         if sound is not None:

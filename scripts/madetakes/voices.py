@@ -8,37 +8,114 @@ import subprocess
 from . import sounds
 
 PROMPTS = {
-    "en": {"t": "letters/t digits/2 digits/10 digits/12 digits/20 phonetic/t_p digits/today",
-           "k": "letters/k letters/q phonetic/k_p phonetic/q_p", "d": "letters/d phonetic/d_p digits/dollars letters/dash letters/dot",
-           "p": "letters/p phonetic/p_p letters/plus digits/p-m digits/pound", "m": "phonetic/m_p digits/minus digits/million digits/mon-2 digits/mon-4 digits/day-1",
-           "n": "digits/9 digits/19 digits/90 phonetic/n_p digits/mon-10", "j": "letters/j letters/g phonetic/j_p digits/mon-0 digits/mon-5 digits/mon-6",
-           "g": "phonetic/g_p", "b": "letters/b phonetic/b_p digits/billion", "f": "digits/4 digits/5 digits/14 digits/40 phonetic/f_p digits/day-5",
-           "hiss": "digits/3 digits/13 digits/30 digits/thousand", "v": "letters/v phonetic/v_p", "l": "phonetic/l_p", "r": "phonetic/r_p"},
-    "es": {"t": "digits/3 digits/13 digits/30 letters/t", "k": "digits/4 digits/14 digits/15 digits/40 letters/k",
-           "d": "digits/2 digits/10 digits/12 digits/16 digits/17 letters/d digits/day-0 digits/mon-11", "n": "digits/9 digits/90 digits/mon-10",
-           "m": "digits/day-2 digits/day-3 digits/mon-2 digits/mon-4", "p": "letters/p digits/p-m", "b": "digits/20 letters/b letters/v digits/day-5",
-           "l": "digits/day-1", "j": "digits/day-4 digits/mon-5 digits/mon-6", "f": "digits/mon-1", "s": "digits/5 digits/6 digits/7 digits/50"},
-    "fr": {"t": "digits/3 digits/13 digits/30 letters/t", "k": "digits/4 digits/14 digits/15 digits/40 letters/k letters/q",
-           "d": "digits/2 digits/10 digits/12 digits/17 letters/d digits/day-0 digits/mon-11", "n": "digits/9 digits/19 digits/mon-10",
-           "m": "digits/day-2 digits/day-3 digits/mon-2 digits/mon-4", "p": "letters/p letters/plus", "b": "letters/b", "v": "digits/20 letters/v digits/day-5",
-           "l": "digits/day-1", "j": "letters/g letters/j digits/day-4 digits/mon-0 digits/mon-5", "f": "digits/mon-1", "s": "digits/5 digits/6 digits/7"},
-    "it": {"t": "digits/3 digits/13 digits/30 letters/t", "k": "digits/4 digits/14 digits/15 digits/40 letters/q letters/k",
-           "d": "digits/2 digits/10 digits/12 digits/17 letters/d digits/day-0 digits/mon-11", "n": "digits/9 digits/90 digits/mon-10",
-           "m": "digits/day-2 digits/day-3 digits/mon-2 digits/mon-4", "p": "letters/p", "b": "letters/b",
-           "v": "digits/20 letters/v digits/day-5", "l": "digits/day-1 digits/mon-6", "j": "letters/g digits/day-4 digits/mon-0 digits/mon-5",
-           "ch": "digits/5 digits/50 digits/100 letters/c", "f": "digits/mon-1", "s": "digits/6 digits/7"},
-    "ru": {"t": "digits/3 digits/13 digits/30 letters/t", "k": "letters/k phonetic/k_p", "d": "digits/2 digits/9 digits/10 digits/12 digits/20 letters/d",
-           "p": "digits/5 digits/15 digits/50 digits/day-1 letters/p", "m": "digits/mon-2 digits/mon-4 digits/million letters/m",
-           "n": "digits/mon-10 phonetic/n_p letters/n", "b": "letters/b phonetic/b_p", "g": "letters/g phonetic/g_p", "v": "letters/v digits/8 digits/day-2",
-           "ch": "digits/4 digits/day-4", "s": "digits/6 digits/7", "l": "phonetic/l_p"},
+    "en": {
+        "t": "letters/t digits/2 digits/10 digits/12 digits/20 phonetic/t_p digits/today",
+        "k": "letters/k letters/q phonetic/k_p phonetic/q_p",
+        "d": "letters/d phonetic/d_p digits/dollars letters/dash letters/dot",
+        "p": "letters/p phonetic/p_p letters/plus digits/p-m digits/pound",
+        "m": "phonetic/m_p digits/minus digits/million digits/mon-2 digits/mon-4 digits/day-1",
+        "n": "digits/9 digits/19 digits/90 phonetic/n_p digits/mon-10",
+        "j": "letters/j letters/g phonetic/j_p digits/mon-0 digits/mon-5 digits/mon-6",
+        "g": "phonetic/g_p",
+        "b": "letters/b phonetic/b_p digits/billion",
+        "f": "digits/4 digits/5 digits/14 digits/40 phonetic/f_p digits/day-5",
+        "hiss": "digits/3 digits/13 digits/30 digits/thousand",
+        "v": "letters/v phonetic/v_p",
+        "l": "phonetic/l_p",
+        "r": "phonetic/r_p",
+    },
+    "es": {
+        "t": "digits/3 digits/13 digits/30 letters/t",
+        "k": "digits/4 digits/14 digits/15 digits/40 letters/k",
+        "d": "digits/2 digits/10 digits/12 digits/16 digits/17 letters/d digits/day-0 digits/mon-11",
+        "n": "digits/9 digits/90 digits/mon-10",
+        "m": "digits/day-2 digits/day-3 digits/mon-2 digits/mon-4",
+        "p": "letters/p digits/p-m",
+        "b": "digits/20 letters/b letters/v digits/day-5",
+        "l": "digits/day-1",
+        "j": "digits/day-4 digits/mon-5 digits/mon-6",
+        "f": "digits/mon-1",
+        "s": "digits/5 digits/6 digits/7 digits/50",
+    },
+    "fr": {
+        "t": "digits/3 digits/13 digits/30 letters/t",
+        "k": "digits/4 digits/14 digits/15 digits/40 letters/k letters/q",
+        "d": "digits/2 digits/10 digits/12 digits/17 letters/d digits/day-0 digits/mon-11",
+        "n": "digits/9 digits/19 digits/mon-10",
+        "m": "digits/day-2 digits/day-3 digits/mon-2 digits/mon-4",
+        "p": "letters/p letters/plus",
+        "b": "letters/b",
+        "v": "digits/20 letters/v digits/day-5",
+        "l": "digits/day-1",
+        "j": "letters/g letters/j digits/day-4 digits/mon-0 digits/mon-5",
+        "f": "digits/mon-1",
+        "s": "digits/5 digits/6 digits/7",
+    },
+    "it": {
+        "t": "digits/3 digits/13 digits/30 letters/t",
+        "k": "digits/4 digits/14 digits/15 digits/40 letters/q letters/k",
+        "d": "digits/2 digits/10 digits/12 digits/17 letters/d digits/day-0 digits/mon-11",
+        "n": "digits/9 digits/90 digits/mon-10",
+        "m": "digits/day-2 digits/day-3 digits/mon-2 digits/mon-4",
+        "p": "letters/p",
+        "b": "letters/b",
+        "v": "digits/20 letters/v digits/day-5",
+        "l": "digits/day-1 digits/mon-6",
+        "j": "letters/g digits/day-4 digits/mon-0 digits/mon-5",
+        "ch": "digits/5 digits/50 digits/100 letters/c",
+        "f": "digits/mon-1",
+        "s": "digits/6 digits/7",
+    },
+    "ru": {
+        "t": "digits/3 digits/13 digits/30 letters/t",
+        "k": "letters/k phonetic/k_p",
+        "d": "digits/2 digits/9 digits/10 digits/12 digits/20 letters/d",
+        "p": "digits/5 digits/15 digits/50 digits/day-1 letters/p",
+        "m": "digits/mon-2 digits/mon-4 digits/million letters/m",
+        "n": "digits/mon-10 phonetic/n_p letters/n",
+        "b": "letters/b phonetic/b_p",
+        "g": "letters/g phonetic/g_p",
+        "v": "letters/v digits/8 digits/day-2",
+        "ch": "digits/4 digits/day-4",
+        "s": "digits/6 digits/7",
+        "l": "phonetic/l_p",
+    },
 }
 
 # Which beginnings a sollu is given first, with all that are left after them.
-WISHES = {"ta": "th t tth tt p", "ka": "k kh g", "di": "d dh dd ddh dhh b", "mi": "m n p v", "ju": "j jh ch cch c", "jo": "j jh ch cch c",
-          "nu": "n nh nj m l", "ki": "k kh g p", "gi": "g gh k kh b", "na": "n nh m l", "tom": "th t tth b f", "dhim": "dh d dhh dd b",
-          "nam": "n nh nj m", "ri": "r rr l", "ku": "kh k g", "tam": "t tth th"}
-SYNTHETIC = {"ta": "t", "ka": "k", "di": "d", "mi": "m", "ju": "j", "jo": "j", "nu": "n", "ki": "k", "gi": "g", "na": "n", "tom": "t",
-             "dhim": "d", "nam": "n"}
+WISHES = {
+    "ta": "th t tth tt p",
+    "ka": "k kh g",
+    "di": "d dh dd ddh dhh b",
+    "mi": "m n p v",
+    "ju": "j jh ch cch c",
+    "jo": "j jh ch cch c",
+    "nu": "n nh nj m l",
+    "ki": "k kh g p",
+    "gi": "g gh k kh b",
+    "na": "n nh m l",
+    "tom": "th t tth b f",
+    "dhim": "dh d dhh dd b",
+    "nam": "n nh nj m",
+    "ri": "r rr l",
+    "ku": "kh k g",
+    "tam": "t tth th",
+}
+SYNTHETIC = {
+    "ta": "t",
+    "ka": "k",
+    "di": "d",
+    "mi": "m",
+    "ju": "j",
+    "jo": "j",
+    "nu": "n",
+    "ki": "k",
+    "gi": "g",
+    "na": "n",
+    "tom": "t",
+    "dhim": "d",
+    "nam": "n",
+}
 
 
 ALIKE_SECONDS = 0.012
@@ -113,7 +190,7 @@ def colour(name):
 
 
 def alike(fit, sollu, most, rng):
-    """One sound, or up to `most` with the same vowel, nearest to that of the sollu. Words do not stand for one another."""
+    """One sound, or up to `most` with the same vowel, nearest to that of the sollu; of words only one."""
     coloured = [s for s in fit if colour(s.name)]
     if not coloured:
         return [fit[int(rng.integers(len(fit)))]]
@@ -121,9 +198,15 @@ def alike(fit, sollu, most, rng):
     vowel = min((colour(s.name) for s in coloured), key=wish.index)
     same = [s for s in coloured if colour(s.name) == vowel]
     first = same[int(rng.integers(len(same)))]
-    same = [s for s in same if max(abs(s.attack - s.start - first.attack + first.start),
-                                   abs(s.vowel - s.attack - first.vowel + first.attack)) < ALIKE_SECONDS * sounds.RATE]
-    return [same[i] for i in rng.permutation(len(same))[:int(rng.integers(1, most + 1))]]
+    same = [
+        s
+        for s in same
+        if max(
+            abs(s.attack - s.start - first.attack + first.start), abs(s.vowel - s.attack - first.vowel + first.attack)
+        )
+        < ALIKE_SECONDS * sounds.RATE
+    ]
+    return [same[i] for i in rng.permutation(len(same))[: int(rng.integers(1, most + 1))]]
 
 
 def syllables(recordings, numbers, name):
