@@ -76,6 +76,22 @@ class LimiterTest {
     assertEquals(0.25f, left[RATE - 1], "recovered");
   }
 
+  /** What is held back comes back by a factor of e in 80 ms: slow enough not to be heard. */
+  @Test
+  void theGainRecoversInEightyMilliseconds() {
+    float[] left = new float[RATE];
+    Arrays.fill(left, 0.25f);
+    left[10_000] = 4;
+    Limiter limiter = new Limiter(RATE);
+    limiter.process(left, new float[RATE], RATE);
+
+    int from = 10_000 + 2 * limiter.delayFrames();
+    double before = 1 - left[from] / 0.25;
+    double after = 1 - left[from + RATE * 80 / 1000] / 0.25;
+    assertTrue(before > 0.5, "held back by " + before);
+    assertEquals(1 / Math.E, after / before, 0.02);
+  }
+
   @Test
   void bothSidesShareOneGain() {
     float[] left = noise(3, 8_000);

@@ -5,8 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -156,12 +159,52 @@ class FormantVoiceTest {
       line.say("ta", 150);
     }
     FormantVoice voice = SpokenLine.usual();
-    long different =
-        java.util.stream.IntStream.range(1, 22)
-            .mapToObj(i -> line.sound(voice, i).samples())
-            .distinct()
-            .count();
+    List<float[]> takes =
+        IntStream.range(1, 22).mapToObj(i -> line.sound(voice, i).samples()).toList();
+    long different = takes.stream().map(Arrays::hashCode).distinct().count();
     assertEquals(VoiceSettings.MOST_TAKES, different, "no machine gun, and no endless work");
+
+    double[] levels =
+        takes.stream().mapToDouble(FormantVoiceTest::levelDb).distinct().sorted().toArray();
+    double[] periods =
+        takes.stream().mapToDouble(FormantVoiceTest::periodFrames).distinct().sorted().toArray();
+    double levelsApart = levels[levels.length - 1] - levels[0];
+    double periodsApart = periods[periods.length - 1] / periods[0] - 1;
+    assertTrue(levelsApart > 0.3 && levelsApart < 3, "levels apart by dB " + levelsApart);
+    assertTrue(periodsApart > 0.003 && periodsApart < 0.06, "pitches apart by " + periodsApart);
+  }
+
+  private static double levelDb(float[] samples) {
+    double sum = 0;
+    for (float sample : samples) {
+      sum += sample * (double) sample;
+    }
+    return 10 * Math.log10(sum / samples.length);
+  }
+
+  /** The length of a glottal cycle in the vowel: where the sound is most like itself. */
+  private static double periodFrames(float[] samples) {
+    int from = samples.length / 4;
+    int to = samples.length / 2;
+    double[] like = new double[700];
+    for (int lag = 200; lag < like.length; lag++) {
+      double product = 0;
+      double power = 0;
+      double shifted = 0;
+      for (int i = from; i < to; i++) {
+        product += samples[i] * (double) samples[i + lag];
+        power += samples[i] * (double) samples[i];
+        shifted += samples[i + lag] * (double) samples[i + lag];
+      }
+      like[lag] = product / Math.sqrt(power * shifted);
+    }
+    int best =
+        IntStream.range(201, like.length - 1)
+            .boxed()
+            .max(Comparator.comparingDouble(l -> like[l]))
+            .orElseThrow();
+    double bend = like[best - 1] - 2 * like[best] + like[best + 1];
+    return best + (like[best - 1] - like[best + 1]) / (2 * bend);
   }
 
   @ParameterizedTest
