@@ -4,6 +4,7 @@ import java.lang.management.ThreadInfo;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.matraloom.breath.BreathSettings;
 import org.matraloom.live.LivePiece;
 import org.matraloom.live.LivePlayer;
 import org.matraloom.device.SoundDevices;
@@ -42,7 +43,8 @@ final class AudioThreadAllocation {
             new FormantVoice(
                 format.ratePerSecond(), Lexicon.standard(), VoiceSettings.USUAL),
             Optional.empty(),
-            format);
+            format,
+            BreathSettings.study());
     AudioOut out = SoundDevices.find().openOut(Optional.empty(), format, SoundDevices.SAFE_MS);
     try (LivePlayer player = new LivePlayer(live, Optional.empty(), out)) {
       player.open();
