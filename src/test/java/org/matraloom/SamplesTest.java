@@ -83,6 +83,7 @@ class SamplesTest {
     "slow-water, 16, 80 80 80, 56, beat 9 (clap); beat 13 (clap); samam",
     "weir-steps, 8, 16 16 64 16 64, 40, samam; beat 5 (clap); samam; samam; samam",
     "crooked-ladder, 8, 33, 33/4, samam",
+    "last-drop, 8, 40 40 40, 28, beat 5 (clap); beat 7 (clap); samam",
     "leaking-boat, 8, 64 64 64, 224/5, samam; samam; samam"
   })
   void everySampleIsLaidOutAsItsNotesSay(
@@ -150,7 +151,8 @@ class SamplesTest {
     for (String mark :
         List.of(
             ",", ";", "[", "(", ") x2", "{5:", "{3:", "||", " | ", "5*4", "4(1)", "kalam 2",
-            "rest ", "until ", "start ", "eduppu ", "kalai ", "beat 5", "+1/2", "chapu")) {
+            "rest ", "until ", "start ", "eduppu ", "kalai ", "beat 5", "+1/2", "chapu", "stroke ",
+            "after ")) {
       if (all.indexOf(mark) < 0) {
         missing.add(mark);
       }

@@ -17,6 +17,7 @@ import org.matraloom.score.Performance;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Sollu;
 import org.matraloom.score.Span;
+import org.matraloom.score.Stroke;
 import org.matraloom.time.Ratio;
 
 /**
@@ -98,7 +99,18 @@ public final class Unrolled {
         unrolled.silent(span.beats());
       }
     }
+    performance.closing().stroke().ifPresent(stroke -> unrolled.strike(stroke, performance));
     return unrolled.pieces;
+  }
+
+  /** A last stroke without commas fills a beat; with commas it is as long as they say. */
+  private void strike(Stroke stroke, Performance performance) {
+    List<Span.Round> rounds = performance.rounds();
+    Span.Round last = rounds.get(rounds.size() - 1);
+    int perBeat = last.nadai() << (last.kalam() - 1);
+    int matras = stroke.karvai() == 0 ? perBeat : 1 + stroke.karvai();
+    sollu(stroke.sollu(), Ratio.of(1, perBeat), perBeat);
+    ring(Ratio.of(matras - 1, perBeat));
   }
 
   /** The same as lines: from, what, until. */

@@ -166,13 +166,6 @@ final class CureSearch {
   private static Composition with(Composition composition, String phrase, Sequence sequence) {
     Map<String, Sequence> phrases = new LinkedHashMap<>(composition.phrases());
     phrases.put(phrase, sequence);
-    return new Composition(
-        composition.title(),
-        composition.avartana(),
-        composition.tempo(),
-        composition.startBeat(),
-        composition.eduppuBeat(),
-        phrases,
-        composition.plan());
+    return composition.saying(phrases);
   }
 }

@@ -107,7 +107,7 @@ public final class Cures {
     String words = told(changes, "add", "silent matra", "") + "; " + effect(before, after);
     if (before.lands() && !after.lands() && after.startCanMend()) {
       Ratio start = after.startThatLands();
-      changed = startingAt(changed, start);
+      changed = changed.startingAt(start);
       words +=
           ": to land as before, start at "
               + (start.signum() == 0 ? "sam" : "beat " + start.plus(Ratio.ONE).toMixed());
@@ -170,17 +170,6 @@ public final class Cures {
         .distinct()
         .map(name -> name + " = " + ScorePrinter.print(last(changes).phrases().get(name)))
         .collect(Collectors.joining(" and "));
-  }
-
-  private static Composition startingAt(Composition changed, Ratio startBeat) {
-    return new Composition(
-        changed.title(),
-        changed.avartana(),
-        changed.tempo(),
-        startBeat,
-        changed.eduppuBeat(),
-        changed.phrases(),
-        changed.plan());
   }
 
   private static boolean isPossible(Composition changed, BreathSettings settings) {

@@ -3,6 +3,7 @@ package org.matraloom.kanakku;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Nadai;
 import org.matraloom.score.Performance;
@@ -37,9 +38,34 @@ public final class Remarks {
         .limit(MOST_ROUNDS)
         .map(entrance -> onEntrance(entrance, avartana))
         .forEach(remarks::add);
+    lateStroke(performance).ifPresent(remarks::add);
     SpeechRate.of(performance).forEach(rate -> addRate(rate, remarks));
     FalseClaim.in(performance).forEach(claim -> remarks.add(onClaim(claim, avartana)));
     return List.copyOf(remarks);
+  }
+
+  /** The commonest miss: the last stroke stands in the phrase, and so is counted. */
+  private static Optional<String> lateStroke(Performance performance) {
+    Landing landing = Landing.of(performance);
+    List<Span.Round> rounds = performance.rounds();
+    int last = rounds.get(rounds.size() - 1).number();
+    if (landing.missBeats().signum() <= 0 || performance.closing().stroke().isPresent()) {
+      return Optional.empty();
+    }
+    return performance
+        .onlyRounds(last, last)
+        .spoken()
+        .reduce((earlier, later) -> later)
+        .filter(said -> performance.endBeat().minus(said.beat()).equals(landing.missBeats()))
+        .map(said -> said.sollu().spelling())
+        .map(
+            sollu ->
+                "the last sollu, "
+                    + sollu
+                    + ", begins where the piece must land: if it is the last stroke, take it out of"
+                    + " the phrase and write stroke "
+                    + sollu
+                    + " in the head, for it lands by its attack");
   }
 
   private static boolean isChangeInsideAvartana(Entrance entrance) {

@@ -9,7 +9,10 @@ import java.util.function.Function;
 import org.matraloom.notation.Token.Kind;
 import org.matraloom.score.Anga;
 import org.matraloom.score.Avartana;
+import org.matraloom.score.Closing;
 import org.matraloom.score.FingerCustom;
+import org.matraloom.score.Lexicon;
+import org.matraloom.score.Stroke;
 import org.matraloom.score.Tala;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
@@ -19,13 +22,19 @@ final class Headers {
 
   /** The keywords, in the order in which they are usually written. */
   static final List<String> KEYWORDS =
-      List.of("title", "tala", "kalai", "tempo", "start", "eduppu", "fingers");
+      List.of("title", "tala", "kalai", "tempo", "start", "eduppu", "stroke", "after", "fingers");
 
   private static final int LONGEST_TITLE = 200;
   private static final Tempo USUAL_TEMPO = Tempo.of(60);
 
   /** What the headers say. */
-  record Head(String title, Avartana avartana, Tempo tempo, Ratio startBeat, Ratio eduppuBeat) {}
+  record Head(
+      String title,
+      Avartana avartana,
+      Tempo tempo,
+      Ratio startBeat,
+      Ratio eduppuBeat,
+      Closing closing) {}
 
   private record Entry(Token keyword, List<Token> tokens) {
 
@@ -56,10 +65,12 @@ final class Headers {
   }
 
   private final Problems problems;
+  private final ClosingHeaders closing;
   private final Map<String, Entry> entries = new LinkedHashMap<>();
 
-  Headers(Problems problems) {
+  Headers(Lexicon lexicon, Problems problems) {
     this.problems = problems;
+    this.closing = new ClosingHeaders(lexicon, problems);
   }
 
   /** The keyword that a token is, whatever its case. */
@@ -94,7 +105,14 @@ final class Headers {
         avartana,
         value("tempo", this::tempo).orElse(USUAL_TEMPO),
         place("start", avartana),
-        place("eduppu", avartana));
+        place("eduppu", avartana),
+        closing());
+  }
+
+  private Closing closing() {
+    Optional<Stroke> stroke = value("stroke", closing::stroke);
+    int avartanas = value("after", closing::after).orElse(Closing.usualAvartanas(stroke));
+    return new Closing(stroke, avartanas);
   }
 
   /** Stands in for a tala that was not understood, so that places can be read all the same. */

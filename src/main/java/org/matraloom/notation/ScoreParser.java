@@ -31,7 +31,7 @@ final class ScoreParser {
   ScoreParser(Lexicon lexicon, Problems problems) {
     this.lexicon = lexicon;
     this.problems = problems;
-    this.headers = new Headers(problems);
+    this.headers = new Headers(lexicon, problems);
     this.phraseParser = new PhraseParser(lexicon, problems);
   }
 
@@ -98,7 +98,8 @@ final class ScoreParser {
             head.startBeat(),
             head.eduppuBeat(),
             graph.sequences(),
-            check.steps());
+            check.steps(),
+            head.closing());
     check.check(composition, lengths);
     if (problems.hasErrors()) {
       return Optional.empty();

@@ -4,11 +4,13 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.matraloom.score.Avartana;
+import org.matraloom.score.Closing;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Element;
 import org.matraloom.score.FingerCustom;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Step;
+import org.matraloom.score.Stroke;
 import org.matraloom.score.Tala;
 import org.matraloom.time.Ratio;
 
@@ -46,6 +48,7 @@ public final class ScorePrinter {
     header("tempo", tempo(composition.tempo().beatsPerMinute()), text);
     header("start", place(composition.startBeat(), avartana), text);
     header("eduppu", place(composition.eduppuBeat(), avartana), text);
+    closing(composition.closing(), text);
     if (avartana.custom() == FingerCustom.RETURN) {
       header("fingers", "return", text);
     }
@@ -76,6 +79,18 @@ public final class ScorePrinter {
       ringing = element instanceof Element.Group group && group.karvai() > 0;
     }
     return text.toString();
+  }
+
+  private static void closing(Closing closing, StringBuilder text) {
+    closing.stroke().ifPresent(stroke -> header("stroke", stroke(stroke), text));
+    if (closing.avartanas() != Closing.usualAvartanas(closing.stroke())) {
+      header("after", Integer.toString(closing.avartanas()), text);
+    }
+  }
+
+  private static String stroke(Stroke stroke) {
+    int karvai = stroke.karvai();
+    return stroke.sollu().spelling() + " ;".repeat(karvai / 2) + " ,".repeat(karvai % 2);
   }
 
   private static void header(String keyword, String value, StringBuilder text) {

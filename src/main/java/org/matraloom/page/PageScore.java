@@ -44,7 +44,7 @@ final class PageScore {
       json.writeNumberField("tempo", tempo.toDouble());
       json.writeNumberField("cycle", avartana.beats());
       json.writeNumberField("start", sheet.performance().startBeat().toDouble());
-      json.writeNumberField("end", sheet.performance().endBeat().toDouble());
+      json.writeNumberField("end", sheet.performance().handEndBeat().toDouble());
       beats("rows", sheet.rows().stream().map(Row::startBeat).toList(), json);
       beats("marks", marks().stream().map(Mark::beat).toList(), json);
       hand(json);

@@ -82,7 +82,7 @@ public final class DeviationPicture {
   /** Whole avartanas, about eight beats of them, or more where the page would grow too long. */
   private double rowBeats() {
     int usual = Math.max(1, Math.round((float) USUAL_BEATS / cycleBeats));
-    double cycles = (performance.endBeat().toDouble() - firstBeat()) / cycleBeats;
+    double cycles = (performance.soundEndBeat().toDouble() - firstBeat()) / cycleBeats;
     return Math.max(usual, Math.ceil(cycles / MOST_ROWS)) * cycleBeats;
   }
 
@@ -92,7 +92,7 @@ public final class DeviationPicture {
 
   private List<Double> rowStarts() {
     List<Double> starts = new ArrayList<>();
-    double end = performance.endBeat().toDouble();
+    double end = performance.soundEndBeat().toDouble();
     for (double beat = firstBeat(); beat < end; beat += rowBeats()) {
       starts.add(beat);
     }

@@ -173,7 +173,8 @@ public final class SlowedTake {
               .toArray();
       if (said.length > 0) {
         boolean isLast = run == line.runs();
-        double end = isLast ? timeline.performance().endBeat().toDouble() : said[said.length - 1];
+        double end =
+            isLast ? timeline.performance().soundEndBeat().toDouble() : said[said.length - 1];
         for (long beat = (long) Math.floor(said[0]); beat <= end; beat++) {
           beats.add(new Beat(line.secondsAt(beat, run), avartana.isSamam(beat)));
         }

@@ -67,7 +67,7 @@ public final class ScoreTimeline implements Timeline {
 
   @Override
   public Ratio endBeat() {
-    return Ratio.of(performance.endBeat().ceil());
+    return Ratio.of(performance.handEndBeat().ceil());
   }
 
   @Override

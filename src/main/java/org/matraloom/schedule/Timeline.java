@@ -29,7 +29,8 @@ public interface Timeline extends Iterable<Event> {
   Ratio originBeat();
 
   /**
-   * The last position at which anything happens: the beat on or after the landing.
+   * The last position at which anything happens: the beat on or after the landing, or the last one
+   * that the hand goes on after it.
    *
    * @return beats
    */

@@ -17,6 +17,7 @@ import org.matraloom.time.Tempo;
  * @param eduppuBeat where the last matra must end, in beats after samam; negative before it
  * @param phrases the phrases by name, in written order; references form no circle
  * @param plan what is performed, at least one step that says something
+ * @param closing what follows the last matra
  */
 public record Composition(
     String title,
@@ -25,7 +26,8 @@ public record Composition(
     Ratio startBeat,
     Ratio eduppuBeat,
     Map<String, Sequence> phrases,
-    List<Step> plan) {
+    List<Step> plan,
+    Closing closing) {
 
   /** The highest nadai taken, in matras a beat. */
   public static final int HIGHEST_NADAI = 9;
@@ -37,6 +39,28 @@ public record Composition(
   public Composition {
     phrases = Collections.unmodifiableMap(new LinkedHashMap<>(phrases));
     plan = List.copyOf(plan);
+  }
+
+  /**
+   * A composition after whose last matra nothing follows.
+   *
+   * @param title free text, possibly empty
+   * @param avartana the cycle it is set in
+   * @param tempo the tempo of the beat
+   * @param startBeat where the first round begins, in beats after samam
+   * @param eduppuBeat where the last matra must end, in beats after samam
+   * @param phrases the phrases by name, in written order
+   * @param plan what is performed
+   */
+  public Composition(
+      String title,
+      Avartana avartana,
+      Tempo tempo,
+      Ratio startBeat,
+      Ratio eduppuBeat,
+      Map<String, Sequence> phrases,
+      List<Step> plan) {
+    this(title, avartana, tempo, startBeat, eduppuBeat, phrases, plan, Closing.NONE);
   }
 
   /**
@@ -59,6 +83,56 @@ public record Composition(
    * @return a copy
    */
   public Composition at(Tempo other) {
-    return new Composition(title, avartana, other, startBeat, eduppuBeat, phrases, plan);
+    return new Composition(title, avartana, other, startBeat, eduppuBeat, phrases, plan, closing);
+  }
+
+  /**
+   * The same composition in another cycle.
+   *
+   * @param other the cycle to take
+   * @return a copy
+   */
+  public Composition in(Avartana other) {
+    return new Composition(title, other, tempo, startBeat, eduppuBeat, phrases, plan, closing);
+  }
+
+  /**
+   * The same composition with another start.
+   *
+   * @param beat where the first round begins, in beats after samam
+   * @return a copy
+   */
+  public Composition startingAt(Ratio beat) {
+    return new Composition(title, avartana, tempo, beat, eduppuBeat, phrases, plan, closing);
+  }
+
+  /**
+   * The same composition with another landing.
+   *
+   * @param beat where the last matra must end, in beats after samam
+   * @return a copy
+   */
+  public Composition landingAt(Ratio beat) {
+    return new Composition(title, avartana, tempo, startBeat, beat, phrases, plan, closing);
+  }
+
+  /**
+   * The same composition with other phrases.
+   *
+   * @param others the phrases by name, in written order
+   * @return a copy
+   */
+  public Composition saying(Map<String, Sequence> others) {
+    return new Composition(title, avartana, tempo, startBeat, eduppuBeat, others, plan, closing);
+  }
+
+  /**
+   * The same composition performed by another plan.
+   *
+   * @param steps what is performed
+   * @return a copy
+   */
+  public Composition performing(List<Step> steps) {
+    return new Composition(title, avartana, tempo, startBeat, eduppuBeat, phrases, steps, closing);
   }
 }

@@ -25,8 +25,7 @@ public sealed interface Edit {
   record Start(Ratio place) implements Edit {
     @Override
     public Composition appliedTo(Composition c) {
-      return new Composition(
-          c.title(), c.avartana(), c.tempo(), place, c.eduppuBeat(), c.phrases(), c.plan());
+      return c.startingAt(place);
     }
   }
 
@@ -38,8 +37,7 @@ public sealed interface Edit {
   record Eduppu(Ratio place) implements Edit {
     @Override
     public Composition appliedTo(Composition c) {
-      return new Composition(
-          c.title(), c.avartana(), c.tempo(), c.startBeat(), place, c.phrases(), c.plan());
+      return c.landingAt(place);
     }
   }
 
@@ -52,8 +50,7 @@ public sealed interface Edit {
     @Override
     public Composition appliedTo(Composition c) {
       Avartana other = Avartana.of(tala, c.avartana().kalai(), c.avartana().custom());
-      return new Composition(
-          c.title(), other, c.tempo(), c.startBeat(), c.eduppuBeat(), c.phrases(), c.plan());
+      return c.in(other);
     }
   }
 
@@ -70,8 +67,7 @@ public sealed interface Edit {
 
     @Override
     public Composition appliedTo(Composition c) {
-      return new Composition(
-          c.title(), c.avartana(), c.tempo(), c.startBeat(), c.eduppuBeat(), c.phrases(), steps);
+      return c.performing(steps);
     }
   }
 
@@ -97,8 +93,7 @@ public sealed interface Edit {
       replaced.clear();
       replaced.addAll(elements);
       phrases.put(phrase, new Sequence(body));
-      return new Composition(
-          c.title(), c.avartana(), c.tempo(), c.startBeat(), c.eduppuBeat(), phrases, c.plan());
+      return c.saying(phrases);
     }
   }
 

@@ -7,6 +7,7 @@ import java.util.Deque;
 import java.util.Iterator;
 import java.util.List;
 import java.util.NoSuchElementException;
+import java.util.Optional;
 import java.util.Queue;
 import org.matraloom.time.Ratio;
 
@@ -29,6 +30,7 @@ final class MomentReader implements Iterator<Moment> {
   private int toldMatrasPerBeat;
   private Spoken.Opens opens = Spoken.Opens.NOTHING;
 
+  private boolean struck;
   private Spoken begun;
   private final List<Matras> rings = new ArrayList<>();
 
@@ -59,7 +61,7 @@ final class MomentReader implements Iterator<Moment> {
 
   private boolean openSpan() {
     if (nextSpan == performance.spans().size()) {
-      return false;
+      return strike();
     }
     Span span = performance.spans().get(nextSpan++);
     if (span instanceof Span.Round begins) {
@@ -73,6 +75,25 @@ final class MomentReader implements Iterator<Moment> {
       finish();
       open(span);
       rest(span.startBeat(), span.beats());
+    }
+    return true;
+  }
+
+  /** The last stroke, counted in the matras of the last round; it belongs to that round. */
+  private boolean strike() {
+    Optional<Stroke> stroke = performance.closing().stroke();
+    if (stroke.isEmpty() || struck) {
+      return false;
+    }
+    struck = true;
+    matrasPerBeat = performance.lastMatrasPerBeat();
+    toldMatrasPerBeat = matrasPerBeat;
+    Ratio matra = Ratio.of(1, matrasPerBeat);
+    Ratio beat = performance.endBeat();
+    begin(beat, new Utterance.Sound(beat, matra, stroke.get().sollu()));
+    Ratio left = stroke.get().beats(matrasPerBeat).minus(matra);
+    if (left.signum() > 0) {
+      ring(beat.plus(matra), left);
     }
     return true;
   }

@@ -15,14 +15,25 @@ import org.matraloom.time.Tempo;
  *
  * @param composition what is performed
  * @param spans rounds and silences in order, without gaps
+ * @param closing what follows the last of them
  */
-public record Performance(Composition composition, List<Span> spans) {
+public record Performance(Composition composition, List<Span> spans, Closing closing) {
 
   private static final int FIRST_NADAI = 4;
 
   /** Copies the list. */
   public Performance {
     spans = List.copyOf(spans);
+  }
+
+  /**
+   * A part of a performance, after which nothing follows.
+   *
+   * @param composition what is performed
+   * @param spans rounds and silences in order, without gaps
+   */
+  public Performance(Composition composition, List<Span> spans) {
+    this(composition, spans, Closing.NONE);
   }
 
   /**
@@ -60,7 +71,7 @@ public record Performance(Composition composition, List<Span> spans) {
         now = now.plus(beats);
       }
     }
-    return new Performance(composition, spans);
+    return new Performance(composition, spans, composition.closing());
   }
 
   /**
@@ -70,7 +81,7 @@ public record Performance(Composition composition, List<Span> spans) {
    * @return a copy
    */
   public Performance at(Tempo tempo) {
-    return new Performance(composition.at(tempo), spans);
+    return new Performance(composition.at(tempo), spans, closing);
   }
 
   /**
@@ -109,7 +120,7 @@ public record Performance(Composition composition, List<Span> spans) {
    *
    * @param first the first round kept, from 1
    * @param last the last round kept, not before the first
-   * @return the rounds and the silences between them
+   * @return the rounds and the silences between them; what closes the whole, if it goes to its end
    * @throws IllegalArgumentException if there are no such rounds
    */
   public Performance onlyRounds(int first, int last) {
@@ -119,7 +130,9 @@ public record Performance(Composition composition, List<Span> spans) {
       throw new IllegalArgumentException(
           "rounds " + first + " to " + last + " are not among the " + rounds().size() + " rounds");
     }
-    return new Performance(composition, spans.subList(from, to + 1));
+    boolean toTheEnd = to + 1 == spans.size();
+    return new Performance(
+        composition, spans.subList(from, to + 1), toTheEnd ? closing : Closing.NONE);
   }
 
   private int indexOf(int number) {
@@ -147,6 +160,35 @@ public record Performance(Composition composition, List<Span> spans) {
    */
   public Ratio endBeat() {
     return spans.isEmpty() ? startBeat() : spans.get(spans.size() - 1).endBeat();
+  }
+
+  /**
+   * Where the last sound ends.
+   *
+   * @return {@link #endBeat()}, or where the last stroke on it has rung out
+   */
+  public Ratio soundEndBeat() {
+    return closing
+        .stroke()
+        .map(stroke -> endBeat().plus(stroke.beats(lastMatrasPerBeat())))
+        .orElse(endBeat());
+  }
+
+  /**
+   * Where the hand stops.
+   *
+   * @return {@link #soundEndBeat()}, or later where the tala goes on
+   */
+  public Ratio handEndBeat() {
+    Ratio cycles = Ratio.of((long) closing.avartanas() * composition.avartana().beats());
+    Ratio end = endBeat().plus(cycles);
+    return end.compareTo(soundEndBeat()) > 0 ? end : soundEndBeat();
+  }
+
+  /** The matras a beat of the last round, in which a last stroke is counted. */
+  int lastMatrasPerBeat() {
+    List<Span.Round> rounds = rounds();
+    return rounds.isEmpty() ? FIRST_NADAI : rounds.get(rounds.size() - 1).matrasPerBeat();
   }
 
   /**

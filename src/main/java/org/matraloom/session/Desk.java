@@ -190,7 +190,7 @@ final class Desk {
   private DeskState.Played played(Section section, BeatSheet known) {
     return new DeskState.Played(
         piece.composition(section),
-        piece.timeline(section).performance().endBeat(),
+        piece.timeline(section).performance().handEndBeat(),
         player.isPlaying(),
         player.spot(),
         known,

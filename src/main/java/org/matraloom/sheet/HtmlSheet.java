@@ -42,7 +42,7 @@ public final class HtmlSheet {
     rows(sheet, out);
     closing(sheet, out);
     out.append("<p>" + HtmlRows.figure(Figure.LANDING));
-    out.append(" " + SheetWords.ENDS_HERE + "</p>\n");
+    out.append(" " + words.landsHere() + "</p>\n");
     if (sheet.marksBreaths()) {
       out.append("<p>" + HtmlRows.figure(Figure.BREATH));
       out.append(" " + SheetWords.BREATHE_HERE + "</p>\n");

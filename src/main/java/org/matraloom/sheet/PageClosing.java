@@ -30,7 +30,7 @@ final class PageClosing {
       flow.paragraph(sheet.closing().get(index), label, verdict);
     }
     sign(Figure.LANDING);
-    note(SheetWords.ENDS_HERE);
+    note(new SheetWords(sheet).landsHere());
     if (sheet.rings()) {
       double top = flow.y() + label * 0.25;
       flow.page().add(new Drawn.Box(PageStyle.LEFT, top, label, label, 0, Tone.TINT));

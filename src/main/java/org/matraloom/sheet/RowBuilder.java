@@ -39,10 +39,10 @@ final class RowBuilder {
 
   /** One row an avartana, whole avartanas only. */
   List<Row> byAvartana() {
-    long last = Math.max(firstAvartana, avartanaBefore(performance.endBeat()));
+    long last = Math.max(firstAvartana, avartanaBefore(performance.soundEndBeat()));
     for (long cycle = firstAvartana; cycle <= last; cycle++) {
       Ratio from = Ratio.of(cycle * avartana.beats());
-      add(from, from.plus(Ratio.of(avartana.beats())), "", cycle == last);
+      add(from, from.plus(Ratio.of(avartana.beats())), "");
     }
     return List.copyOf(rows);
   }
@@ -52,18 +52,22 @@ final class RowBuilder {
     for (int index = 0; index < openings.size(); index++) {
       boolean last = index == openings.size() - 1;
       Ratio to = last ? performance.endBeat() : openings.get(index + 1).beat();
-      add(openings.get(index).beat(), to, openings.get(index).name(), last);
+      add(openings.get(index).beat(), to, openings.get(index).name());
+    }
+    if (performance.closing().stroke().isPresent()) {
+      Ratio end = Ratio.of(performance.soundEndBeat().ceil());
+      add(performance.endBeat(), end, SheetWords.LAST_STROKE);
     }
     return List.copyOf(rows);
   }
 
-  private void add(Ratio from, Ratio to, String label, boolean last) {
+  private void add(Ratio from, Ratio to, String label) {
     List<Cell> cells = new ArrayList<>();
     for (long beat = from.floor(); Ratio.of(beat).compareTo(to) < 0; beat++) {
       cells.add(cell(beat, from, to));
     }
     Ratio end = performance.endBeat();
-    boolean landsHere = last || (end.compareTo(from) > 0 && end.compareTo(to) < 0);
+    boolean landsHere = end.compareTo(from) > 0 && end.compareTo(to) <= 0;
     rows.add(
         new Row(
             (int) (avartanaOf(from) - firstAvartana) + 1,

@@ -21,6 +21,8 @@ import org.matraloom.time.Ratio;
 public final class SheetWords {
 
   static final String ENDS_HERE = "here the last matra ends";
+  static final String STROKE_HERE = "here it lands, with the last stroke";
+  static final String LAST_STROKE = "last stroke";
   static final String RINGS_ON = "grey: the sound before rings on";
   static final String BREATHE_HERE = "breathe here, if it suits you; stop if it strains";
 
@@ -171,11 +173,13 @@ public final class SheetWords {
     Landing landing = Landing.of(performance);
     String eduppu = avartana.say(composition.eduppuBeat());
     if (landing.lands()) {
-      return "Lands: the last matra ends on " + eduppu + ".";
+      return "Lands: " + ends() + " on " + eduppu + "." + goesOn();
     }
     Ratio miss = landing.missMatras();
     String side = miss.signum() > 0 ? "late" : "early";
-    return "Misses: the last matra ends on "
+    return "Misses: "
+        + ends()
+        + " on "
         + avartana.say(performance.endBeat())
         + ", "
         + counted(miss.signum() < 0 ? miss.negate() : miss, "matra")
@@ -184,6 +188,27 @@ public final class SheetWords {
         + " for "
         + eduppu
         + ".";
+  }
+
+  /** What it is that falls on the landing. */
+  private String ends() {
+    return performance
+        .closing()
+        .stroke()
+        .map(stroke -> "the last stroke, " + stroke.sollu().spelling() + ", falls")
+        .orElse("the last matra ends");
+  }
+
+  private String goesOn() {
+    int avartanas = performance.closing().avartanas();
+    return avartanas == 0
+        ? ""
+        : " The tala goes on for " + counted(Ratio.of(avartanas), "avartana") + ".";
+  }
+
+  /** What the drop means. */
+  String landsHere() {
+    return performance.closing().stroke().isPresent() ? STROKE_HERE : ENDS_HERE;
   }
 
   private String summed(Function<Span, Ratio> part, Ratio total, String unit) {

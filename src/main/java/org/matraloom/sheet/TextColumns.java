@@ -49,6 +49,11 @@ final class TextColumns {
     return columns(TextColumns::scriptOf);
   }
 
+  /** Whether it holds only what belongs to no round: the last stroke. */
+  boolean isBesideTheRounds() {
+    return row.parts().isEmpty() && cells.stream().anyMatch(cell -> !cell.marks().isEmpty());
+  }
+
   boolean hasBreaths() {
     return cells.stream().anyMatch(this::breathes);
   }

@@ -104,7 +104,8 @@ public final class TextSheet {
             start.signum() < 0 ? start : avartana.placeOf(start),
             whole.eduppuBeat(),
             Map.of("Row", Sequence.of()),
-            List.of(new Step.Say("Row", 1, 4, 1)));
+            List.of(new Step.Say("Row", 1, 4, 1)),
+            performance.closing());
     String text = ScorePrinter.print(head);
     return text.substring(0, text.indexOf("\n\n") + 2);
   }
@@ -142,7 +143,7 @@ public final class TextSheet {
 
   private void writeNotes(TextColumns line, Appendable out) throws IOException {
     note(line.kriyas(), out);
-    if (sheet.options().writing().script() != Script.LATIN) {
+    if (sheet.options().writing().script() != Script.LATIN || line.isBesideTheRounds()) {
       note(line.script(), out);
     }
     if (line.hasBreaths()) {

@@ -25,7 +25,7 @@ class BreathsAsWrittenTest {
         String text = sign.text().startsWith("(silence") ? "." : sign.text();
         signs.add(new SimpleEntry<>(sign.beat(), text));
       }
-      assertEquals(Unrolled.lines(performance), Unrolled.lines(signs, performance.endBeat()));
+      assertEquals(Unrolled.lines(performance), Unrolled.lines(signs, performance.soundEndBeat()));
     }
   }
 

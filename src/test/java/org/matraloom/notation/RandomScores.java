@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import org.matraloom.score.Avartana;
+import org.matraloom.score.Closing;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Element;
 import org.matraloom.score.FingerCustom;
@@ -17,6 +19,7 @@ import org.matraloom.score.Sequence;
 import org.matraloom.score.Sollu;
 import org.matraloom.score.SolluSound;
 import org.matraloom.score.Step;
+import org.matraloom.score.Stroke;
 import org.matraloom.score.Tala;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
@@ -64,7 +67,7 @@ public final class RandomScores {
       }
       if (steps <= MOST_STEPS) {
         return new Composition(
-            title(), avartana, tempo(), place(avartana), place(avartana), phrases, plan);
+            title(), avartana, tempo(), place(avartana), place(avartana), phrases, plan, closing());
       }
     }
   }
@@ -104,7 +107,8 @@ public final class RandomScores {
         composition.startBeat(),
         composition.eduppuBeat(),
         phrases,
-        composition.plan());
+        composition.plan(),
+        composition.closing());
   }
 
   private static Sequence withoutPlaces(Sequence sequence) {
@@ -135,6 +139,14 @@ public final class RandomScores {
   private Avartana avartana() {
     int kalai = pick(List.of(1, 1, 1, 2, 2, 4));
     return Avartana.of(tala(), kalai, pick(List.of(FingerCustom.RESTART, FingerCustom.RETURN)));
+  }
+
+  private Closing closing() {
+    Optional<Stroke> stroke =
+        random.nextInt(3) > 0
+            ? Optional.empty()
+            : Optional.of(new Stroke(new Sollu("tom", "tom"), random.nextInt(6)));
+    return new Closing(stroke, random.nextInt(3));
   }
 
   private Tala tala() {

@@ -27,7 +27,7 @@ class EventsAsWrittenTest {
           signs.add(new SimpleEntry<>(silence.beat(), "."));
         }
       }
-      assertEquals(Unrolled.lines(performance), Unrolled.lines(signs, performance.endBeat()));
+      assertEquals(Unrolled.lines(performance), Unrolled.lines(signs, performance.soundEndBeat()));
     }
   }
 }

@@ -27,7 +27,7 @@ class MarksAsWrittenTest {
                 : mark instanceof Mark.Karvai ? "," : ".";
         signs.add(new SimpleEntry<>(mark.beat(), sign));
       }
-      assertEquals(Unrolled.lines(performance), Unrolled.lines(signs, performance.endBeat()));
+      assertEquals(Unrolled.lines(performance), Unrolled.lines(signs, performance.soundEndBeat()));
     }
   }
 }

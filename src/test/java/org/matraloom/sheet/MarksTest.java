@@ -30,7 +30,7 @@ class MarksTest {
         assertEquals(reached, mark.beat(), "no gap and no overlap");
         reached = mark.endBeat();
       }
-      assertEquals(performance.endBeat(), reached);
+      assertEquals(performance.soundEndBeat(), reached);
       List<String> said = said(marks);
       assertEquals(saidByEvents(performance), said);
       sollus += said.size();

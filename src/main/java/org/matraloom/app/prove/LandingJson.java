@@ -3,12 +3,14 @@ package org.matraloom.app.prove;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.util.Optional;
 import org.matraloom.app.cli.Json;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.kanakku.Remarks;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
+import org.matraloom.score.Stroke;
 
 /** The landing of a score as JSON; exact numbers are strings such as "56" or "224/5". */
 public final class LandingJson {
@@ -32,6 +34,13 @@ public final class LandingJson {
       generator.writeStringField("tala", composition.avartana().tala().name());
       generator.writeNumberField("beatsPerAvartana", composition.avartana().beats());
       generator.writeStringField("tempo", composition.tempo().beatsPerMinute().toString());
+      Optional<Stroke> stroke = performance.closing().stroke();
+      if (stroke.isPresent()) {
+        generator.writeStringField("lastStroke", stroke.get().sollu().spelling());
+      } else {
+        generator.writeNullField("lastStroke");
+      }
+      generator.writeNumberField("avartanasAfter", performance.closing().avartanas());
       generator.writeStringField("matras", landing.matras().toString());
       generator.writeStringField("beats", landing.beats().toString());
       generator.writeStringField("avartanas", landing.avartanas().toString());

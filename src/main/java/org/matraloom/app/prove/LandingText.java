@@ -132,12 +132,14 @@ public final class LandingText {
   private String verdict() {
     String eduppu = avartana.say(composition.eduppuBeat());
     if (landing.lands()) {
-      return "It lands: the last matra ends on " + eduppu + ".";
+      return "It lands: " + ends() + " on " + eduppu + "." + goesOn();
     }
     Ratio missBeats = magnitude(landing.missBeats());
     Ratio missMatras = magnitude(landing.missMatras());
     boolean late = landing.missBeats().signum() > 0;
-    return "It misses: the last matra ends on "
+    return "It misses: "
+        + ends()
+        + " on "
         + avartana.say(performance.endBeat())
         + ", "
         + counted(missMatras, "matra")
@@ -153,6 +155,22 @@ public final class LandingText {
             : "It waits for a place in the tala, so no other start mends it: ")
         + lastRound(missMatras, late)
         + " in the last round.";
+  }
+
+  /** What it is that falls on the landing: the end of the last matra, or a stroke of its own. */
+  private String ends() {
+    return performance
+        .closing()
+        .stroke()
+        .map(stroke -> "the last stroke, " + stroke.sollu().spelling() + ", falls")
+        .orElse("the last matra ends");
+  }
+
+  private String goesOn() {
+    int avartanas = performance.closing().avartanas();
+    return avartanas == 0
+        ? ""
+        : " The tala goes on for " + counted(Ratio.of(avartanas), "avartana") + ".";
   }
 
   /** What the last round must lose or gain; it cannot lose all that it has. */
