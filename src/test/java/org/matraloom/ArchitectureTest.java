@@ -44,6 +44,7 @@ class ArchitectureTest {
           Map.entry("voice", 3),
           Map.entry("breath", 4),
           Map.entry("fit", 4),
+          Map.entry("pasted", 4),
           Map.entry("repair", 4),
           Map.entry("sound", 4),
           Map.entry("live", 5),

@@ -24,6 +24,7 @@ import org.matraloom.app.prove.RebarCommand;
 import org.matraloom.app.prove.ShapeCommand;
 import org.matraloom.app.write.SollusCommand;
 import org.matraloom.app.write.TalasCommand;
+import org.matraloom.app.write.TidyCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -39,6 +40,7 @@ final class Commands {
       List.of(
           CheckCommand.class,
           EventsCommand.class,
+          TidyCommand.class,
           FitCommand.class,
           EndingsCommand.class,
           ShapeCommand.class,

@@ -25,7 +25,9 @@ final class Headers {
       List.of("title", "tala", "kalai", "tempo", "start", "eduppu", "stroke", "after", "fingers");
 
   private static final int LONGEST_TITLE = 200;
-  private static final Tempo USUAL_TEMPO = Tempo.of(60);
+
+  /** The tempo of a score that names none. */
+  static final Tempo USUAL_TEMPO = Tempo.of(60);
 
   /** What the headers say. */
   record Head(
@@ -90,9 +92,19 @@ final class Headers {
     }
   }
 
+  boolean has(String keyword) {
+    return entries.containsKey(keyword);
+  }
+
+  /** Takes a tala where none is given. */
+  void assumeTala(String name) {
+    List<Token> tokens = Lexer.tokens(new SourceLine(1, "tala " + name));
+    entries.putIfAbsent("tala", new Entry(tokens.get(0), tokens));
+  }
+
   /** Understands all headers; something usual stands in for what is missing or wrong. */
   Head read() {
-    if (!entries.containsKey("tala")) {
+    if (!has("tala")) {
       problems.error("the tala is missing", Optional.of("add a line such as: tala adi"));
     }
     Avartana avartana =

@@ -97,6 +97,10 @@ final class Lexer {
       at++;
       return Token.Kind.DOUBLE_BAR;
     }
+    if (letter == '/' && at < end && text.charAt(at) == '/') {
+      at++;
+      return Token.Kind.DOUBLE_BAR;
+    }
     if (DASHES.indexOf(letter) >= 0) {
       return Token.Kind.DASH;
     }

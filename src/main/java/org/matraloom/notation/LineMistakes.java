@@ -49,6 +49,15 @@ final class LineMistakes {
         "write " + Problem.printable(capital(name)) + " =");
   }
 
+  /** Sollus without a name, in a text that has phrases or a plan. */
+  static void nameless(List<Token> tokens, Problems problems) {
+    Token first = tokens.get(0);
+    problems.error(
+        first,
+        "sollus stand in a phrase, found " + first.said() + " without a name before it",
+        "write a name and = in front, as in Line = " + first.brief());
+  }
+
   private static Optional<String> nameAdvice(
       Token first, boolean headersOver, Predicate<Token> isNamed) {
     if (headersOver) {

@@ -18,10 +18,11 @@ final class PhraseMistakes {
           "\u00b7", "write . for a silent matra",
           "\u2022", "write . for a silent matra",
           "\u00bd", "write [ ] for half matras",
-          "_", "write , for karvai or . for silence",
           "'", "write - to split a word, as in tan-gu",
           "\u2019", "write - to split a word, as in tan-gu",
           "!", "a phrase takes no accents; take it out");
+
+  private static final String LOW_LINE = "_";
 
   private static final Set<String> PLAN_WORDS =
       Set.of("nadai", "gati", "kalam", "rest", "until", "perform", "beats", "matras");
@@ -34,8 +35,8 @@ final class PhraseMistakes {
       case DASH ->
           problems.error(
               token,
-              token.said() + " can mean a silence, a karvai or a break between phrases",
-              "write . for a silent matra, , for a matra of karvai, or only a space");
+              token.said() + " between numbers can mean a list or a karvai",
+              "write 5 4 for two groups, 5(1)4 for a karvai of 1 between them");
       case STAR ->
           problems.error(
               token,
@@ -61,6 +62,24 @@ final class PhraseMistakes {
                           token.text(),
                           "a phrase takes sollus, numbers, names and , ; . [ ] ( ) xN {5: } | ||")));
     }
+  }
+
+  /**
+   * Whether a dash or a low line is meant as people write them in messages: a matra, in which the
+   * sound before rings on. It is told once; what is not meant so is told as a mistake.
+   */
+  static boolean isKarvai(Token before, Token token, Token next, Problems problems) {
+    boolean between =
+        token.tight() && next.tight() && before.is(Kind.NUMBER) && next.is(Kind.NUMBER);
+    if (between || !(token.is(Kind.DASH) || token.text().equals(LOW_LINE))) {
+      stray(token, problems);
+      return false;
+    }
+    problems.warnOnce(
+        token,
+        token.said() + " is taken as a matra in which the sound before rings on",
+        "write , for that, . for a silent matra, or only a space between phrases");
+    return true;
   }
 
   /** A word that the lexicon cannot split. */

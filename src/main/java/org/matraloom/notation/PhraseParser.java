@@ -86,12 +86,17 @@ final class PhraseParser {
       case COMMA -> elements.add(new Element.Karvai(1));
       case SEMICOLON -> elements.add(new Element.Karvai(2));
       case DOT -> elements.add(new Element.Silence());
-      case BAR -> elements.add(new Element.Bar(false, token.place()));
+      case BAR, SLASH -> elements.add(new Element.Bar(false, token.place()));
       case DOUBLE_BAR -> elements.add(new Element.Bar(true, token.place()));
       case ROUND_OPEN -> round(token, cursor, elements);
       case SQUARE_OPEN -> square(token, cursor, elements);
       case CURLY_OPEN -> curly(token, cursor, elements);
       case TIMES -> PhraseMistakes.strayTimes(token, cursor, problems);
+      case DASH, STRANGE -> {
+        if (PhraseMistakes.isKarvai(before, token, cursor.peek(), problems)) {
+          elements.add(new Element.Karvai(1));
+        }
+      }
       default -> PhraseMistakes.stray(token, problems);
     }
   }

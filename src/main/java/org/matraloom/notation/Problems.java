@@ -2,8 +2,10 @@ package org.matraloom.notation;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import org.matraloom.score.Place;
 
@@ -15,6 +17,7 @@ final class Problems {
 
   private final String file;
   private final List<Problem> shown = new ArrayList<>();
+  private final Set<String> toldOnce = new HashSet<>();
   private int errors;
   private int left;
 
@@ -57,6 +60,13 @@ final class Problems {
   void warning(Token token, String message, Optional<String> help) {
     SourceLine line = token.line();
     add(Problem.Severity.WARNING, line, token.start(), token.end(), message, () -> help);
+  }
+
+  /** A warning of which its kind, told by its help, is told but once. */
+  void warnOnce(Token token, String message, String help) {
+    if (toldOnce.add(help)) {
+      warning(token, message, Optional.of(help));
+    }
   }
 
   /** All problems in the order of the text, and how many are not shown. */

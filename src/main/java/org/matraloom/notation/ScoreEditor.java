@@ -14,7 +14,8 @@ public final class ScoreEditor {
   private ScoreEditor() {}
 
   /**
-   * Writes changes into a text.
+   * Writes changes into a text. A text of nothing but sollus gets the names and the tala that it
+   * leaves out.
    *
    * @param text a score that is read without errors
    * @param edits the changes in order
@@ -23,7 +24,7 @@ public final class ScoreEditor {
    * @throws IllegalArgumentException if the text, as given or after one of the changes, has errors
    */
   public static String apply(String text, List<Edit> edits, Lexicon lexicon) {
-    String changed = text;
+    String changed = ScoreReader.inFull(text, lexicon);
     for (Edit edit : edits) {
       Composition before =
           ScoreReader.read(changed, "", lexicon)

@@ -25,6 +25,7 @@ final class ScoreParser {
   private final List<List<Token>> plan = new ArrayList<>();
   private Optional<Token> perform = Optional.empty();
   private List<Token> phrase = new ArrayList<>();
+  private final BareLines bare;
   private boolean headersOver;
   private boolean lineLost;
 
@@ -32,6 +33,7 @@ final class ScoreParser {
     this.lexicon = lexicon;
     this.problems = problems;
     this.headers = new Headers(lexicon, problems);
+    this.bare = new BareLines(lexicon);
     this.phraseParser = new PhraseParser(lexicon, problems);
   }
 
@@ -71,13 +73,41 @@ final class ScoreParser {
     } else if (!phrase.isEmpty() && first.start() > 0 && !equals) {
       phrase.remove(phrase.size() - 1);
       phrase.addAll(tokens);
+    } else if (!headersOver && !equals && (bare.sounds(first) || goesOn(first))) {
+      bare.add(tokens);
     } else {
       LineMistakes.tell(tokens, headersOver, this::isNamed, problems);
     }
   }
 
+  private boolean goesOn(Token first) {
+    return !bare.isEmpty() && first.start() > 0;
+  }
+
+  /** Whether sollus without a name are all that there is to say. */
+  boolean isBare() {
+    return !bare.isEmpty() && phrases.isEmpty() && phrase.isEmpty() && perform.isEmpty();
+  }
+
+  /** The text with all that it leaves out, after the last line; the same if that is nothing. */
+  String inFull(String text) {
+    return isBare() ? bare.inFull(text, headers.has("tala")) : text;
+  }
+
+  private void nameBareLines() {
+    if (isBare()) {
+      bare.tell(headers.has("tala"), headers.has("tempo"), problems);
+      headers.assumeTala(BareLines.TALA);
+      bare.named().forEach(this::beginPhrase);
+      endPhrase();
+    } else {
+      bare.lines().forEach(line -> LineMistakes.nameless(line, problems));
+    }
+  }
+
   /** Joins everything, after the last line; nothing if there was any error. */
   Optional<Composition> finish() {
+    nameBareLines();
     endPhrase();
     Headers.Head head = headers.read();
     if (phrases.isEmpty() && !lineLost) {

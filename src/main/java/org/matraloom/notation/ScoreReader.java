@@ -69,6 +69,20 @@ public final class ScoreReader {
     return parsed(text, problems, lexicon);
   }
 
+  /**
+   * A text with all that it leaves out: the names and the tala of a piece that is nothing but lines
+   * of sollus.
+   *
+   * @param text a score
+   * @param lexicon the sollus to know
+   * @return a score that says the same; the text itself if it has phrases
+   */
+  static String inFull(String text, Lexicon lexicon) {
+    ScoreParser parser = new ScoreParser(lexicon, new Problems(""));
+    takeLines(text, parser);
+    return parser.inFull(text);
+  }
+
   private static Reading decoded(byte[] bytes, Problems problems, Lexicon lexicon) {
     CharsetDecoder decoder =
         StandardCharsets.UTF_8
@@ -97,6 +111,11 @@ public final class ScoreReader {
 
   private static Reading parsed(String text, Problems problems, Lexicon lexicon) {
     ScoreParser parser = new ScoreParser(lexicon, problems);
+    takeLines(text, parser);
+    return new Reading(parser.finish(), problems.inOrder());
+  }
+
+  private static void takeLines(String text, ScoreParser parser) {
     int number = 1;
     int start = !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? 1 : 0;
     while (start <= text.length()) {
@@ -106,7 +125,6 @@ public final class ScoreReader {
       start = end + (pair ? 2 : 1);
       number++;
     }
-    return new Reading(parser.finish(), problems.inOrder());
   }
 
   private static int lineEnd(String text, int start) {

@@ -80,7 +80,7 @@ class ScoreMistakesTest {
 
   @Test
   void atMostAHundredErrorsAreShown() {
-    String score = HEAD + "Song =" + " -".repeat(250);
+    String score = HEAD + "Song =" + " $".repeat(250);
     List<Problem> problems = ScoreReader.read(score, "m.loom", LEXICON).problems();
     assertEquals(101, problems.size());
     assertEquals("m.loom:3:206: error: and 150 more", problems.get(100).format());

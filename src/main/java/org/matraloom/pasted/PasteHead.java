@@ -1,0 +1,95 @@
+package org.matraloom.pasted;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.matraloom.notation.TalaReader;
+
+/** The lines of a text that speak of the piece: tala, tempo, nadai, title. */
+final class PasteHead {
+
+  private static final String TALA_WORD = "(?:th?aala(?:m)?|th?ala(?:m)?|taal)";
+  private static final Pattern TALA =
+      Pattern.compile("(?i)" + TALA_WORD + "\\s*[:=-]?\\s*([^,;]+?)(?:[,;]\\s*(.*))?");
+  private static final Pattern NAMED_TALA =
+      Pattern.compile("(?i)(?:in )?([\\p{L} ]+?)\\s+" + TALA_WORD + "(?:[,; ]\\s*(.*))?");
+  private static final Pattern TEMPO =
+      Pattern.compile("(?i)(?:tempo|bpm)\\s*[:=-]?\\s*(\\d{1,3})(?: ?bpm)?|(\\d{1,3}) ?bpm");
+  private static final Pattern NADAI =
+      Pattern.compile(
+          "(?i)(?:nadai|nade|gati|gathi)\\s*[:=-]?\\s*(\\w+)|(\\w+)\\s+(?:nadai|nade|gati|gathi)");
+  private static final Pattern TITLE = Pattern.compile("(?i)title\\s*[:=-]\\s*(.+)");
+  private static final List<String> NADAIS =
+      List.of("tisra", "tisram", "chatusra", "chatusram", "khanda", "khandam", "misra", "misram");
+
+  private String title = "";
+  private String tala = "";
+  private String tempo = "";
+  private String nadai = "";
+
+  /** Takes a line if it is one of these. */
+  boolean took(String line) {
+    Matcher titled = TITLE.matcher(line);
+    Matcher beats = TEMPO.matcher(line);
+    Matcher matras = NADAI.matcher(line);
+    if (titled.matches()) {
+      title = titled.group(1);
+    } else if (beats.matches()) {
+      tempo = beats.group(1) == null ? beats.group(2) : beats.group(1);
+    } else if (matras.matches() && isNadai(first(matras))) {
+      nadai = first(matras).toLowerCase(Locale.ROOT);
+    } else {
+      return tookTala(TALA.matcher(line)) || tookTala(NAMED_TALA.matcher(line));
+    }
+    return true;
+  }
+
+  private static String first(Matcher matcher) {
+    return matcher.group(1) == null ? matcher.group(2) : matcher.group(1);
+  }
+
+  private static boolean isNadai(String word) {
+    return word.matches("[1-9]") || NADAIS.contains(word.toLowerCase(Locale.ROOT));
+  }
+
+  private boolean tookTala(Matcher line) {
+    if (!line.matches() || TalaReader.read(line.group(1)).tala().isEmpty()) {
+      return false;
+    }
+    tala = line.group(1).toLowerCase(Locale.ROOT).strip();
+    return line.group(2) == null || line.group(2).isBlank() || took(line.group(2).strip());
+  }
+
+  /** Takes a line without any sollu for the title, if there is none yet. */
+  boolean tookTitle(String line) {
+    if (!title.isEmpty()) {
+      return false;
+    }
+    title = line;
+    return true;
+  }
+
+  /** The head of the score; what it has to make up is said. */
+  String write(List<String> guesses) {
+    List<String> lines = new ArrayList<>();
+    if (!title.isEmpty()) {
+      lines.add("title   " + title.replace("#", "").strip());
+    }
+    if (tala.isEmpty()) {
+      guesses.add("tala adi, for the text names none");
+    }
+    if (tempo.isEmpty()) {
+      guesses.add("60 beats a minute, for the text names no tempo");
+    }
+    lines.add("tala    " + (tala.isEmpty() ? "adi" : tala));
+    lines.add("tempo   " + (tempo.isEmpty() ? "60" : tempo));
+    return String.join("\n", lines) + "\n";
+  }
+
+  /** The nadai that the piece is said in. */
+  String nadai() {
+    return nadai.isEmpty() ? "4" : nadai;
+  }
+}
