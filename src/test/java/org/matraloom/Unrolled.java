@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.matraloom.notation.RandomScores;
 import org.matraloom.notation.ScoreReader;
+import org.matraloom.score.Closing;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Element;
 import org.matraloom.score.Lexicon;
@@ -17,7 +18,6 @@ import org.matraloom.score.Performance;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Sollu;
 import org.matraloom.score.Span;
-import org.matraloom.score.Stroke;
 import org.matraloom.time.Ratio;
 
 /**
@@ -104,7 +104,7 @@ public final class Unrolled {
   }
 
   /** A last stroke without commas fills a beat; with commas it is as long as they say. */
-  private void strike(Stroke stroke, Performance performance) {
+  private void strike(Closing.Stroke stroke, Performance performance) {
     List<Span.Round> rounds = performance.rounds();
     Span.Round last = rounds.get(rounds.size() - 1);
     int perBeat = last.nadai() << (last.kalam() - 1);
@@ -153,7 +153,10 @@ public final class Unrolled {
       } else if (element instanceof Element.Silence) {
         silent(matra);
       } else if (element instanceof Element.Group group) {
-        group.sollus().forEach(sollu -> sollu(sollu, matra.times(group.hold()), perBeat));
+        for (int said = 0; said < group.sollus().size(); said++) {
+          int matras = group.hold() * group.words().matras().get(said);
+          sollu(group.sollus().get(said), matra.times(matras), perBeat);
+        }
         ring(matra.times(group.karvai()));
       } else if (element instanceof Element.Faster faster) {
         say(faster.body(), nadai, speed * faster.factor());

@@ -16,6 +16,7 @@ import org.matraloom.score.Performance;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Step;
 import org.matraloom.score.Tala;
+import org.matraloom.score.Wording;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 
@@ -91,7 +92,7 @@ public final class EndingBreaths {
     for (int i = 0; i < ending.statements().size(); i++) {
       int size = ending.statements().get(i);
       int karvai = i < ending.karvais().size() ? ending.karvais().get(i) : 0;
-      groups.add(new Element.Group(size, 1, karvai, Lexicon.standard().words(size)));
+      groups.add(Wording.USUAL.group(size, 1, karvai, Lexicon.standard()));
     }
     return new Sequence(groups);
   }

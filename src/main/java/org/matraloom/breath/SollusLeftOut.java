@@ -27,6 +27,7 @@ final class SollusLeftOut extends SequenceEdit {
     }
     if (neighbours.element() instanceof Element.Group group
         && group.hold() == 1
+        && group.words().isPlain()
         && group.karvai() == 0) {
       return shortened(group.sollus(), neighbours);
     }

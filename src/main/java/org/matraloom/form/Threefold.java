@@ -107,7 +107,7 @@ public record Threefold(int from, Element statement, int karvai, int lastKarvai,
     for (int time = 1; time <= TIMES; time++) {
       int karvai = time < TIMES ? matras : lastKarvai;
       if (statement instanceof Element.Group group) {
-        said.add(new Element.Group(group.size(), group.hold(), karvai, group.sollus()));
+        said.add(group.ringing(karvai));
       } else {
         said.add(statement);
         for (int left = karvai; left > 0; left -= 2) {
@@ -127,8 +127,6 @@ public record Threefold(int from, Element statement, int karvai, int lastKarvai,
   }
 
   private static Element bare(Element element) {
-    return element instanceof Element.Group group
-        ? new Element.Group(group.size(), group.hold(), 0, group.sollus())
-        : element;
+    return element instanceof Element.Group group ? group.ringing(0) : element;
   }
 }

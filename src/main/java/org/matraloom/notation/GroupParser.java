@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.matraloom.notation.Token.Kind;
 import org.matraloom.score.Element;
 import org.matraloom.score.Lexicon;
-import org.matraloom.score.Sollu;
+import org.matraloom.score.Wording;
 
 /** Reads kanakku shorthand: {@code 9}, {@code 9(1)}, {@code 5*6}, {@code 5*6(2)}. */
 final class GroupParser {
@@ -16,11 +16,18 @@ final class GroupParser {
 
   private final Lexicon lexicon;
   private final Problems problems;
-  private final Map<Integer, List<Sollu>> words = new HashMap<>();
+  private final Map<List<Integer>, Element.Group> known = new HashMap<>();
+  private Wording wording = Wording.USUAL;
 
   GroupParser(Lexicon lexicon, Problems problems) {
     this.lexicon = lexicon;
     this.problems = problems;
+  }
+
+  /** Takes the wording of the head, before the first phrase. */
+  void use(Wording other) {
+    wording = other;
+    known.clear();
   }
 
   /** Reads the group whose size has just been taken. */
@@ -54,10 +61,11 @@ final class GroupParser {
       PhraseMistakes.timesAfterNumber(token, cursor, problems);
       sound = false;
     }
-    return sound
-        ? Optional.of(
-            new Element.Group(size, hold, karvai, words.computeIfAbsent(size, lexicon::words)))
-        : Optional.empty();
+    return sound ? Optional.of(group(size, hold).ringing(karvai)) : Optional.empty();
+  }
+
+  private Element.Group group(int size, int hold) {
+    return known.computeIfAbsent(List.of(size, hold), key -> wording.group(size, hold, 0, lexicon));
   }
 
   private static boolean isNumberInBrackets(Cursor cursor) {

@@ -12,8 +12,8 @@ import org.matraloom.score.Avartana;
 import org.matraloom.score.Closing;
 import org.matraloom.score.FingerCustom;
 import org.matraloom.score.Lexicon;
-import org.matraloom.score.Stroke;
 import org.matraloom.score.Tala;
+import org.matraloom.score.Wording;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 
@@ -22,7 +22,9 @@ final class Headers {
 
   /** The keywords, in the order in which they are usually written. */
   static final List<String> KEYWORDS =
-      List.of("title", "tala", "kalai", "tempo", "start", "eduppu", "stroke", "after", "fingers");
+      List.of(
+          "title", "tala", "kalai", "tempo", "start", "eduppu", "stroke", "after", "words",
+          "fingers");
 
   private static final int LONGEST_TITLE = 200;
 
@@ -36,7 +38,8 @@ final class Headers {
       Tempo tempo,
       Ratio startBeat,
       Ratio eduppuBeat,
-      Closing closing) {}
+      Closing closing,
+      Wording wording) {}
 
   private record Entry(Token keyword, List<Token> tokens) {
 
@@ -67,12 +70,12 @@ final class Headers {
   }
 
   private final Problems problems;
-  private final ClosingHeaders closing;
+  private final SolluHeaders sollus;
   private final Map<String, Entry> entries = new LinkedHashMap<>();
 
   Headers(Lexicon lexicon, Problems problems) {
     this.problems = problems;
-    this.closing = new ClosingHeaders(lexicon, problems);
+    this.sollus = new SolluHeaders(lexicon, problems);
   }
 
   /** The keyword that a token is, whatever its case. */
@@ -118,12 +121,23 @@ final class Headers {
         value("tempo", this::tempo).orElse(USUAL_TEMPO),
         place("start", avartana),
         place("eduppu", avartana),
-        closing());
+        closing(),
+        wording());
+  }
+
+  /** Takes words for groups, as in {@code 7 = ta , di , gi na tom}. */
+  void addWords(List<Token> tokens) {
+    sollus.add(tokens);
+  }
+
+  /** Which words groups are spoken with, as far as the head has been read. */
+  Wording wording() {
+    return sollus.wording(() -> value("words", sollus::kind));
   }
 
   private Closing closing() {
-    Optional<Stroke> stroke = value("stroke", closing::stroke);
-    int avartanas = value("after", closing::after).orElse(Closing.usualAvartanas(stroke));
+    Optional<Closing.Stroke> stroke = value("stroke", sollus::stroke);
+    int avartanas = value("after", sollus::after).orElse(Closing.usualAvartanas(stroke));
     return new Closing(stroke, avartanas);
   }
 

@@ -22,6 +22,11 @@ final class LineMistakes {
           first,
           first.brief() + " must stand before the phrases",
           "move the line to the head of the score");
+    } else if (tokens.get(1).is(Kind.EQUALS) && first.is(Kind.NUMBER)) {
+      problems.error(
+          first,
+          "words for a group must stand before the phrases",
+          "move the line to the head of the score");
     } else if (tokens.get(1).is(Kind.EQUALS)) {
       problems.error(
           first, "expected a phrase name before =, found " + first.said(), PHRASE_EXAMPLE);

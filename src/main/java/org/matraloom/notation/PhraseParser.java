@@ -10,6 +10,7 @@ import org.matraloom.notation.Token.Kind;
 import org.matraloom.score.Element;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Sequence;
+import org.matraloom.score.Wording;
 
 /** Reads the body of a phrase; every fault is told and passed over, so that all are found. */
 final class PhraseParser {
@@ -71,6 +72,11 @@ final class PhraseParser {
       element(cursor, elements);
     }
     return new Sequence(elements);
+  }
+
+  /** Takes the wording of the head, before the first phrase. */
+  void use(Wording wording) {
+    groups.use(wording);
   }
 
   private void element(Cursor cursor, List<Element> elements) {
@@ -155,8 +161,7 @@ final class PhraseParser {
 
   private void curly(Token opener, Cursor cursor, List<Element> elements) {
     Optional<Integer> nadai = Optional.empty();
-    boolean headed = cursor.peek(1).is(Kind.COLON);
-    if (headed) {
+    if (cursor.peek(1).is(Kind.COLON)) {
       nadai = Nadai.read(cursor.next(), problems);
       cursor.next();
     } else {

@@ -65,6 +65,8 @@ final class ScoreParser {
       beginPlan(first);
     } else if (keyword.isPresent() && !headersOver) {
       headers.add(keyword.get(), tokens);
+    } else if (equals && first.is(Kind.NUMBER) && !headersOver) {
+      headers.addWords(tokens);
     } else if (equals && first.is(Kind.WORD) && keyword.isEmpty()) {
       LineMistakes.smallName(first, problems);
       beginPhrase(tokens);
@@ -129,7 +131,8 @@ final class ScoreParser {
             head.eduppuBeat(),
             graph.sequences(),
             check.steps(),
-            head.closing());
+            head.closing(),
+            head.wording());
     check.check(composition, lengths);
     if (problems.hasErrors()) {
       return Optional.empty();
@@ -157,6 +160,9 @@ final class ScoreParser {
   private void endPhrase() {
     if (phrase.isEmpty()) {
       return;
+    }
+    if (phrases.isEmpty()) {
+      phraseParser.use(headers.wording());
     }
     Token name = phrase.get(0);
     PhraseParser.Body body = phraseParser.parse(name, new Cursor(phrase, 2));

@@ -3,6 +3,7 @@ package org.matraloom.notation;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Closing;
 import org.matraloom.score.Composition;
@@ -10,8 +11,8 @@ import org.matraloom.score.Element;
 import org.matraloom.score.FingerCustom;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Step;
-import org.matraloom.score.Stroke;
 import org.matraloom.score.Tala;
+import org.matraloom.score.Wording;
 import org.matraloom.time.Ratio;
 
 /**
@@ -49,6 +50,7 @@ public final class ScorePrinter {
     header("start", place(composition.startBeat(), avartana), text);
     header("eduppu", place(composition.eduppuBeat(), avartana), text);
     closing(composition.closing(), text);
+    wording(composition.wording(), text);
     if (avartana.custom() == FingerCustom.RETURN) {
       header("fingers", "return", text);
     }
@@ -88,7 +90,16 @@ public final class ScorePrinter {
     }
   }
 
-  private static String stroke(Stroke stroke) {
+  private static void wording(Wording wording, StringBuilder text) {
+    if (wording.kind() != Wording.Kind.USUAL) {
+      header("words", wording.kind().name().toLowerCase(Locale.ROOT), text);
+    }
+    wording
+        .own()
+        .forEach((size, words) -> text.append(size + " = " + words.written()).append('\n'));
+  }
+
+  private static String stroke(Closing.Stroke stroke) {
     int karvai = stroke.karvai();
     return stroke.sollu().spelling() + " ;".repeat(karvai / 2) + " ,".repeat(karvai % 2);
   }

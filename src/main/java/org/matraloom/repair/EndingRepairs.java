@@ -88,7 +88,7 @@ final class EndingRepairs {
 
   private boolean offer(Ending other, int cost) {
     int size = other.longestStatement();
-    Element.Group statement = new Element.Group(size, 1, 0, lexicon.words(size));
+    Element.Group statement = bench.composition().wording().group(size, 1, 0, lexicon);
     return offer(ending.withStatement(statement).withKarvai(other.longestKarvai()), cost);
   }
 

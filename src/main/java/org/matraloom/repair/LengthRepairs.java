@@ -65,7 +65,7 @@ final class LengthRepairs {
         .forEach(names::add);
     Map<Ratio, List<String>> byMove = new LinkedHashMap<>();
     for (String name : names.subList(0, Math.min(names.size(), MOST_PHRASES))) {
-      Ratio end = bench.after(List.of(added(name, 1, lexicon))).endBeat();
+      Ratio end = bench.after(List.of(added(bench, name, 1, lexicon))).endBeat();
       Ratio move = end.minus(bench.performance().endBeat());
       if (move.signum() != 0) {
         byMove.computeIfAbsent(move, key -> new ArrayList<>()).add(name);
@@ -74,8 +74,8 @@ final class LengthRepairs {
     return byMove;
   }
 
-  private static Edit added(String phrase, int matras, Lexicon lexicon) {
-    Element group = new Element.Group(matras, 1, 0, lexicon.words(matras));
+  private static Edit added(RepairBench bench, String phrase, int matras, Lexicon lexicon) {
+    Element group = bench.composition().wording().group(matras, 1, 0, lexicon);
     return new Edit.Splice(phrase, 0, 0, List.of(group));
   }
 
@@ -117,7 +117,7 @@ final class LengthRepairs {
 
   private boolean offerAdd(int matras, Optional<Edit.Start> start) {
     String phrase = phrases.get(0);
-    List<Edit> edits = new ArrayList<>(List.of(added(phrase, matras, lexicon)));
+    List<Edit> edits = new ArrayList<>(List.of(added(bench, phrase, matras, lexicon)));
     start.ifPresent(edits::add);
     return bench.offer(
         start.isEmpty() ? Repair.Kind.ADD : Repair.Kind.ADD_AND_START,

@@ -41,7 +41,7 @@ record Omission(Edit.Splice edit, String words, int harm) {
       List<Element> body = composition.phrases().get(phrase).elements();
       for (int from = 0; from < body.size(); from++) {
         run(composition, phrase, from, matras).ifPresent(found::add);
-        shorter(phrase, from, body.get(from), matras, lexicon).ifPresent(found::add);
+        shorter(composition, phrase, from, matras, lexicon).ifPresent(found::add);
       }
     }
     return found.stream().min(Comparator.comparingInt(Omission::harm));
@@ -104,16 +104,17 @@ record Omission(Edit.Splice edit, String words, int harm) {
   }
 
   private static Optional<Omission> shorter(
-      String phrase, int at, Element element, int matras, Lexicon lexicon) {
+      Composition composition, String phrase, int at, int matras, Lexicon lexicon) {
+    Element element = composition.phrases().get(phrase).elements().get(at);
     if (element instanceof Element.Karvai karvai && karvai.matras() > matras) {
       Element now = new Element.Karvai(karvai.matras() - matras);
       return Optional.of(replaced(phrase, at, element, now, OTHER_KARVAI));
     } else if (element instanceof Element.Group g && g.karvai() >= matras) {
-      Element now = new Element.Group(g.size(), g.hold(), g.karvai() - matras, g.sollus());
+      Element now = g.ringing(g.karvai() - matras);
       return Optional.of(replaced(phrase, at, element, now, OTHER_KARVAI));
     } else if (element instanceof Element.Group g && g.hold() == 1 && g.size() > matras) {
       int size = g.size() - matras;
-      Element now = new Element.Group(size, 1, g.karvai(), lexicon.words(size));
+      Element now = composition.wording().group(size, 1, g.karvai(), lexicon);
       return Optional.of(replaced(phrase, at, element, now, SHORTER_GROUP));
     } else if (element instanceof Element.Word word && word.sollus().size() > matras) {
       List<Sollu> kept = word.sollus().subList(0, word.sollus().size() - matras);

@@ -18,6 +18,7 @@ import org.matraloom.time.Tempo;
  * @param phrases the phrases by name, in written order; references form no circle
  * @param plan what is performed, at least one step that says something
  * @param closing what follows the last matra
+ * @param wording which words its groups are spoken with
  */
 public record Composition(
     String title,
@@ -27,7 +28,8 @@ public record Composition(
     Ratio eduppuBeat,
     Map<String, Sequence> phrases,
     List<Step> plan,
-    Closing closing) {
+    Closing closing,
+    Wording wording) {
 
   /** The highest nadai taken, in matras a beat. */
   public static final int HIGHEST_NADAI = 9;
@@ -42,7 +44,7 @@ public record Composition(
   }
 
   /**
-   * A composition after whose last matra nothing follows.
+   * A composition after whose last matra nothing follows, in the usual words.
    *
    * @param title free text, possibly empty
    * @param avartana the cycle it is set in
@@ -60,7 +62,7 @@ public record Composition(
       Ratio eduppuBeat,
       Map<String, Sequence> phrases,
       List<Step> plan) {
-    this(title, avartana, tempo, startBeat, eduppuBeat, phrases, plan, Closing.NONE);
+    this(title, avartana, tempo, startBeat, eduppuBeat, phrases, plan, Closing.NONE, Wording.USUAL);
   }
 
   /**
@@ -83,7 +85,8 @@ public record Composition(
    * @return a copy
    */
   public Composition at(Tempo other) {
-    return new Composition(title, avartana, other, startBeat, eduppuBeat, phrases, plan, closing);
+    return new Composition(
+        title, avartana, other, startBeat, eduppuBeat, phrases, plan, closing, wording);
   }
 
   /**
@@ -93,7 +96,8 @@ public record Composition(
    * @return a copy
    */
   public Composition in(Avartana other) {
-    return new Composition(title, other, tempo, startBeat, eduppuBeat, phrases, plan, closing);
+    return new Composition(
+        title, other, tempo, startBeat, eduppuBeat, phrases, plan, closing, wording);
   }
 
   /**
@@ -103,7 +107,8 @@ public record Composition(
    * @return a copy
    */
   public Composition startingAt(Ratio beat) {
-    return new Composition(title, avartana, tempo, beat, eduppuBeat, phrases, plan, closing);
+    return new Composition(
+        title, avartana, tempo, beat, eduppuBeat, phrases, plan, closing, wording);
   }
 
   /**
@@ -113,7 +118,8 @@ public record Composition(
    * @return a copy
    */
   public Composition landingAt(Ratio beat) {
-    return new Composition(title, avartana, tempo, startBeat, beat, phrases, plan, closing);
+    return new Composition(
+        title, avartana, tempo, startBeat, beat, phrases, plan, closing, wording);
   }
 
   /**
@@ -123,7 +129,8 @@ public record Composition(
    * @return a copy
    */
   public Composition saying(Map<String, Sequence> others) {
-    return new Composition(title, avartana, tempo, startBeat, eduppuBeat, others, plan, closing);
+    return new Composition(
+        title, avartana, tempo, startBeat, eduppuBeat, others, plan, closing, wording);
   }
 
   /**
@@ -133,6 +140,7 @@ public record Composition(
    * @return a copy
    */
   public Composition performing(List<Step> steps) {
-    return new Composition(title, avartana, tempo, startBeat, eduppuBeat, phrases, steps, closing);
+    return new Composition(
+        title, avartana, tempo, startBeat, eduppuBeat, phrases, steps, closing, wording);
   }
 }

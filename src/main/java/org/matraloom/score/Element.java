@@ -53,17 +53,61 @@ public sealed interface Element {
   }
 
   /**
-   * Kanakku shorthand: a group given by its size and spoken with the lexicon's words.
+   * Kanakku shorthand: a group given by its size and spoken with words for it.
    *
-   * @param size how many sollus
+   * @param size how many matras, or how many held sollus
    * @param hold matras each sollu lasts, 1 unless written {@code 5*6}
    * @param karvai matras the last sollu rings on, as in {@code 9(1)}; 0 for none
-   * @param sollus the words, as many as {@code size}
+   * @param plain the words outside an ending, of {@code size} matras before they are held
+   * @param mora the words in an ending; often the same
+   * @param inEnding whether it stands in one; {@link Sequence} sees to it
    */
-  record Group(int size, int hold, int karvai, List<Sollu> sollus) implements Element {
-    /** Copies the list. */
-    public Group {
-      sollus = List.copyOf(sollus);
+  record Group(int size, int hold, int karvai, GroupWords plain, GroupWords mora, boolean inEnding)
+      implements Element {
+
+    /**
+     * A group whose sollus take a matra each, or are held alike.
+     *
+     * @param size how many sollus
+     * @param hold how many matras each sollu lasts
+     * @param karvai how many matras the last one rings on
+     * @param sollus what is said, {@code size} of them
+     */
+    public Group(int size, int hold, int karvai, List<Sollu> sollus) {
+      this(size, hold, karvai, GroupWords.plain(sollus), GroupWords.plain(sollus), false);
+    }
+
+    /**
+     * The words that are said where it stands.
+     *
+     * @return sollus and how long they are
+     */
+    public GroupWords words() {
+      return inEnding ? mora : plain;
+    }
+
+    /**
+     * What is said.
+     *
+     * @return the sollus in order; fewer than matras where the words have karvai inside
+     */
+    public List<Sollu> sollus() {
+      return words().sollus();
+    }
+
+    /**
+     * The same group with another karvai after it.
+     *
+     * @param matras how long it is, 0 for none
+     * @return a copy
+     */
+    public Group ringing(int matras) {
+      return new Group(size, hold, matras, plain, mora, inEnding);
+    }
+
+    /** The same group where it stands in an ending, or where it does not. */
+    Group standing(boolean ends) {
+      return ends == inEnding ? this : new Group(size, hold, karvai, plain, mora, ends);
     }
 
     @Override

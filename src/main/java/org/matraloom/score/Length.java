@@ -98,7 +98,7 @@ public record Length(Ratio matras, Ratio innerBeats, long sollus, long steps) {
     public Length group(Element.Group group) {
       return flat(
           Math.addExact(Math.multiplyExact((long) group.size(), group.hold()), group.karvai()),
-          group.size());
+          group.sollus().size());
     }
 
     @Override

@@ -27,10 +27,12 @@ public final class Lexicon {
 
   private final LexiconText contents;
   private final NearestWord nearest;
+  private final LexiconWords words;
 
   private Lexicon(LexiconText contents) {
     this.contents = contents;
     this.nearest = new NearestWord(contents);
+    this.words = new LexiconWords(contents);
   }
 
   /**
@@ -110,7 +112,7 @@ public final class Lexicon {
       sollus.addAll(part.get());
       from = to + 1;
     }
-    return Optional.of(joined(sollus));
+    return Optional.of(words.joined(sollus));
   }
 
   /**
@@ -121,10 +123,7 @@ public final class Lexicon {
    * @return the sollu with the sound it takes there, its spelling unchanged
    */
   public Sollu inCompany(Sollu before, Sollu sollu) {
-    return contents
-        .soundAfter(before.sound(), sollu.sound())
-        .map(sound -> new Sollu(sollu.spelling(), sound))
-        .orElse(sollu);
+    return words.inCompany(before, sollu);
   }
 
   /**
@@ -139,26 +138,49 @@ public final class Lexicon {
   }
 
   /**
-   * All words for a group, the usual ones first. Groups above {@value #LARGEST_OWN_GROUP} without
-   * words of their own are put together from nearly equal smaller ones, longer ones first.
+   * The usual words for a group in a score, which may have karvai inside.
+   *
+   * @param size how many matras, from 1 to {@value #LARGEST_GROUP}
+   * @return the first words of the user's list for it, else the plain ones
+   * @throws IllegalArgumentException if the size is outside the range
+   */
+  public GroupWords groupWords(int size) {
+    return words.usual(size);
+  }
+
+  /**
+   * The usual words for a group in an ending, such as ta , di , gi na tom for 7.
+   *
+   * @param size how many matras, from 1 to {@value #LARGEST_GROUP}
+   * @return the first words of the user's list for it; those of a mora; else the plain ones
+   * @throws IllegalArgumentException if the size is outside the range
+   */
+  public GroupWords moraWords(int size) {
+    return moraChoices(size).stream().findFirst().orElse(groupWords(size));
+  }
+
+  /**
+   * All words for a group in an ending, the usual ones first.
+   *
+   * @param size how many matras
+   * @return the first words of the user's list for it and those of a mora; none for sizes that are
+   *     said plainly
+   */
+  public List<GroupWords> moraChoices(int size) {
+    return words.inEndings(size);
+  }
+
+  /**
+   * All words for a group without karvai, the usual ones first. Groups above {@value
+   * #LARGEST_OWN_GROUP} without words of their own are put together from nearly equal smaller ones,
+   * longer ones first.
    *
    * @param size how many sollus, from 1 to {@value #LARGEST_GROUP}
    * @return at least two choices, each of {@code size} sollus
    * @throws IllegalArgumentException if the size is outside the range
    */
   public List<List<Sollu>> wordChoices(int size) {
-    if (size < 1 || size > LARGEST_GROUP) {
-      throw new IllegalArgumentException(
-          "a group has 1 to " + LARGEST_GROUP + " sollus, given " + size);
-    }
-    List<List<Sollu>> choices = new ArrayList<>();
-    contents.words(size).forEach(words -> choices.add(sollusOf(words)));
-    if (size > LARGEST_OWN_GROUP) {
-      int parts = (size + LARGEST_OWN_GROUP - 1) / LARGEST_OWN_GROUP;
-      choices.add(composed(size, parts));
-      choices.add(composed(size, parts + 1));
-    }
-    return List.copyOf(choices);
+    return words.choices(size);
   }
 
   /**
@@ -174,30 +196,6 @@ public final class Lexicon {
         .filter(Character::isLetter)
         .forEach(letters::appendCodePoint);
     return nearest.to(letters.toString()).filter(near -> split(near).isPresent());
-  }
-
-  private List<Sollu> composed(int size, int parts) {
-    List<Sollu> sollus = new ArrayList<>();
-    for (int part = 0; part < parts; part++) {
-      int share = size / parts + (part < size % parts ? 1 : 0);
-      sollus.addAll(sollusOf(contents.words(share).get(0)));
-    }
-    return joined(sollus);
-  }
-
-  private List<Sollu> sollusOf(List<String> spellings) {
-    return joined(
-        spellings.stream()
-            .map(spelling -> new Sollu(spelling, sound(spelling).orElseThrow().name()))
-            .toList());
-  }
-
-  private List<Sollu> joined(List<Sollu> sollus) {
-    List<Sollu> joined = new ArrayList<>();
-    for (Sollu sollu : sollus) {
-      joined.add(joined.isEmpty() ? sollu : inCompany(joined.get(joined.size() - 1), sollu));
-    }
-    return List.copyOf(joined);
   }
 
   /** Covers a word without hyphens, from the fewest sollus that reach its end from each letter. */

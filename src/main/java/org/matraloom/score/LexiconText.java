@@ -27,6 +27,8 @@ final class LexiconText {
   private final Map<String, SolluSound> sounds = new LinkedHashMap<>();
   private final Map<String, String> names = new HashMap<>();
   private final Map<Integer, List<List<String>>> words = new HashMap<>();
+  private final Map<Integer, List<List<String>>> mora = new HashMap<>();
+  private final Map<Integer, List<String>> firstOwn = new HashMap<>();
   private final Map<String, String> company = new HashMap<>();
   private int longestSpelling;
 
@@ -42,8 +44,11 @@ final class LexiconText {
     sum.sounds.putAll(sounds);
     sum.names.putAll(names);
     sum.words.putAll(words);
+    sum.mora.putAll(mora);
+    sum.firstOwn.putAll(firstOwn);
     sum.company.putAll(company);
-    List<LexiconException.Fault> faults = sum.read(text);
+    boolean builtIn = sounds.isEmpty();
+    List<LexiconException.Fault> faults = sum.read(text, builtIn);
     if (!faults.isEmpty()) {
       throw new LexiconException(sourceName, faults);
     }
@@ -76,11 +81,21 @@ final class LexiconText {
     return words.getOrDefault(size, List.of());
   }
 
+  /** The words of a mora, karvais among them. */
+  List<List<String>> mora(int size) {
+    return mora.getOrDefault(size, List.of());
+  }
+
+  /** The first words for a group in the user's own list, karvais among them. */
+  Optional<List<String>> firstOwn(int size) {
+    return Optional.ofNullable(firstOwn.get(size));
+  }
+
   Optional<String> soundAfter(String before, String sound) {
     return Optional.ofNullable(company.get(before + " " + sound));
   }
 
-  private List<LexiconException.Fault> read(String text) {
+  private List<LexiconException.Fault> read(String text, boolean builtIn) {
     List<LexiconException.Fault> faults = new ArrayList<>();
     if (text.length() > MOST_CHARACTERS) {
       faults.add(
@@ -105,9 +120,26 @@ final class LexiconText {
             message -> faults.add(new LexiconException.Fault(number, printable(message))));
       }
     }
-    ownWords.forEach((size, choices) -> words.merge(size, choices, (old, own) -> join(own, old)));
+    ownWords.forEach((size, choices) -> take(size, choices, builtIn));
     faults.sort((a, b) -> Integer.compare(a.line(), b.line()));
     return faults;
+  }
+
+  /** Words without karvai are the plain ones, those with karvai the words of a mora. */
+  private void take(int size, List<List<String>> choices, boolean builtIn) {
+    if (!builtIn) {
+      firstOwn.put(size, choices.get(0));
+    }
+    for (boolean rings : new boolean[] {false, true}) {
+      List<List<String>> some =
+          choices.stream()
+              .filter(
+                  words -> words.stream().anyMatch(sign -> LexiconWords.karvai(sign) > 0) == rings)
+              .toList();
+      if (!some.isEmpty()) {
+        (rings ? mora : words).merge(size, some, (old, own) -> join(own, old));
+      }
+    }
   }
 
   private Optional<String> readSound(String line, int number, Map<String, Integer> firstLine) {
@@ -183,14 +215,9 @@ final class LexiconText {
     }
     int size = Integer.parseInt(sides[0].strip());
     List<String> sollus = tokens(sides[1]);
-    for (String sollu : sollus) {
-      if (!names.containsKey(Spelling.normal(sollu))) {
-        return Optional.of("\"" + sollu + "\" is not a spelling of any sollu");
-      }
-    }
-    if (sollus.size() != size) {
-      return Optional.of(
-          "words for " + size + " must be " + size + " sollus, given " + sollus.size());
+    Optional<String> fault = LexiconWords.faultOf(size, sollus, names::containsKey);
+    if (fault.isPresent()) {
+      return fault;
     }
     ownWords.merge(size, List.of(sollus), LexiconText::join);
     return Optional.empty();

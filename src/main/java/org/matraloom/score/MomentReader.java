@@ -81,7 +81,7 @@ final class MomentReader implements Iterator<Moment> {
 
   /** The last stroke, counted in the matras of the last round; it belongs to that round. */
   private boolean strike() {
-    Optional<Stroke> stroke = performance.closing().stroke();
+    Optional<Closing.Stroke> stroke = performance.closing().stroke();
     if (stroke.isEmpty() || struck) {
       return false;
     }

@@ -155,7 +155,11 @@ final class Recitation implements Iterator<Utterance> {
     @Override
     public Boolean group(Element.Group group) {
       ready.add(new Utterance.GroupHead(now, group.size()));
-      group.sollus().forEach(sollu -> sound(sollu, frame.matra().times(group.hold())));
+      GroupWords words = group.words();
+      for (int index = 0; index < words.sollus().size(); index++) {
+        int matras = group.hold() * words.matras().get(index);
+        sound(words.sollus().get(index), frame.matra().times(matras));
+      }
       if (group.karvai() > 0) {
         ring(frame.matra().times(group.karvai()));
       }

@@ -10,9 +10,41 @@ import java.util.List;
  */
 public record Sequence(List<Element> elements) {
 
-  /** Copies the list. */
+  private static final int STATEMENTS = 3;
+
+  /**
+   * Copies the list; groups know then whether they stand in an ending: three groups one after
+   * another, with karvai in brackets after the first two.
+   */
   public Sequence {
-    elements = List.copyOf(elements);
+    elements = List.copyOf(settled(elements));
+  }
+
+  private static List<Element> settled(List<Element> elements) {
+    List<Element> settled = new ArrayList<>(elements);
+    int endingUntil = 0;
+    for (int at = 0; at < elements.size(); at++) {
+      if (elements.get(at) instanceof Element.Group group) {
+        endingUntil = isEnding(elements, at) ? at + STATEMENTS : endingUntil;
+        settled.set(at, group.standing(at < endingUntil));
+      }
+    }
+    return settled;
+  }
+
+  private static boolean isEnding(List<Element> elements, int from) {
+    if (from + STATEMENTS > elements.size()) {
+      return false;
+    }
+    for (int index = from; index < from + STATEMENTS; index++) {
+      boolean rings = index < from + STATEMENTS - 1;
+      if (!(elements.get(index) instanceof Element.Group group)
+          || group.hold() > 1
+          || (rings && group.karvai() == 0)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /**

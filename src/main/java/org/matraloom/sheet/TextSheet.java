@@ -14,6 +14,7 @@ import org.matraloom.score.Performance;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Span;
 import org.matraloom.score.Step;
+import org.matraloom.score.Wording;
 import org.matraloom.script.Script;
 import org.matraloom.time.Ratio;
 
@@ -105,7 +106,8 @@ public final class TextSheet {
             whole.eduppuBeat(),
             Map.of("Row", Sequence.of()),
             List.of(new Step.Say("Row", 1, 4, 1)),
-            performance.closing());
+            performance.closing(),
+            Wording.USUAL);
     String text = ScorePrinter.print(head);
     return text.substring(0, text.indexOf("\n\n") + 2);
   }

@@ -12,6 +12,7 @@ import org.matraloom.score.Closing;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Element;
 import org.matraloom.score.FingerCustom;
+import org.matraloom.score.GroupWords;
 import org.matraloom.score.Length;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Place;
@@ -19,8 +20,8 @@ import org.matraloom.score.Sequence;
 import org.matraloom.score.Sollu;
 import org.matraloom.score.SolluSound;
 import org.matraloom.score.Step;
-import org.matraloom.score.Stroke;
 import org.matraloom.score.Tala;
+import org.matraloom.score.Wording;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 
@@ -38,6 +39,7 @@ public final class RandomScores {
   private final List<Tala> talas = List.copyOf(TalaReader.names().values());
   private final List<SolluSound> sounds = lexicon.sounds();
   private final List<String> flat = new ArrayList<>();
+  private Wording wording = Wording.USUAL;
 
   /**
    * Begins a series.
@@ -56,6 +58,7 @@ public final class RandomScores {
    */
   public Composition composition() {
     while (true) {
+      wording = wording();
       Map<String, Sequence> phrases = phrases();
       Avartana avartana = avartana();
       List<Step> plan = plan(List.copyOf(phrases.keySet()), avartana.beats());
@@ -67,7 +70,15 @@ public final class RandomScores {
       }
       if (steps <= MOST_STEPS) {
         return new Composition(
-            title(), avartana, tempo(), place(avartana), place(avartana), phrases, plan, closing());
+            title(),
+            avartana,
+            tempo(),
+            place(avartana),
+            place(avartana),
+            phrases,
+            plan,
+            closing(),
+            wording);
       }
     }
   }
@@ -108,7 +119,8 @@ public final class RandomScores {
         composition.eduppuBeat(),
         phrases,
         composition.plan(),
-        composition.closing());
+        composition.closing(),
+        composition.wording());
   }
 
   private static Sequence withoutPlaces(Sequence sequence) {
@@ -141,11 +153,21 @@ public final class RandomScores {
     return Avartana.of(tala(), kalai, pick(List.of(FingerCustom.RESTART, FingerCustom.RETURN)));
   }
 
+  private Wording wording() {
+    Map<Integer, GroupWords> own = new LinkedHashMap<>();
+    if (random.nextInt(4) == 0) {
+      own.put(7, lexicon.moraChoices(7).get(1));
+      own.put(5, GroupWords.plain(lexicon.wordChoices(5).get(2)));
+    }
+    Wording.Kind[] kinds = Wording.Kind.values();
+    return new Wording(kinds[Math.max(0, random.nextInt(6) - 3)], own);
+  }
+
   private Closing closing() {
-    Optional<Stroke> stroke =
+    Optional<Closing.Stroke> stroke =
         random.nextInt(3) > 0
             ? Optional.empty()
-            : Optional.of(new Stroke(new Sollu("tom", "tom"), random.nextInt(6)));
+            : Optional.of(new Closing.Stroke(new Sollu("tom", "tom"), random.nextInt(6)));
     return new Closing(stroke, random.nextInt(3));
   }
 
@@ -247,7 +269,7 @@ public final class RandomScores {
     int size = 1 + random.nextInt(random.nextInt(6) == 0 ? Lexicon.LARGEST_GROUP : 9);
     int hold = random.nextInt(4) == 0 ? 1 + random.nextInt(9) : 1;
     int karvai = random.nextBoolean() ? random.nextInt(5) : 0;
-    return new Element.Group(size, hold, karvai, lexicon.words(size));
+    return wording.group(size, hold, karvai, lexicon);
   }
 
   private Element word(List<Element> before) {
@@ -299,7 +321,7 @@ public final class RandomScores {
     boolean body = false;
     for (String line : tidy.split("\n")) {
       boolean free = !line.startsWith("title") && !line.startsWith("tala");
-      boolean breakable = line.matches("\\S+ = .*") || (body && line.startsWith("  "));
+      boolean breakable = line.matches("\\D\\S* = .*") || (body && line.startsWith("  "));
       body = breakable;
       for (String part : line.split("(?<= )")) {
         boolean broken = breakable && !part.startsWith("=") && text.indexOf("= ") >= 0;

@@ -21,6 +21,7 @@ import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Step;
 import org.matraloom.score.Tala;
+import org.matraloom.score.Wording;
 import org.matraloom.time.Ratio;
 
 class ScoreEditorTest {
@@ -234,6 +235,6 @@ class ScoreEditorTest {
   }
 
   private static Element group(int size, int karvai) {
-    return new Element.Group(size, 1, karvai, LEXICON.words(size));
+    return Wording.USUAL.group(size, 1, karvai, LEXICON);
   }
 }

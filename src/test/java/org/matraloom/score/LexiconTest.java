@@ -296,7 +296,7 @@ class LexiconTest {
         my.txt:5: error: "kran" is already given in line 4
         my.txt:6: error: a spelling has 1 to 16 letters, given "kr4m"
         my.txt:7: error: a sollu has at most 2 consonants before its vowel and after it
-        my.txt:8: error: words for 5 must be 5 sollus, given 2
+        my.txt:8: error: words for 5 must be 5 matras, given 2
         my.txt:9: error: expected "size = words" with a size of 1 to 99, as in "5 = ta di gi na tom"
         my.txt:10: error: "xx" is not a spelling of any sollu
         my.txt:11: error: "xx" is not the name of a sound

@@ -15,7 +15,8 @@ import org.matraloom.form.EndingChoice;
 import org.matraloom.form.Endings;
 import org.matraloom.form.Filling;
 import org.matraloom.score.Composition;
-import org.matraloom.score.PlainWords;
+import org.matraloom.score.GroupWords;
+import org.matraloom.score.Lexicon;
 import org.matraloom.time.Tempo;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -131,7 +132,11 @@ public final class EndingsCommand implements Callable<Integer> {
 
   private static List<String> words(Ending ending, List<String> notes) {
     List<String> all = new ArrayList<>();
-    PlainWords.of(ending.longestStatement()).ifPresent(all::add);
+    int longest = ending.longestStatement();
+    if (longest >= 1 && longest <= Lexicon.LARGEST_GROUP) {
+      GroupWords words = Lexicon.standard().moraWords(longest);
+      all.add(words.isPlain() ? words.written().replace(" ", "") : words.written());
+    }
     all.addAll(notes);
     return all;
   }

@@ -7,10 +7,10 @@ import java.util.Optional;
 import org.matraloom.app.cli.Json;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.kanakku.Remarks;
+import org.matraloom.score.Closing;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
-import org.matraloom.score.Stroke;
 
 /** The landing of a score as JSON; exact numbers are strings such as "56" or "224/5". */
 public final class LandingJson {
@@ -34,7 +34,7 @@ public final class LandingJson {
       generator.writeStringField("tala", composition.avartana().tala().name());
       generator.writeNumberField("beatsPerAvartana", composition.avartana().beats());
       generator.writeStringField("tempo", composition.tempo().beatsPerMinute().toString());
-      Optional<Stroke> stroke = performance.closing().stroke();
+      Optional<Closing.Stroke> stroke = performance.closing().stroke();
       if (stroke.isPresent()) {
         generator.writeStringField("lastStroke", stroke.get().sollu().spelling());
       } else {

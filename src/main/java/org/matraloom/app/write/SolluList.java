@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.matraloom.app.cli.Json;
+import org.matraloom.score.GroupWords;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Sollu;
 import org.matraloom.score.SolluSound;
@@ -36,6 +37,12 @@ final class SolluList {
         out.printf(Locale.ROOT, "  %-7d %s%n", size, spelt(words));
       }
     }
+    out.println("Words for groups in an ending such as 9(1)9(1)9; other sizes as above");
+    for (int size = 1; size <= Lexicon.LARGEST_OWN_GROUP; size++) {
+      for (GroupWords words : lexicon.moraChoices(size)) {
+        out.printf(Locale.ROOT, "  %-7d %s%n", size, words.written());
+      }
+    }
   }
 
   void printJson(PrintWriter out) throws IOException {
@@ -57,6 +64,16 @@ final class SolluList {
           generator.writeStartObject();
           generator.writeNumberField("size", size);
           writeStrings(generator, "sollus", words.stream().map(Sollu::spelling).toList());
+          generator.writeEndObject();
+        }
+      }
+      generator.writeEndArray();
+      generator.writeArrayFieldStart("wordsInEndings");
+      for (int size = 1; size <= Lexicon.LARGEST_OWN_GROUP; size++) {
+        for (GroupWords words : lexicon.moraChoices(size)) {
+          generator.writeStartObject();
+          generator.writeNumberField("size", size);
+          generator.writeStringField("written", words.written());
           generator.writeEndObject();
         }
       }

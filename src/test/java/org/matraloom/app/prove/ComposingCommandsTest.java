@@ -24,8 +24,8 @@ class ComposingCommandsTest {
   void endingsComeWithBreathAndWords() {
     List<String> lines = lines("endings", "29", "--tempo", "80");
     assertEquals("29 matras to fill in 4 a beat at 80 beats a minute:", lines.get(0));
-    assertEquals("7(4)7(4)7 full breath 0.75 s takadimitakita", lines.get(1));
-    assertEquals("9(1)9(1)9 no breath 0.19 s takadimitakatakita", lines.get(2));
+    assertEquals("7(4)7(4)7 full breath 0.75 s ta , di , gi na tom", lines.get(1));
+    assertEquals("9(1)9(1)9 no breath 0.19 s ta , di , gi , na , tom", lines.get(2));
     assertTrue(lines.size() <= 24, "a screenful");
     assertTrue(lines.get(lines.size() - 1).endsWith("more; --all lists them."));
     String last = lastOf(lines("endings", "29", "--all"));

@@ -1,0 +1,60 @@
+package org.matraloom.score;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Which words the groups of a piece are spoken with.
+ *
+ * <p>In an ending such as {@code 9(1)9(1)9} everybody says the words of a mora, with karvai inside;
+ * elsewhere a sollu a matra (common practice).
+ *
+ * @param kind which of the usual words
+ * @param own words of the piece's own by their matras; they go before the usual ones
+ */
+public record Wording(Kind kind, Map<Integer, GroupWords> own) {
+
+  /** Which of the usual words are taken. */
+  public enum Kind {
+    /** Those of a mora in an ending, plain ones elsewhere. */
+    USUAL,
+    /** A sollu a matra everywhere. */
+    PLAIN,
+    /** Those of a mora everywhere. */
+    MORA
+  }
+
+  /** The wording of a piece that says nothing of it. */
+  public static final Wording USUAL = new Wording(Kind.USUAL, Map.of());
+
+  /** Copies the map, keeping its order. */
+  public Wording {
+    own = Collections.unmodifiableMap(new LinkedHashMap<>(own));
+  }
+
+  /**
+   * A group with its words.
+   *
+   * @param size how many sollus, from 1 to {@value Lexicon#LARGEST_GROUP}
+   * @param hold how many matras each sollu lasts; held sollus have no karvai between
+   * @param karvai how many matras the last one rings on
+   * @param lexicon the usual words
+   * @return the group
+   */
+  public Element.Group group(int size, int hold, int karvai, Lexicon lexicon) {
+    Optional<GroupWords> mine =
+        Optional.ofNullable(own.get(size)).filter(words -> hold == 1 || words.isPlain());
+    GroupWords plain = GroupWords.plain(lexicon.words(size));
+    GroupWords usual = hold > 1 ? plain : lexicon.groupWords(size);
+    GroupWords mora = hold > 1 ? plain : lexicon.moraWords(size);
+    return new Element.Group(
+        size,
+        hold,
+        karvai,
+        mine.orElse(kind == Kind.PLAIN ? plain : kind == Kind.MORA ? mora : usual),
+        mine.orElse(kind == Kind.PLAIN ? plain : mora),
+        false);
+  }
+}
