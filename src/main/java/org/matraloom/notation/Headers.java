@@ -119,8 +119,8 @@ final class Headers {
         title(),
         avartana,
         value("tempo", this::tempo).orElse(USUAL_TEMPO),
-        place("start", avartana),
-        place("eduppu", avartana),
+        place("start", Ratio.ZERO, avartana),
+        place("eduppu", UsedTalas.usualEduppu(avartana.tala()), avartana),
         closing(),
         wording());
   }
@@ -195,8 +195,9 @@ final class Headers {
     return value;
   }
 
-  private Ratio place(String keyword, Avartana avartana) {
-    return value(keyword, cursor -> BeatPlace.read(cursor, avartana, problems)).orElse(Ratio.ZERO);
+  private Ratio place(String keyword, Ratio usualAksharas, Avartana avartana) {
+    return value(keyword, cursor -> BeatPlace.read(cursor, avartana, problems))
+        .orElse(usualAksharas.times(avartana.kalai()));
   }
 
   private Optional<Integer> kalai(Cursor cursor) {

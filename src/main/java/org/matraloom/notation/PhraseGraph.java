@@ -22,6 +22,16 @@ final class PhraseGraph {
   static final long MOST_STEPS = 2_000_000;
   private static final int MOST_SPEED = 64;
 
+  /**
+   * A phrase as it is written.
+   *
+   * @param name its name
+   * @param token where its name stands
+   * @param sequence what it says
+   * @param references the names of other phrases in it
+   */
+  record Definition(String name, Token token, Sequence sequence, List<Token> references) {}
+
   private record Shape(int depth, long speed) {
     static final Shape FLAT = new Shape(0, 1);
 

@@ -21,7 +21,7 @@ final class ScoreParser {
   private final Problems problems;
   private final Headers headers;
   private final PhraseParser phraseParser;
-  private final Map<String, Definition> phrases = new LinkedHashMap<>();
+  private final Map<String, PhraseGraph.Definition> phrases = new LinkedHashMap<>();
   private final List<List<Token>> plan = new ArrayList<>();
   private Optional<Token> perform = Optional.empty();
   private List<Token> phrase = new ArrayList<>();
@@ -167,8 +167,9 @@ final class ScoreParser {
     Token name = phrase.get(0);
     PhraseParser.Body body = phraseParser.parse(name, new Cursor(phrase, 2));
     String key = name.is(Kind.NAME) ? name.name() : LineMistakes.capital(name);
-    Definition definition = new Definition(key, name, body.sequence(), body.references());
-    Definition first = phrases.putIfAbsent(key, definition);
+    PhraseGraph.Definition definition =
+        new PhraseGraph.Definition(key, name, body.sequence(), body.references());
+    PhraseGraph.Definition first = phrases.putIfAbsent(key, definition);
     if (first != null) {
       problems.error(
           name,
@@ -215,7 +216,7 @@ final class ScoreParser {
 
   private Optional<PlanCheck.Line> lastPhraseOnce() {
     Optional<PlanCheck.Line> last = Optional.empty();
-    for (Map.Entry<String, Definition> entry : phrases.entrySet()) {
+    for (Map.Entry<String, PhraseGraph.Definition> entry : phrases.entrySet()) {
       Step once = new Step.Say(entry.getKey(), 1, PlanParser.USUAL_NADAI, 1);
       last = Optional.of(new PlanCheck.Line(once, entry.getValue().token()));
     }
@@ -223,7 +224,7 @@ final class ScoreParser {
   }
 
   private void warnOfUnsaid(Set<String> said) {
-    for (Map.Entry<String, Definition> entry : phrases.entrySet()) {
+    for (Map.Entry<String, PhraseGraph.Definition> entry : phrases.entrySet()) {
       if (!said.contains(entry.getKey())) {
         Token token = entry.getValue().token();
         problems.warning(

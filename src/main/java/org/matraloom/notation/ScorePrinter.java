@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.matraloom.score.Anga;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Closing;
 import org.matraloom.score.Composition;
@@ -117,7 +118,10 @@ public final class ScorePrinter {
 
   static String tala(Tala tala) {
     boolean named = TalaReader.read(tala.name()).tala().filter(tala::equals).isPresent();
-    return named ? tala.name() : tala.formula();
+    String formula = tala.formula();
+    boolean own = tala.angas().stream().anyMatch(Anga.Own.class::isInstance);
+    boolean titled = own && !tala.name().equals(formula);
+    return named ? tala.name() : titled ? tala.name() + ": " + formula : formula;
   }
 
   private static String tempo(Ratio tempo) {

@@ -1,6 +1,8 @@
 package org.matraloom.notation;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,8 +14,8 @@ import org.matraloom.score.Tala;
 
 /**
  * Reads how a tala is written: a name in any usual spelling, an anga formula such as {@code I4 O
- * O}, or a grouping such as {@code 3+2+2}. After any of them {@code = 8} claims the sum, and is
- * checked.
+ * O}, a grouping such as {@code 3+2+2}, or kriyas written out, {@code clap clap wave}. After any of
+ * them {@code = 8} claims the sum, and is checked.
  *
  * <p>A family alone means its usual jati: triputa is tisra triputa, rupaka is chatusra rupaka,
  * jhampa is misra jhampa, ata is khanda ata, the others are chatusra (common practice). "Adi" is
@@ -75,10 +77,12 @@ public final class TalaReader {
   /**
    * The names that can be listed.
    *
-   * @return the 35 suladi talas, jati first, by family; then adi and the chapu talas
+   * @return the 35 suladi talas, jati first, by family; then adi, the chapu talas and others in use
    */
   public static Map<String, Tala> names() {
-    return TalaNames.ALL;
+    Map<String, Tala> names = new LinkedHashMap<>(TalaNames.ALL);
+    names.putAll(UsedTalas.named());
+    return Collections.unmodifiableMap(names);
   }
 
   private static Result withoutClaim(String text) {
@@ -87,7 +91,11 @@ public final class TalaReader {
     } else if (GROUPING.matcher(text).matches()) {
       return grouping(text);
     }
-    Optional<Tala> tala = TalaNames.tala(text);
+    if (UsedTalas.isOwn(text)) {
+      return UsedTalas.own(text);
+    }
+    Optional<Tala> tala =
+        UsedTalas.byName(text).or(() -> UsedTalas.clapped(text)).or(() -> TalaNames.tala(text));
     if (tala.isPresent()) {
       return new Result(tala, Optional.empty());
     }
@@ -189,7 +197,7 @@ public final class TalaReader {
     return Optional.empty();
   }
 
-  private static Result fault(int start, int end, String message, String help) {
+  static Result fault(int start, int end, String message, String help) {
     return new Result(
         Optional.empty(), Optional.of(new Fault(start, end, message, Optional.of(help))));
   }

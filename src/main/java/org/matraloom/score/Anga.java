@@ -2,6 +2,7 @@ package org.matraloom.score;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * A limb of a tala.
@@ -126,6 +127,43 @@ public sealed interface Anga {
         kriyas.add(new Kriya.Hold());
       }
       return List.copyOf(kriyas);
+    }
+  }
+
+  /**
+   * A limb whose kriyas are written out one by one.
+   *
+   * @param given one kriya an akshara, 1 to {@value Tala#LONGEST_GROUP} of them
+   */
+  record Own(List<Kriya> given) implements Anga {
+    /**
+     * Copies the list.
+     *
+     * @throws IllegalArgumentException if there are none or too many
+     */
+    public Own {
+      given = List.copyOf(given);
+      if (given.isEmpty() || given.size() > Tala.LONGEST_GROUP) {
+        throw new IllegalArgumentException(
+            "an anga has 1 to " + Tala.LONGEST_GROUP + " kriyas, given " + given.size());
+      }
+    }
+
+    @Override
+    public int aksharas() {
+      return given.size();
+    }
+
+    @Override
+    public String sign() {
+      return given.stream()
+          .map(kriya -> kriya.words().replace(" finger", ""))
+          .collect(Collectors.joining(" "));
+    }
+
+    @Override
+    public List<Kriya> kriyas(FingerCustom custom) {
+      return given;
     }
   }
 }

@@ -52,13 +52,34 @@ public record Avartana(Tala tala, int kalai, FingerCustom custom, List<Kriya> kr
   }
 
   /**
-   * The gesture on one beat.
+   * The gesture on one beat. In two kalai a kriya is given twice; a group of a chapu tala has its
+   * clap once and more hold (common practice).
    *
    * @param beat a whole beat; 0 is a samam, any sign
    * @return the kriya given or repeated there
    */
   public Kriya kriyaAt(long beat) {
-    return kriyas.get((int) (Math.floorMod(beat, (long) beats()) / kalai));
+    boolean held = isBetweenKriyas(beat) && isInGroup(beat);
+    return held ? new Kriya.Hold() : kriyas.get(akshara(beat));
+  }
+
+  private int akshara(long beat) {
+    return (int) (Math.floorMod(beat, (long) beats()) / kalai);
+  }
+
+  private boolean isBetweenKriyas(long beat) {
+    return Math.floorMod(beat, (long) kalai) != 0;
+  }
+
+  private boolean isInGroup(long beat) {
+    int left = akshara(beat);
+    for (Anga anga : tala.angas()) {
+      if (left < anga.aksharas()) {
+        return anga instanceof Anga.Group;
+      }
+      left -= anga.aksharas();
+    }
+    return false;
   }
 
   /**
@@ -68,7 +89,7 @@ public record Avartana(Tala tala, int kalai, FingerCustom custom, List<Kriya> kr
    * @return true on the second beat of an akshara in two kalai
    */
   public boolean repeatsKriya(long beat) {
-    return Math.floorMod(beat, (long) kalai) != 0;
+    return isBetweenKriyas(beat) && !isInGroup(beat);
   }
 
   /**

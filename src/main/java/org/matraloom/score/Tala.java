@@ -55,10 +55,12 @@ public record Tala(String name, List<Anga> angas) {
   /**
    * The angas as signs.
    *
-   * @return "I4 O O" for adi, "3+2+2" for a grouping
+   * @return "I4 O O" for adi, "3+2+2" for a grouping, "clap clap | wave" for kriyas written out
    */
   public String formula() {
     boolean grouping = angas.stream().allMatch(Anga.Group.class::isInstance);
-    return angas.stream().map(Anga::sign).collect(Collectors.joining(grouping ? "+" : " "));
+    boolean own = angas.stream().anyMatch(Anga.Own.class::isInstance);
+    String between = grouping ? "+" : own ? " | " : " ";
+    return angas.stream().map(Anga::sign).collect(Collectors.joining(between));
   }
 }
