@@ -39,6 +39,10 @@ final class BeatWords {
       flushRings();
       silences++;
     }
+    if (mark.breath().isPresent()) {
+      flush();
+      phrases.add("breathe");
+    }
   }
 
   private void flush() {

@@ -12,7 +12,9 @@ import org.matraloom.score.Avartana;
  * Where an avartana that is too wide for the page goes on in the next line.
  *
  * <p>The choice that costs least is found: a further line costs something, a line that ends inside
- * an anga costs more, and of equal choices the one with the shortest longest line is taken.
+ * an anga costs more, one that tears a pair of beats apart (a laghu of four in 3 and 1) so much
+ * that it is done only where nothing else fits, and of equal choices the one with the shortest
+ * longest line is taken.
  *
  * @param starts the beats of the cycle with which lines begin, ascending, the first 0
  * @param longest beats of the longest line
@@ -21,6 +23,7 @@ record LineBreaks(List<Integer> starts, int longest) {
 
   private static final int LINE_COST = 100;
   private static final int SPLIT_ANGA_COST = 120;
+  private static final int TORN_ANGA_COST = 400;
   private static final int UNREACHED = Integer.MAX_VALUE;
 
   LineBreaks {
@@ -66,9 +69,9 @@ record LineBreaks(List<Integer> starts, int longest) {
     Arrays.fill(best, UNREACHED);
     best[0] = 0;
     for (int at = 1; at <= beats; at++) {
-      boolean splitsAnga = at < beats && !angas.contains(at);
+      int ending = at == beats || angas.contains(at) ? 0 : splitCost(avartana, at);
       for (int start = Math.max(0, at - mostBeats); start < at; start++) {
-        int cost = best[start] + LINE_COST + (splitsAnga ? SPLIT_ANGA_COST : 0);
+        int cost = best[start] + LINE_COST + ending;
         if (cost <= best[at]) {
           best[at] = cost;
           from[at] = start;
@@ -76,6 +79,15 @@ record LineBreaks(List<Integer> starts, int longest) {
       }
     }
     return best;
+  }
+
+  /** What a line costs that ends inside an anga: little between pairs of beats, much elsewhere. */
+  private static int splitCost(Avartana avartana, int at) {
+    List<Integer> starts = avartana.angaStarts();
+    int from = starts.stream().filter(start -> start < at).reduce(0, Math::max);
+    int to = starts.stream().filter(start -> start > at).findFirst().orElse(avartana.beats());
+    boolean even = (at - from) % 2 == 0 && (to - at) % 2 == 0;
+    return even ? SPLIT_ANGA_COST : TORN_ANGA_COST;
   }
 
   /** Cuts a row into its lines: at the breaks of its cycle, or for a phrase wherever it is full. */

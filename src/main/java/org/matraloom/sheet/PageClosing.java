@@ -33,8 +33,18 @@ final class PageClosing {
     note(new SheetWords(sheet).landsHere());
     if (sheet.rings()) {
       double top = flow.y() + label * 0.25;
-      flow.page().add(new Drawn.Box(PageStyle.LEFT, top, label, label, 0, Tone.TINT));
-      note(SheetWords.RINGS_ON);
+      boolean square = style.large();
+      double side = square ? label * 0.75 : label;
+      flow.page()
+          .add(
+              new Drawn.Box(
+                  PageStyle.LEFT,
+                  top,
+                  side,
+                  side,
+                  square ? 1.6 : 0,
+                  square ? Tone.INK : Tone.TINT));
+      note(square ? SheetWords.RINGS_ON_LARGE : SheetWords.RINGS_ON);
     }
     if (sheet.marksBreaths()) {
       sign(Figure.BREATH);

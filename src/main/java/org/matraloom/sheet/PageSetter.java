@@ -85,18 +85,18 @@ final class PageSetter {
   }
 
   private void rows(List<Row> rows, boolean withSums) {
-    double widest =
-        rows.stream()
-            .flatMap(row -> row.cells().stream())
-            .mapToDouble(setter::naturalWidth)
-            .max()
-            .orElse(1);
-    int most = (int) Math.max(1, Math.floor(style.gridWidth() / widest));
-    LineBreaks breaks = LineBreaks.of(avartana, most);
-    double cellWidth = Math.min(style.gridWidth() / breaks.longest(), widest * 2);
+    double widest = rows.stream().mapToDouble(this::widest).reduce(1, Math::max);
     for (Row row : rows) {
+      int most = (int) Math.max(1, Math.floor(style.gridWidth() / widest(row)));
+      LineBreaks breaks = LineBreaks.of(avartana, most);
+      double cellWidth = Math.min(style.gridWidth() / breaks.longest(), widest * 2);
       row(row, breaks, cellWidth, withSums);
     }
+  }
+
+  /** The least width of the densest beat of a row; a dense row does not make others long. */
+  private double widest(Row row) {
+    return row.cells().stream().mapToDouble(setter::naturalWidth).reduce(1, Math::max);
   }
 
   private void row(Row row, LineBreaks breaks, double cellWidth, boolean withSums) {
