@@ -20,6 +20,9 @@ import org.matraloom.time.Tempo;
 /** The lines before the phrases: collected one by one, understood together at the end. */
 final class Headers {
 
+  /** The word that begins the plan, after headers and phrases. */
+  static final String PERFORM = "perform";
+
   /** The keywords, in the order in which they are usually written. */
   static final List<String> KEYWORDS =
       List.of(

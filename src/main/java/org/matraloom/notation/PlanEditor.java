@@ -16,7 +16,7 @@ final class PlanEditor {
   static void replace(EditedLines lines, List<Step> was, List<Step> now) {
     List<Integer> stepLines = lines.indicesOf(ScoreLine.Use.STEP);
     if (stepLines.isEmpty()) {
-      List<String> written = new ArrayList<>(List.of("", ScoreParser.PERFORM));
+      List<String> written = new ArrayList<>(List.of("", Headers.PERFORM));
       now.forEach(step -> written.add(INDENT + ScorePrinter.step(step)));
       lines.insertAfter(lines.before().size() - 1, written);
       return;

@@ -76,7 +76,7 @@ record ScoreLine(Use use, String name, List<Token> tokens, String ending) {
       return Use.PHRASE;
     } else if (first.is(Kind.NUMBER) && tokens.get(1).is(Kind.EQUALS)) {
       return Use.HEADER;
-    } else if (first.is(ScoreParser.PERFORM) && tokens.get(1).is(Kind.END) && !isPhrase) {
+    } else if (first.is(Headers.PERFORM) && tokens.get(1).is(Kind.END) && !isPhrase) {
       return Use.PERFORM;
     } else if (keyword.isPresent() && phrases.isEmpty() && !performing) {
       return Use.HEADER;

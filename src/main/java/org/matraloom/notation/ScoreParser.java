@@ -15,8 +15,6 @@ import org.matraloom.score.Step;
 /** Sorts the lines of a score into headers, phrases and the perform plan, and joins their parts. */
 final class ScoreParser {
 
-  static final String PERFORM = "perform";
-
   private final Lexicon lexicon;
   private final Problems problems;
   private final Headers headers;
@@ -61,7 +59,7 @@ final class ScoreParser {
     boolean equals = tokens.get(1).is(Kind.EQUALS);
     if (equals && first.is(Kind.NAME)) {
       beginPhrase(tokens);
-    } else if (first.is(PERFORM) && tokens.get(1).is(Kind.END) && !isPhrase(first)) {
+    } else if (first.is(Headers.PERFORM) && tokens.get(1).is(Kind.END) && !isPhrase(first)) {
       beginPlan(first);
     } else if (keyword.isPresent() && !headersOver) {
       headers.add(keyword.get(), tokens);

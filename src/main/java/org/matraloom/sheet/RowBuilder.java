@@ -14,6 +14,8 @@ import org.matraloom.time.Ratio;
 /** Cuts the marks of a performance into rows, front to back. */
 final class RowBuilder {
 
+  private static final String LAST_STROKE = "last stroke";
+
   private final Performance performance;
   private final Avartana avartana;
   private final Set<Integer> angaStarts;
@@ -56,7 +58,7 @@ final class RowBuilder {
     }
     if (performance.closing().stroke().isPresent()) {
       Ratio end = Ratio.of(performance.soundEndBeat().ceil());
-      add(performance.endBeat(), end, SheetWords.LAST_STROKE);
+      add(performance.endBeat(), end, LAST_STROKE);
     }
     return List.copyOf(rows);
   }

@@ -22,7 +22,6 @@ public final class SheetWords {
 
   static final String ENDS_HERE = "here the last matra ends";
   static final String STROKE_HERE = "here it lands, with the last stroke";
-  static final String LAST_STROKE = "last stroke";
   static final String RINGS_ON_LARGE = "a square: the sound before rings on";
   static final String RINGS_ON = "grey: the sound before rings on";
   static final String BREATHE_HERE = "breathe here, if it suits you; stop if it strains";
