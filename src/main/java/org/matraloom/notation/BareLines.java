@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.matraloom.notation.Token.Kind;
+import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Lexicon;
 
 /**
@@ -17,17 +17,17 @@ final class BareLines {
 
   private static final String WHOLE = "Song";
   private static final String PART = "Line";
-  private static final Set<Kind> OPENING =
+  private static final Set<TokenKind> OPENING =
       Set.of(
-          Kind.NUMBER,
-          Kind.COMMA,
-          Kind.SEMICOLON,
-          Kind.DOT,
-          Kind.BAR,
-          Kind.DOUBLE_BAR,
-          Kind.ROUND_OPEN,
-          Kind.SQUARE_OPEN,
-          Kind.CURLY_OPEN);
+          TokenKind.NUMBER,
+          TokenKind.COMMA,
+          TokenKind.SEMICOLON,
+          TokenKind.DOT,
+          TokenKind.BAR,
+          TokenKind.DOUBLE_BAR,
+          TokenKind.ROUND_OPEN,
+          TokenKind.SQUARE_OPEN,
+          TokenKind.CURLY_OPEN);
 
   private final Lexicon lexicon;
   private final List<List<Token>> lines = new ArrayList<>();
@@ -39,7 +39,7 @@ final class BareLines {
   /** Whether a line without a name is one of sollus, or goes on with one. */
   boolean sounds(Token first) {
     return OPENING.contains(first.kind())
-        || (first.is(Kind.WORD) && lexicon.split(first.text()).isPresent());
+        || (first.is(TokenKind.WORD) && lexicon.split(first.text()).isPresent());
   }
 
   /** Takes a line; an indented one goes on with the line before. */

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.matraloom.notation.Token.Kind;
+import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Closing;
 import org.matraloom.score.GroupWords;
 import org.matraloom.score.Lexicon;
@@ -34,7 +34,7 @@ final class SolluHeaders {
   /** One sollu, with its karvai if that is not left open. */
   Optional<Closing.Stroke> stroke(Cursor cursor) {
     Token word = cursor.next();
-    if (!word.is(Kind.WORD)) {
+    if (!word.is(TokenKind.WORD)) {
       problems.error(word, "the last stroke is a sollu, found " + word.said(), EXAMPLE);
       return Optional.empty();
     }
@@ -55,8 +55,8 @@ final class SolluHeaders {
   private Optional<Integer> karvai(Cursor cursor) {
     Token first = cursor.peek();
     int matras = 0;
-    while (cursor.is(Kind.COMMA) || cursor.is(Kind.SEMICOLON)) {
-      matras += cursor.next().is(Kind.COMMA) ? 1 : 2;
+    while (cursor.is(TokenKind.COMMA) || cursor.is(TokenKind.SEMICOLON)) {
+      matras += cursor.next().is(TokenKind.COMMA) ? 1 : 2;
     }
     if (matras > Closing.Stroke.LONGEST) {
       problems.error(
@@ -109,13 +109,13 @@ final class SolluHeaders {
     List<Sollu> sollus = new ArrayList<>();
     List<Integer> matras = new ArrayList<>();
     for (Token token : tokens.subList(2, tokens.size() - 1)) {
-      int karvai = token.is(Kind.COMMA) ? 1 : token.is(Kind.SEMICOLON) ? 2 : 0;
+      int karvai = token.is(TokenKind.COMMA) ? 1 : token.is(TokenKind.SEMICOLON) ? 2 : 0;
       if (karvai > 0 && !sollus.isEmpty()) {
         matras.set(matras.size() - 1, matras.get(matras.size() - 1) + karvai);
         continue;
       }
       Optional<List<Sollu>> said =
-          token.is(Kind.WORD) ? lexicon.split(token.text()) : Optional.empty();
+          token.is(TokenKind.WORD) ? lexicon.split(token.text()) : Optional.empty();
       if (said.isEmpty()) {
         problems.error(
             token,
@@ -143,7 +143,7 @@ final class SolluHeaders {
   /** A number of avartanas. */
   Optional<Integer> after(Cursor cursor) {
     Token number = cursor.next();
-    if (!number.is(Kind.NUMBER) || number.value() > Closing.MOST) {
+    if (!number.is(TokenKind.NUMBER) || number.value() > Closing.MOST) {
       problems.error(
           number,
           "the tala goes on for 0 to "
