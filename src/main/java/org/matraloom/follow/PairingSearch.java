@@ -87,7 +87,7 @@ final class PairingSearch {
           .others(plain.said(), said -> training.learntWorth(said, guess))
           .forEach(start -> all.add(training.trained(start, guess)));
     }
-    PairingTraining.Trained likeliest = training.likeliest(all);
+    PairingTraining.Trained likeliest = straightest(training.likeliest(all), guess);
     PairingTraining.Trained best =
         training.isUnbroken(likeliest)
             ? likeliest
@@ -97,6 +97,13 @@ final class PairingSearch {
         ShiftedRival.of(training, expected.length, best, guess)
             .or(() -> PairingRivals.of(walk, onsets, expected.length, best.said(), best.model())),
         lags(best));
+  }
+
+  /** A pairing, or the same sounds counted, whichever is likelier. */
+  private PairingTraining.Trained straightest(PairingTraining.Trained found, PairingModel guess) {
+    List<PairingTraining.Trained> both = new ArrayList<>(List.of(found));
+    starts.straightened(found.said()).forEach(said -> both.add(training.asItIs(said, guess)));
+    return training.likeliest(both);
   }
 
   /** The likeliest of those that are found without a look at what is shifted. */

@@ -132,17 +132,39 @@ final class PairingStarts {
     int half = said.size() / 2;
     others.add(said.subList(0, half));
     others.add(said.subList(half, said.size()));
-    others.add(counted(0, 0));
-    others.add(counted(sollus - COUNTED, onsets.size() - COUNTED));
+    int[] all = IntStream.range(0, onsets.size()).toArray();
+    for (int[] some : hasUnsureSounds() ? new int[][] {all, sure()} : new int[][] {all}) {
+      others.add(counted(0, 0, some));
+      others.add(counted(sollus - COUNTED, some.length - COUNTED, some));
+    }
     return others;
   }
 
-  /** Sounds put to sollus one by one. */
-  private List<Alignment.Said> counted(int sollu, int onset) {
+  /** Some sounds put to sollus one by one. */
+  private List<Alignment.Said> counted(int sollu, int from, int[] some) {
     return IntStream.range(0, COUNTED)
-        .filter(i -> sollu + i >= 0 && onset + i >= 0)
-        .filter(i -> sollu + i < sollus && onset + i < onsets.size())
-        .mapToObj(i -> new Alignment.Said(sollu + i, onset + i))
+        .filter(i -> sollu + i >= 0 && from + i >= 0)
+        .filter(i -> sollu + i < sollus && from + i < some.length)
+        .mapToObj(i -> new Alignment.Said(sollu + i, some[from + i]))
+        .toList();
+  }
+
+  /**
+   * The sounds of a pairing put to sollus one by one, up from the first sollu and down from the
+   * last: in words that repeat, a passage said twice and another left out is as good in sound.
+   */
+  List<List<Alignment.Said>> straightened(List<Alignment.Said> said) {
+    if (said.size() > sollus) {
+      return List.of();
+    }
+    return IntStream.of(0, sollus - said.size())
+        .distinct()
+        .mapToObj(
+            first ->
+                IntStream.range(0, said.size())
+                    .mapToObj(i -> new Alignment.Said(first + i, said.get(i).onset()))
+                    .toList())
+        .filter(straight -> !straight.equals(said))
         .toList();
   }
 

@@ -46,9 +46,15 @@ final class PairingTraining {
    */
   record Trained(List<Alignment.Said> said, PairingModel model) {}
 
-  /** The likeliest of the pairings that are found one after another from a first one. */
+  /**
+   * The likeliest of the pairings that are found one after another from a first one, that one
+   * included: where each sollu has many sounds, what is learnt of them misleads.
+   */
   Trained trained(List<Alignment.Said> start, PairingModel guess) {
     List<Trained> rounds = new ArrayList<>();
+    if (start.size() > 1) {
+      rounds.add(asItIs(start, guess));
+    }
     List<Alignment.Said> said = start;
     for (int round = 0; round < ROUNDS; round++) {
       PairingModel model = lessons.learn(said, guess);
@@ -60,6 +66,11 @@ final class PairingTraining {
       said = next;
     }
     return likeliest(rounds);
+  }
+
+  /** A pairing and what is learnt from it; none after it is looked for. */
+  Trained asItIs(List<Alignment.Said> said, PairingModel guess) {
+    return new Trained(said, lessons.learn(said, guess));
   }
 
   /** Of several pairings the likeliest, all judged by the evenness of the most even one. */
@@ -78,7 +89,7 @@ final class PairingTraining {
 
   /** The same without a thought of where it breaks; a likelihood, its logarithm. */
   double evidence(List<Alignment.Said> said, PairingModel guess) {
-    return walk.worth(said, lessons.learn(said, guess));
+    return walk.worthOfTime(said, lessons.learn(said, guess)) + lessons.evidence(said);
   }
 
   /** Whether a pairing goes on without a break from its first sollu to its last. */
@@ -112,7 +123,8 @@ final class PairingTraining {
    * that grows with the take. So breaks count the more, the more sounds there are.
    */
   private double worth(List<Alignment.Said> said, PairingModel model) {
-    return walk.worth(said, model)
+    return walk.worthOfTime(said, model)
+        + lessons.evidence(said)
         - OTHER_TEMPO * Math.abs(StrictMath.log(model.stretch()))
         - BREAK * walk.breaks(said, model) * said.size() / SOUNDS_FOR_BREAK;
   }
