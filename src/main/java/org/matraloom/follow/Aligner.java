@@ -38,15 +38,16 @@ public final class Aligner {
       List<ExpectedSollu> expected, OnsetCurve curve, List<Onset> onsets, Lexicon lexicon) {
     SoundColours colours = SoundColours.of(curve.levels(), onsets);
     PairingSearch.Found found = new PairingSearch(expected, onsets, colours, lexicon).find();
-    FaintSollus.Filled filled =
-        new FaintSollus(expected, curve.levels(), onsets, found).filled();
+    FaintSollus.Filled filled = new FaintSollus(expected, curve.levels(), onsets, found).filled();
     return new Alignment(
         expected,
         filled.onsets(),
         filled.said(),
         Set.of(),
         Stretch.whole(expected.size()),
-        found.unsure(),
+        found
+            .unsure()
+            .or(() -> UnlikeEnd.of(expected, curve.levels(), filled.onsets(), filled.said())),
         Set.of(),
         found.lagSeconds());
   }

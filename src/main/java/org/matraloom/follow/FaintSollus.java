@@ -118,7 +118,8 @@ final class FaintSollus {
     }
     for (int k = from.sollu() + 1; k < to.sollu(); k++) {
       double due = beat(from) + (expected[k] - expected[from.sollu()]) * stretch;
-      double matra = stretch * Math.min(expected[k] - expected[k - 1], expected[k + 1] - expected[k]);
+      double matra =
+          stretch * Math.min(expected[k] - expected[k - 1], expected[k + 1] - expected[k]);
       guess(k, due, matra, at(from), at(to), usual).ifPresent(guesses::add);
     }
   }
@@ -136,7 +137,12 @@ final class FaintSollus {
   }
 
   private Optional<Guess> guess(
-      int place, double due, double matra, double after, double before, Map<Integer, Double> usual) {
+      int place,
+      double due,
+      double matra,
+      double after,
+      double before,
+      Map<Integer, Double> usual) {
     double middle = due - found.lagSeconds().get(place);
     double from = Math.max(middle - NEAR_MATRAS * matra, after + APART_SECONDS);
     double to = Math.min(middle + NEAR_MATRAS * matra, before - APART_SECONDS);
@@ -172,7 +178,9 @@ final class FaintSollus {
     Filled filled = new Filled(all, said);
     found
         .said()
-        .forEach(each -> said.add(new Alignment.Said(each.sollu(), all.indexOf(onsets.get(each.onset())))));
+        .forEach(
+            each ->
+                said.add(new Alignment.Said(each.sollu(), all.indexOf(onsets.get(each.onset())))));
     guesses.forEach(guess -> said.add(new Alignment.Said(guess.sollu, onsetOf(filled, guess))));
     said.sort(Comparator.comparingInt(Alignment.Said::onset));
     return filled;

@@ -52,9 +52,7 @@ final class PairingWalk {
    */
   double worthOfTime(List<Alignment.Said> said, PairingModel model) {
     return worth(said, model)
-        - said.stream()
-            .mapToDouble(each -> model.sollus().gain(each.sollu(), each.onset()))
-            .sum();
+        - said.stream().mapToDouble(each -> model.sollus().gain(each.sollu(), each.onset())).sum();
   }
 
   /**

@@ -9,10 +9,11 @@ import java.util.List;
  *
  * <p>The logarithm of the likelihood of all colours with a mean of its own for each sollu against
  * one mean for all, with a covariance common to all sollus (Wilks' lambda: S. S. Wilks, Biometrika
- * 24 (1932) 471-494), drawn to its diagonal where there are few sounds (after O. Ledoit and M. Wolf,
- * J. Multivar. Anal. 88 (2004) 365-411), less what so many means would win by chance (G. Schwarz,
- * Ann. Stat. 6 (1978) 461-464). Unlike the sum of what single sounds say it is not bounded for each of them: words that
- * repeat, shifted by one, have some sollus of two sounds each beside others of one.
+ * 24 (1932) 471-494), drawn to its diagonal where there are few sounds (after O. Ledoit and M.
+ * Wolf, J. Multivar. Anal. 88 (2004) 365-411), less what so many means would win by chance (G.
+ * Schwarz, Ann. Stat. 6 (1978) 461-464). Unlike the sum of what single sounds say it is not bounded
+ * for each of them: words that repeat, shifted by one, have some sollus of two sounds each beside
+ * others of one.
  */
 final class SoundEvidence {
 

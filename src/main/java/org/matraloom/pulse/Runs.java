@@ -14,6 +14,9 @@ public final class Runs {
   /** A slip lasts: so many sollus on either side agree on it. */
   private static final int AGREEING = 6;
 
+  /** At the ends of a take fewer are enough. */
+  private static final int AGREEING_AT_END = 3;
+
   /** How far the sollus may disagree with the one interval that holds the slip, in matras. */
   private static final double DISAGREE = 0.35;
 
@@ -37,7 +40,8 @@ public final class Runs {
       if (i > 0 && place[i] <= place[i - 1]) {
         run[i]++;
         begin = i;
-      } else if (i >= begin + AGREEING && slips(i, place, asked, matra, heard, pace)) {
+      } else if (i >= begin + (begin == 0 ? AGREEING_AT_END : AGREEING)
+          && slips(i, place, asked, matra, heard, pace)) {
         run[i]++;
         begin = i;
       }
@@ -56,8 +60,8 @@ public final class Runs {
 
   private static boolean slips(
       int i, int[] place, double[] asked, double[] matra, double[] heard, double pace) {
-    int to = i + AGREEING;
-    if (matra[i] <= 0 || to > place.length || place[to - 1] < place[i]) {
+    int to = Math.min(i + AGREEING, place.length);
+    if (matra[i] <= 0 || to < i + AGREEING_AT_END || place[to - 1] < place[i]) {
       return false;
     }
     double unit = matra[i] * pace;
@@ -65,7 +69,7 @@ public final class Runs {
     if (Math.abs(step) < LEAST_MATRAS) {
       return false;
     }
-    double before = median(i - AGREEING, i, asked, heard, pace);
+    double before = median(Math.max(0, i - AGREEING), i, asked, heard, pace);
     double after = median(i, to, asked, heard, pace);
     return Math.abs((after - before) / unit - step) < DISAGREE;
   }

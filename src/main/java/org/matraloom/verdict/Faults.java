@@ -28,6 +28,8 @@ final class Faults {
 
   private static final double SURE_SIGMAS = 4;
 
+  private static final int ENOUGH_FOR_SPREAD = 12;
+
   private final TakeFindings findings;
   private final Performance performance;
   private final TakePlaces places;
@@ -80,6 +82,7 @@ final class Faults {
             faults.landing::change,
             faults.missing::lateEntry,
             faults.missing::missed,
+            faults.missing::unlikeEnd,
             faults::drift,
             faults::uneven,
             faults.missing::cutEnd)
@@ -200,7 +203,14 @@ final class Faults {
     double matra = new MeasuredTempo(tempo).beatSeconds() / place.matrasPerBeat();
     double mean = Math.abs(place.meanSeconds());
     return mean > UNEVEN_TOLERANCES * Tolerance.displacementSeconds(matra)
-        && mean > SURE_SIGMAS * place.spreadSeconds() / Math.sqrt(place.count());
+        && mean > SURE_SIGMAS * spread(place) / Math.sqrt(place.count());
+  }
+
+  /** The spread at a place of the beat; of few sollus that may look small by chance. */
+  private double spread(Evenness place) {
+    return place.count() < ENOUGH_FOR_SPREAD
+        ? Math.max(place.spreadSeconds(), findings.pulse().orElseThrow().spreadSeconds())
+        : place.spreadSeconds();
   }
 
   private ExpectedSollu expected(int place) {

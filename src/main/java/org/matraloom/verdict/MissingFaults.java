@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
+import org.matraloom.follow.Unsure;
 import org.matraloom.measure.TakeFindings;
 
 /** Faults of a take in which something of the score is not there. */
@@ -44,9 +45,19 @@ final class MissingFaults {
 
   /** Something is missing or left over, and it cannot be told where. */
   Optional<Fault> unsure() {
+    return unsure(false);
+  }
+
+  /** The last sound is like none of the sollus. */
+  Optional<Fault> unlikeEnd() {
+    return unsure(true);
+  }
+
+  private Optional<Fault> unsure(boolean unlike) {
     return findings
         .alignment()
         .unsure()
+        .filter(unsure -> unsure.at() == Unsure.End.UNLIKE == unlike)
         .map(unsure -> new Fault(FaultKind.UNSURE, unsure.words(), Practice.slowly(tempo)));
   }
 
