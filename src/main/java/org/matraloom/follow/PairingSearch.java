@@ -18,6 +18,7 @@ import org.matraloom.score.Lexicon;
 final class PairingSearch {
 
   private final double[] expected;
+  private final double[] matraSeconds;
   private final PairingWalk walk;
   private final PairingTraining training;
   private final PairingStarts starts;
@@ -45,6 +46,7 @@ final class PairingSearch {
       SoundColours colours,
       PairingModel ignorant) {
     this.expected = ways[0];
+    this.matraSeconds = matraSeconds;
     this.onsets = List.copyOf(onsets);
     walk = new PairingWalk(ways, matraSeconds, onsets);
     training =
@@ -95,7 +97,8 @@ final class PairingSearch {
     return new Found(
         filled(best),
         ShiftedRival.of(training, expected.length, best, guess)
-            .or(() -> PairingRivals.of(walk, onsets, expected.length, best.said(), best.model())),
+            .or(() -> PairingRivals.of(walk, onsets, expected.length, best.said(), best.model()))
+            .or(() -> LeftOverEnds.of(onsets, best.said(), best.model(), matraSeconds)),
         lags(best));
   }
 
