@@ -67,7 +67,13 @@ final class PairingSearch {
    * @param lagSeconds for each place of the score, how long before its beat it is heard, about the
    *     mean of all; empty if that was not learnt
    */
-  record Found(List<Alignment.Said> said, Optional<Unsure> unsure, List<Double> lagSeconds) {}
+  record Found(List<Alignment.Said> said, Optional<Unsure> unsure, List<Double> lagSeconds) {
+
+    /** The same without the last pair. */
+    Found withoutLast() {
+      return new Found(said.subList(0, said.size() - 1), unsure, lagSeconds);
+    }
+  }
 
   /** Looks for the likeliest pairing. */
   Found find() {

@@ -39,14 +39,24 @@ final class UnlikeEnd {
       SoundLevels levels,
       List<Onset> onsets,
       List<Alignment.Said> said) {
-    if (said.size() < LEAST_SOLLUS) {
-      return Optional.empty();
+    boolean doubtful =
+        !said.isEmpty()
+            && onsets.get(said.get(said.size() - 1).onset()).confidence() < SURE_CONFIDENCE;
+    return doubtful && isUnlike(asked, levels, onsets, said)
+        ? Optional.of(new Unsure(true, Unsure.End.UNLIKE))
+        : Optional.empty();
+  }
+
+  /** Whether the last sollu is there and its sound is like none of the sollus before it. */
+  static boolean isUnlike(
+      List<ExpectedSollu> asked,
+      SoundLevels levels,
+      List<Onset> onsets,
+      List<Alignment.Said> said) {
+    if (said.size() < LEAST_SOLLUS || said.get(said.size() - 1).sollu() < asked.size() - 1) {
+      return false;
     }
     Alignment.Said last = said.get(said.size() - 1);
-    if (last.sollu() < asked.size() - 1
-        || onsets.get(last.onset()).confidence() >= SURE_CONFIDENCE) {
-      return Optional.empty();
-    }
     List<Alignment.Said> before = said.subList(0, said.size() - 1);
     SolluModels models =
         SolluModels.of(SoundColours.of(levels, onsets), ExpectedSollu.kinds(asked), before);
@@ -60,8 +70,6 @@ final class UnlikeEnd {
             .mapToDouble(place -> models.gain(place, last.onset()))
             .max()
             .orElse(0);
-    return telling >= TELLING_GAIN && likest <= UNLIKE_GAIN
-        ? Optional.of(new Unsure(true, Unsure.End.UNLIKE))
-        : Optional.empty();
+    return telling >= TELLING_GAIN && likest <= UNLIKE_GAIN;
   }
 }

@@ -24,7 +24,7 @@ final class Faults {
   /**
    * In a performance a place of the beat may be off by twice what is noticed in a row of clicks.
    */
-  private static final double UNEVEN_TOLERANCES = 2;
+  private static final double UNEVEN_TOLERANCES = 3;
 
   private static final double SURE_SIGMAS = 4;
 
