@@ -55,7 +55,7 @@ final class PairingSearch {
             walk,
             new PairingLessons(expected, kinds, onsets, colours),
             onsets.size(),
-            expected.length);
+            ignorant.soft());
     starts = new PairingStarts(ways, matraSeconds, entries, onsets, ignorant);
   }
 
@@ -111,7 +111,10 @@ final class PairingSearch {
   /** A pairing, or the same sounds counted, whichever is likelier. */
   private PairingTraining.Trained straightest(PairingTraining.Trained found, PairingModel guess) {
     List<PairingTraining.Trained> both = new ArrayList<>(List.of(found));
-    starts.straightened(found.said()).forEach(said -> both.add(training.asItIs(said, guess)));
+    for (List<Alignment.Said> said : starts.straightened(found.said())) {
+      both.add(training.asItIs(said, guess));
+      both.add(training.trained(said, guess));
+    }
     return training.likeliest(both);
   }
 

@@ -1,6 +1,7 @@
 package org.matraloom.follow;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -20,6 +21,9 @@ final class PairingTraining {
   /** A passage that may be two at different speeds is the one nearer to the score. */
   private static final double OTHER_TEMPO = 30;
 
+  /** That a stop is not heard is so much less likely than that a soft sound is not. */
+  private static final double STOP_MISSED = 0.5;
+
   private static final double BREAK = 5;
   private static final double SOUNDS_FOR_BREAK = 60;
 
@@ -28,14 +32,20 @@ final class PairingTraining {
   private final PairingLessons lessons;
   private final int sounds;
   private final int sollus;
+  private final boolean[] soft;
 
   PairingTraining(
-      ScoreFollower follower, PairingWalk walk, PairingLessons lessons, int sounds, int sollus) {
+      ScoreFollower follower,
+      PairingWalk walk,
+      PairingLessons lessons,
+      int sounds,
+      boolean[] soft) {
     this.follower = follower;
     this.walk = walk;
     this.lessons = lessons;
     this.sounds = sounds;
-    this.sollus = sollus;
+    this.soft = soft;
+    this.sollus = soft.length;
   }
 
   /**
@@ -89,7 +99,9 @@ final class PairingTraining {
 
   /** The same without a thought of where it breaks; a likelihood, its logarithm. */
   double evidence(List<Alignment.Said> said, PairingModel guess) {
-    return walk.worthOfTime(said, lessons.learn(said, guess)) + lessons.evidence(said);
+    return walk.worthOfTime(said, lessons.learn(said, guess))
+        + lessons.evidence(said)
+        - STOP_MISSED * stopsMissed(said);
   }
 
   /** Whether a pairing goes on without a break from its first sollu to its last. */
@@ -125,7 +137,17 @@ final class PairingTraining {
   private double worth(List<Alignment.Said> said, PairingModel model) {
     return walk.worthOfTime(said, model)
         + lessons.evidence(said)
+        - STOP_MISSED * stopsMissed(said)
         - OTHER_TEMPO * Math.abs(StrictMath.log(model.stretch()))
         - BREAK * walk.breaks(said, model) * said.size() / SOUNDS_FOR_BREAK;
+  }
+
+  /** How many stops are not heard where the rest of a pairing is, or right beside it. */
+  private long stopsMissed(List<Alignment.Said> said) {
+    BitSet heard = new BitSet(sollus);
+    said.forEach(each -> heard.set(each.sollu()));
+    int from = Math.max(0, heard.nextSetBit(0) - PairingPrices.MOST_MISSED_AT_END);
+    int to = Math.min(sollus, heard.length() + PairingPrices.MOST_MISSED_AT_END);
+    return IntStream.range(from, to).filter(k -> !heard.get(k) && !soft[k]).count();
   }
 }

@@ -33,7 +33,7 @@ final class MissingFaults {
   Optional<Fault> end() {
     int last = findings.sollus().stream().mapToInt(SaidSollu::place).max().orElse(0);
     boolean isCut = findings.alignment().recorded().to() < findings.alignment().expected().size();
-    if (findings.landing().isPresent() || isCut) {
+    if (findings.landing().isPresent() || isCut || isEitherEnd()) {
       return Optional.empty();
     }
     return Optional.of(
@@ -41,6 +41,15 @@ final class MissingFaults {
             FaultKind.END,
             "The landing was not heard: the take ends with " + places.of(last) + ".",
             Practice.phrase(expected(last).phrase(), tempo)));
+  }
+
+  /** Whether it may as well be the first sollu that is missing. */
+  private boolean isEitherEnd() {
+    return findings
+        .alignment()
+        .unsure()
+        .filter(unsure -> unsure.at() == Unsure.End.EITHER)
+        .isPresent();
   }
 
   /** Something is missing or left over, and it cannot be told where. */
