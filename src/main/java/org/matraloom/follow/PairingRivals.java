@@ -46,7 +46,8 @@ final class PairingRivals {
   /**
    * What cannot be told.
    *
-   * @param walk says how likely each way is
+   * @param walk finds where a way breaks
+   * @param training says how likely each way is
    * @param onsets what was heard
    * @param sollus how many the score asks for
    * @param said the likeliest way
@@ -55,6 +56,7 @@ final class PairingRivals {
    */
   static Optional<Unsure> of(
       PairingWalk walk,
+      PairingTraining training,
       List<Onset> onsets,
       int sollus,
       List<Alignment.Said> said,
@@ -63,11 +65,14 @@ final class PairingRivals {
       return Optional.empty();
     }
     PairingRivals rivals = new PairingRivals(walk, onsets, sollus, said, model);
-    double least = walk.worth(said, model) - MARGIN;
+    record Weighed(Rival rival, double worth) {}
+    double least = training.explained(said, model) - MARGIN;
     return rivals.all().stream()
-        .max(Comparator.comparingDouble(rival -> walk.worth(rival.said, model)))
-        .filter(rival -> walk.worth(rival.said, model) > least)
-        .map(Rival::unsure);
+        .filter(rival -> rival.said.size() > 1)
+        .map(rival -> new Weighed(rival, training.explained(rival.said, model)))
+        .max(Comparator.comparingDouble(Weighed::worth))
+        .filter(best -> best.worth > least)
+        .map(best -> best.rival.unsure);
   }
 
   private List<Rival> all() {

@@ -103,7 +103,10 @@ final class PairingSearch {
     return new Found(
         filled(best),
         ShiftedRival.of(training, expected.length, best, guess)
-            .or(() -> PairingRivals.of(walk, onsets, expected.length, best.said(), best.model()))
+            .or(
+                () ->
+                    PairingRivals.of(
+                        walk, training, onsets, expected.length, best.said(), best.model()))
             .or(() -> LeftOverEnds.of(onsets, best.said(), best.model(), matraSeconds)),
         lags(best));
   }

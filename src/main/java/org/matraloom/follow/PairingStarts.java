@@ -127,7 +127,11 @@ final class PairingStarts {
   /** What else a pairing without a break may be: shifted as a whole. */
   List<List<Alignment.Said>> shiftedWhole(
       List<Alignment.Said> said, ToDoubleFunction<List<Alignment.Said>> worth) {
-    return shifted(said, worth, SHIFTED_WHOLE);
+    double least = worth.applyAsDouble(said) - SHIFTED_WHOLE;
+    return Stream.concat(
+            shifted(said, worth, SHIFTED_WHOLE).stream(),
+            partlyShifted(said, worth).stream().filter(part -> worth.applyAsDouble(part) > least))
+        .toList();
   }
 
   /** What else to begin from than a pairing that breaks. */

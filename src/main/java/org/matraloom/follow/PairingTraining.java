@@ -24,7 +24,7 @@ final class PairingTraining {
   /** That a stop is not heard is so much less likely than that a soft sound is not. */
   private static final double STOP_MISSED = 0.5;
 
-  private static final double BREAK = 5;
+  private static final double BREAK = 3;
   private static final double SOUNDS_FOR_BREAK = 60;
 
   private final ScoreFollower follower;
@@ -99,9 +99,12 @@ final class PairingTraining {
 
   /** The same without a thought of where it breaks; a likelihood, its logarithm. */
   double evidence(List<Alignment.Said> said, PairingModel guess) {
-    return walk.worthOfTime(said, lessons.learn(said, guess))
-        + lessons.evidence(said)
-        - STOP_MISSED * stopsMissed(said);
+    return explained(said, lessons.learn(said, guess));
+  }
+
+  /** How well a pairing explains the take by a performer who is known. */
+  double explained(List<Alignment.Said> said, PairingModel model) {
+    return walk.worthOfTime(said, model) + lessons.evidence(said) - STOP_MISSED * stopsMissed(said);
   }
 
   /** Whether a pairing goes on without a break from its first sollu to its last. */
@@ -135,9 +138,7 @@ final class PairingTraining {
    * that grows with the take. So breaks count the more, the more sounds there are.
    */
   private double worth(List<Alignment.Said> said, PairingModel model) {
-    return walk.worthOfTime(said, model)
-        + lessons.evidence(said)
-        - STOP_MISSED * stopsMissed(said)
+    return explained(said, model)
         - OTHER_TEMPO * Math.abs(StrictMath.log(model.stretch()))
         - BREAK * walk.breaks(said, model) * said.size() / SOUNDS_FOR_BREAK;
   }

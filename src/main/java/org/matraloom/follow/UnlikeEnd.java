@@ -19,7 +19,7 @@ final class UnlikeEnd {
   private static final double UNLIKE_GAIN = -1.2;
 
   /** What is surer is an onset of somebody who reached the end. */
-  private static final double SURE_CONFIDENCE = 0.5;
+  private static final double SURE_CONFIDENCE = 0.75;
 
   private static final int LEAST_SOLLUS = 24;
 
