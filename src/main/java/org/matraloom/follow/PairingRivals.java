@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.matraloom.onset.Onset;
 
@@ -46,8 +47,8 @@ final class PairingRivals {
   /**
    * What cannot be told.
    *
-   * @param walk finds where a way breaks
-   * @param training says how likely each way is
+   * @param walk says how likely each way is
+   * @param training says whether sounds tell the sollus apart
    * @param onsets what was heard
    * @param sollus how many the score asks for
    * @param said the likeliest way
@@ -66,10 +67,14 @@ final class PairingRivals {
     }
     PairingRivals rivals = new PairingRivals(walk, onsets, sollus, said, model);
     record Weighed(Rival rival, double worth) {}
-    double least = training.explained(said, model) - MARGIN;
+    ToDoubleFunction<List<Alignment.Said>> worth =
+        training.isToldBySound(said)
+            ? way -> walk.worth(way, model)
+            : way -> walk.worthOfTime(way, model);
+    double least = worth.applyAsDouble(said) - MARGIN;
     return rivals.all().stream()
         .filter(rival -> rival.said.size() > 1)
-        .map(rival -> new Weighed(rival, training.explained(rival.said, model)))
+        .map(rival -> new Weighed(rival, worth.applyAsDouble(rival.said)))
         .max(Comparator.comparingDouble(Weighed::worth))
         .filter(best -> best.worth > least)
         .map(best -> best.rival.unsure);

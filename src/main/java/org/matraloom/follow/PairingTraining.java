@@ -102,6 +102,11 @@ final class PairingTraining {
     return explained(said, lessons.learn(said, guess));
   }
 
+  /** Whether the sounds of a pairing are more alike, sollu by sollu, than by chance. */
+  boolean isToldBySound(List<Alignment.Said> said) {
+    return lessons.evidence(said) > 0;
+  }
+
   /** How well a pairing explains the take by a performer who is known. */
   double explained(List<Alignment.Said> said, PairingModel model) {
     return walk.worthOfTime(said, model) + lessons.evidence(said) - STOP_MISSED * stopsMissed(said);
