@@ -45,7 +45,7 @@ public final class Aligner {
         filled.onsets(),
         filled.said(),
         Set.of(),
-        Stretch.whole(expected.size()),
+        RecordedRange.whole(expected.size()),
         found
             .unsure()
             .or(() -> UnlikeEnd.of(expected, curve.levels(), filled.onsets(), filled.said())),

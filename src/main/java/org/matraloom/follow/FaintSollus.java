@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.matraloom.onset.Onset;
 import org.matraloom.onset.SoundLevels;
-import org.matraloom.pulse.Robust;
+import org.matraloom.pulse.RobustStatistics;
 
 /**
  * Looks for sollus in whose place no onset was heard where the sollus around them put them: a nasal
@@ -167,7 +167,7 @@ final class FaintSollus {
                     (beat(said.get(i)) - beat(said.get(i - 1)))
                         / (expected[said.get(i).sollu()] - expected[said.get(i - 1).sollu()]))
             .toArray();
-    return slopes.length == 0 ? 1 : Robust.median(slopes);
+    return slopes.length == 0 ? 1 : RobustStatistics.median(slopes);
   }
 
   private Filled with(List<Guess> guesses) {
@@ -205,6 +205,6 @@ final class FaintSollus {
   }
 
   private static double median(List<Double> values) {
-    return Robust.median(values.stream().mapToDouble(Double::doubleValue).toArray());
+    return RobustStatistics.median(values.stream().mapToDouble(Double::doubleValue).toArray());
   }
 }

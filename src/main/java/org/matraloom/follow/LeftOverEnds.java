@@ -39,7 +39,7 @@ final class LeftOverEnds {
    * @param matraSeconds the length of each sollu's matra at the tempo of the score
    * @return empty if nothing is left over there
    */
-  static Optional<Unsure> of(
+  static Optional<EndAmbiguity> of(
       List<Onset> onsets, List<Alignment.Said> said, PairingModel model, double[] matraSeconds) {
     if (said.size() < 2) {
       return Optional.empty();
@@ -54,9 +54,10 @@ final class LeftOverEnds {
         last.sollu() == sollus - 1
             && ends.isLeftOver(last, 1, matraSeconds[sollus - 1] * model.stretch());
     if (after) {
-      return Optional.of(new Unsure(false, before ? Unsure.End.EITHER : Unsure.End.LAST));
+      return Optional.of(
+          new EndAmbiguity(false, before ? EndAmbiguity.End.EITHER : EndAmbiguity.End.LAST));
     }
-    return before ? Optional.of(new Unsure(false, Unsure.End.FIRST)) : Optional.empty();
+    return before ? Optional.of(new EndAmbiguity(false, EndAmbiguity.End.FIRST)) : Optional.empty();
   }
 
   private boolean isLeftOver(Alignment.Said end, int direction, double matraSeconds) {

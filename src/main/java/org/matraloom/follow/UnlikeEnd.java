@@ -34,7 +34,7 @@ final class UnlikeEnd {
    * @param said which sollu is which
    * @return empty if the last sollu is missing, or sounds like one
    */
-  static Optional<Unsure> of(
+  static Optional<EndAmbiguity> of(
       List<ExpectedSollu> asked,
       SoundLevels levels,
       List<Onset> onsets,
@@ -43,7 +43,7 @@ final class UnlikeEnd {
         !said.isEmpty()
             && onsets.get(said.get(said.size() - 1).onset()).confidence() < SURE_CONFIDENCE;
     return doubtful && isUnlike(asked, levels, onsets, said)
-        ? Optional.of(new Unsure(true, Unsure.End.UNLIKE))
+        ? Optional.of(new EndAmbiguity(true, EndAmbiguity.End.UNLIKE))
         : Optional.empty();
   }
 
