@@ -31,7 +31,7 @@ class ConversionsTest {
   private static final Map<String, String> MAY_COUNT_SECONDS =
       Map.of(
           "verdict/FaultTerms.java", "the share of a minute that a tempo may drift, in percent",
-          "follow/Ways.java", "the mean pace of sollus whose tempo may change",
+          "follow/HabitLayouts.java", "the mean pace of sollus whose tempo may change",
           "measure/RoundMeasure.java",
               "the slopes between pairs of sollus, before they are a tempo",
           "wav/WavWriter.java", "minutes of a file, in a message",

@@ -9,11 +9,11 @@ import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.Signed;
 import org.matraloom.measure.HabitFound;
 import org.matraloom.measure.Pulse;
-import org.matraloom.measure.Quickening;
 import org.matraloom.measure.RoundFindings;
+import org.matraloom.measure.SaidNadaiChange;
 import org.matraloom.measure.TakeFindings;
 import org.matraloom.score.Performance;
-import org.matraloom.verdict.Contest;
+import org.matraloom.verdict.CleanerTake;
 import org.matraloom.verdict.Judgement;
 
 /** Two takes of a score side by side. */
@@ -32,7 +32,7 @@ final class TakeComparison {
 
   static void print(
       List<TakeFindings> takes, List<String> names, Performance performance, PrintWriter out) {
-    Contest contest = new Contest(takes.get(0), takes.get(1), performance);
+    CleanerTake contest = new CleanerTake(takes.get(0), takes.get(1), performance);
     out.println(Paragraph.of(contest.verdict()));
     for (int i = 0; i < takes.size(); i++) {
       Judgement judgement = Judgement.of(takes.get(i), performance);
@@ -79,7 +79,7 @@ final class TakeComparison {
     takes.get(0).changes().stream().limit(MOST_ROUNDS).forEach(this::change);
   }
 
-  private void change(Quickening change) {
+  private void change(SaidNadaiChange change) {
     row(
         String.format(
             Locale.ROOT,

@@ -11,13 +11,13 @@ import org.matraloom.app.cli.Signed;
 import org.matraloom.breath.Care;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
-import org.matraloom.measure.Breathing;
+import org.matraloom.measure.BreathFindings;
 import org.matraloom.measure.HabitFound;
-import org.matraloom.measure.Landing;
 import org.matraloom.measure.Pulse;
-import org.matraloom.measure.Quickening;
-import org.matraloom.measure.Slip;
+import org.matraloom.measure.SaidNadaiChange;
 import org.matraloom.measure.TakeFindings;
+import org.matraloom.measure.TakeLanding;
+import org.matraloom.measure.TimingJump;
 import org.matraloom.score.Performance;
 import org.matraloom.time.Ratio;
 import org.matraloom.verdict.Judgement;
@@ -109,7 +109,7 @@ final class TakeReport {
     if (restarts > 0) {
       line("restarts", "%d", restarts);
     }
-    List<Slip> slips = Slip.of(findings.alignment(), findings.sollus(), pulse.line());
+    List<TimingJump> slips = TimingJump.of(findings.alignment(), findings.sollus(), pulse.line());
     list(
         "Slips",
         slips.stream().map(slip -> slip.words() + " before " + written(slip.place())).toList());
@@ -129,7 +129,7 @@ final class TakeReport {
 
   private void changes() {
     List<String> lines = new ArrayList<>();
-    for (Quickening change : findings.changes()) {
+    for (SaidNadaiChange change : findings.changes()) {
       String steady =
           change.beatsUntilSteady().isPresent()
               ? change.beatsUntilSteady().getAsInt() == 0
@@ -204,7 +204,7 @@ final class TakeReport {
   }
 
   /** A landing that may be that of another sollu is no landing yet. */
-  private String landing(Landing found) {
+  private String landing(TakeLanding found) {
     return !found.lands()
         ? "does not land"
         : findings.lands() ? "lands" : "lands if nothing is missing or left over";
@@ -229,7 +229,7 @@ final class TakeReport {
   }
 
   private void breaths() {
-    Breathing breathing = findings.breathing();
+    BreathFindings breathing = findings.breathing();
     if (breathing.taken().isEmpty()) {
       out.println("breaths    no breath was heard");
     } else {

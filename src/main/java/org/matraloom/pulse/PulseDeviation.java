@@ -14,10 +14,10 @@ import java.util.stream.IntStream;
  * only if it explains the deviations much better than the line alone, and if it never jumps by half
  * a matra: a jump is a matra too many or too few and not a matter of tempo.
  */
-public final class Wander {
+public final class PulseDeviation {
 
   /** The pulse keeps its line. */
-  public static final Wander NONE = new Wander(List.of());
+  public static final PulseDeviation NONE = new PulseDeviation(List.of());
 
   static final double REACH_BEATS = 6;
 
@@ -36,7 +36,7 @@ public final class Wander {
   /** For each run, how much later it is at certain beats. */
   private final List<TreeMap<Double, Double>> runs;
 
-  private Wander(List<TreeMap<Double, Double>> runs) {
+  private PulseDeviation(List<TreeMap<Double, Double>> runs) {
     this.runs = runs;
   }
 
@@ -49,7 +49,7 @@ public final class Wander {
    * @param matraSeconds the length of a matra
    * @return {@link #NONE} if the line will do
    */
-  public static Wander of(double[] beat, double[] late, int[] run, double matraSeconds) {
+  public static PulseDeviation of(double[] beat, double[] late, int[] run, double matraSeconds) {
     List<TreeMap<Double, Double>> runs = new ArrayList<>();
     double[] left = late.clone();
     int most = IntStream.of(run).max().orElse(0);
@@ -68,9 +68,9 @@ public final class Wander {
         left[i] -= at(smooth, beat[i]);
       }
     }
-    double before = Robust.spreadAroundZero(late);
-    double after = Robust.spreadAroundZero(left);
-    return before > LEAST_SECONDS && before > LEAST_GAIN * after ? new Wander(runs) : NONE;
+    double before = RobustStatistics.spreadAroundZero(late);
+    double after = RobustStatistics.spreadAroundZero(left);
+    return before > LEAST_SECONDS && before > LEAST_GAIN * after ? new PulseDeviation(runs) : NONE;
   }
 
   /** How much later a beat of a run is than the line has it, in seconds. */
@@ -101,7 +101,8 @@ public final class Wander {
   }
 
   private static double median(double[] late, int[] own, int from, int to) {
-    return Robust.median(IntStream.range(from, to).mapToDouble(i -> late[own[i]]).toArray());
+    return RobustStatistics.median(
+        IntStream.range(from, to).mapToDouble(i -> late[own[i]]).toArray());
   }
 
   private static TreeMap<Double, Double> smooth(double[] beat, double[] late, int[] own) {
@@ -123,7 +124,7 @@ public final class Wander {
       for (int i = 0; i < own.length; i++) {
         off[i] = late[own[i]] - at(smooth, beat[own[i]]);
       }
-      double scale = BIWEIGHT * Math.max(1e-4, Robust.spreadAroundZero(off));
+      double scale = BIWEIGHT * Math.max(1e-4, RobustStatistics.spreadAroundZero(off));
       for (int i = 0; i < own.length; i++) {
         double u = Math.min(1, Math.abs(off[i]) / scale);
         trust[i] = (1 - u * u) * (1 - u * u);

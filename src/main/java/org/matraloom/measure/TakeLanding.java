@@ -9,5 +9,5 @@ package org.matraloom.measure;
  * @param lands whether it is near enough: {@link Tolerance#landingSeconds}
  * @param against what told the reciter when it was due
  */
-public record Landing(
+public record TakeLanding(
     int place, double errorSeconds, double errorMatras, boolean lands, LandingBeat against) {}

@@ -7,10 +7,10 @@ import java.util.OptionalInt;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
 import org.matraloom.pulse.PulseLine;
-import org.matraloom.pulse.Robust;
+import org.matraloom.pulse.RobustStatistics;
 
-/** Measures how the speed of the matras changes with the nadai: {@link Quickening}. */
-final class QuickeningMeasure {
+/** Measures how the speed of the matras changes with the nadai: {@link SaidNadaiChange}. */
+final class NadaiChangeMeasure {
 
   /** The speed is taken over so many beats on either side. */
   private static final int BEATS = 8;
@@ -22,7 +22,7 @@ final class QuickeningMeasure {
   private final List<SaidSollu> sollus;
   private final PulseLine line;
 
-  private QuickeningMeasure(List<ExpectedSollu> expected, List<SaidSollu> sollus, PulseLine line) {
+  private NadaiChangeMeasure(List<ExpectedSollu> expected, List<SaidSollu> sollus, PulseLine line) {
     this.expected = expected;
     this.sollus = sollus;
     this.line = line;
@@ -42,9 +42,10 @@ final class QuickeningMeasure {
    * @param line the pulse
    * @return in order of the score
    */
-  static List<Quickening> of(List<ExpectedSollu> expected, List<SaidSollu> sollus, PulseLine line) {
-    QuickeningMeasure measure = new QuickeningMeasure(expected, sollus, line);
-    List<Quickening> changes = new ArrayList<>();
+  static List<SaidNadaiChange> of(
+      List<ExpectedSollu> expected, List<SaidSollu> sollus, PulseLine line) {
+    NadaiChangeMeasure measure = new NadaiChangeMeasure(expected, sollus, line);
+    List<SaidNadaiChange> changes = new ArrayList<>();
     for (int k = 1; k < expected.size(); k++) {
       if (expected.get(k).matrasPerBeat() != expected.get(k - 1).matrasPerBeat()) {
         measure.changeAt(k).ifPresent(changes::add);
@@ -53,7 +54,7 @@ final class QuickeningMeasure {
     return changes;
   }
 
-  private java.util.Optional<Quickening> changeAt(int place) {
+  private java.util.Optional<SaidNadaiChange> changeAt(int place) {
     int from = expected.get(place - 1).matrasPerBeat();
     int to = expected.get(place).matrasPerBeat();
     double seam = beat(place);
@@ -73,7 +74,7 @@ final class QuickeningMeasure {
     double ratio = before.getAsDouble() / after.getAsDouble();
     int round = expected.get(place).round();
     return java.util.Optional.of(
-        new Quickening(place, round, from, to, ratio, steadyAfter(place, last)));
+        new SaidNadaiChange(place, round, from, to, ratio, steadyAfter(place, last)));
   }
 
   private OptionalInt steadyAfter(int place, int last) {
@@ -110,7 +111,7 @@ final class QuickeningMeasure {
     return slopes.size() < 3
         ? OptionalDouble.empty()
         : OptionalDouble.of(
-            Robust.median(slopes.stream().mapToDouble(Double::doubleValue).toArray()));
+            RobustStatistics.median(slopes.stream().mapToDouble(Double::doubleValue).toArray()));
   }
 
   private double beat(int place) {

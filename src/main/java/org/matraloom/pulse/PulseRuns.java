@@ -7,7 +7,7 @@ import java.util.stream.IntStream;
  * score, and where all that follows is half a matra or more later or earlier than before, because a
  * matra was left out or put in or a breath was waited for.
  */
-public final class Runs {
+public final class PulseRuns {
 
   private static final double LEAST_MATRAS = 0.5;
 
@@ -17,7 +17,7 @@ public final class Runs {
   /** How far the sollus may disagree with the one interval that holds the slip, in matras. */
   private static final double DISAGREE = 0.35;
 
-  private Runs() {}
+  private PulseRuns() {}
 
   /**
    * The runs.
@@ -47,7 +47,7 @@ public final class Runs {
 
   /** Seconds for a unit of the score: the median over neighbours. */
   private static double pace(int[] place, double[] asked, double[] heard) {
-    return Robust.median(
+    return RobustStatistics.median(
         IntStream.range(1, place.length)
             .filter(i -> asked[i] > asked[i - 1])
             .mapToDouble(i -> (heard[i] - heard[i - 1]) / (asked[i] - asked[i - 1]))
@@ -71,7 +71,7 @@ public final class Runs {
   }
 
   private static double median(int from, int to, double[] asked, double[] heard, double pace) {
-    return Robust.median(
+    return RobustStatistics.median(
         IntStream.range(from, to).mapToDouble(i -> heard[i] - asked[i] * pace).toArray());
   }
 }

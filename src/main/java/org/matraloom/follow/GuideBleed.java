@@ -21,7 +21,7 @@ import org.matraloom.score.Lexicon;
  * sollu sounds; a part whose sounds are no nearer to their sollus than to the mean of all is
  * something else.
  */
-public final class Pretenders {
+public final class GuideBleed {
 
   private static final int LEAST_SOUNDS = 4;
   private static final double UNLIKE = 0.85;
@@ -29,7 +29,7 @@ public final class Pretenders {
   /** Where the sollus of the longest part are not told apart, nothing is known of the others. */
   private static final double CLEARLY_ALIKE = 8;
 
-  private Pretenders() {}
+  private GuideBleed() {}
 
   /**
    * The alignment of what is left when the sounds of such parts are taken out.

@@ -6,12 +6,12 @@ import java.util.List;
  * When each sollu falls if the score is said as written, or with one of the * habits of changing
  * the nadai, so that a take that has them can still be followed.
  */
-public final class Ways {
+public final class HabitLayouts {
 
   /** Where the fifth matra ends up when the first four have taken the beat. */
   private static final double SQUEEZED = 0.91;
 
-  private Ways() {}
+  private HabitLayouts() {}
 
   /**
    * All ways.

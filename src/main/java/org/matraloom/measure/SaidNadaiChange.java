@@ -14,7 +14,7 @@ import java.util.OptionalInt;
  * @param beatsUntilSteady after how many beats the new speed is kept within tolerance; empty if it
  *     never is
  */
-public record Quickening(
+public record SaidNadaiChange(
     int place, int round, int from, int to, double ratio, OptionalInt beatsUntilSteady) {
 
   /**

@@ -8,7 +8,7 @@ package org.matraloom.follow;
  * @param missing whether a sollu is missing; otherwise a sound is left over
  * @param at at which end that may be
  */
-public record Unsure(boolean missing, End at) {
+public record EndAmbiguity(boolean missing, End at) {
 
   /** An end of the score. */
   public enum End {

@@ -7,4 +7,4 @@ package org.matraloom.verdict;
  * @param words what and where, a sentence
  * @param practice what helps
  */
-record Fault(FaultKind kind, String words, Practice practice) {}
+record TakeFault(FaultKind kind, String words, PracticeAdvice practice) {}

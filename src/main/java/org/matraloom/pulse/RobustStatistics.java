@@ -3,12 +3,12 @@ package org.matraloom.pulse;
 import java.util.Arrays;
 
 /** Middle and spread of numbers, a part of which may be wrong. */
-public final class Robust {
+public final class RobustStatistics {
 
   /** The median of the absolute deviations times this is the standard deviation of a normal law. */
   private static final double NORMAL = 1.4826;
 
-  private Robust() {}
+  private RobustStatistics() {}
 
   /**
    * The median; 0 of nothing.

@@ -5,7 +5,7 @@ import org.matraloom.onset.Onset;
 import org.matraloom.onset.OnsetCurve;
 
 /** The best that could be broken off for a new beginning, at an entry of the score. */
-final class Entrance {
+final class RestartPoint {
 
   private final List<Onset> onsets;
   private final double[] extraCost;
@@ -27,7 +27,7 @@ final class Entrance {
    * @param pauseSeconds how long nothing is said before
    * @param cost what a new beginning costs
    */
-  Entrance(
+  RestartPoint(
       List<Onset> onsets, double[] extraCost, int[] entryPlaces, double pauseSeconds, double cost) {
     this.onsets = onsets;
     this.extraCost = extraCost;

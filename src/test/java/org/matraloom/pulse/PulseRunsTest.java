@@ -7,7 +7,7 @@ import java.util.Arrays;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-class RunsTest {
+class PulseRunsTest {
 
   private static final int COUNT = 40;
 
@@ -16,12 +16,12 @@ class RunsTest {
   private final double[] matra = new double[COUNT];
   private final double[] heard = Arrays.stream(beat).map(b -> 1 + 0.8 * b).toArray();
 
-  RunsTest() {
+  PulseRunsTest() {
     Arrays.fill(matra, 0.25);
   }
 
   private int[] runs() {
-    return Runs.of(place, beat, matra, heard);
+    return PulseRuns.of(place, beat, matra, heard);
   }
 
   private static int[] runsFrom(int second) {
@@ -31,7 +31,7 @@ class RunsTest {
   @Test
   void anEvenTakeIsOneRun() {
     assertArrayEquals(runsFrom(COUNT), runs());
-    assertEquals(0, Runs.of(new int[0], new double[0], new double[0], new double[0]).length);
+    assertEquals(0, PulseRuns.of(new int[0], new double[0], new double[0], new double[0]).length);
   }
 
   @Test

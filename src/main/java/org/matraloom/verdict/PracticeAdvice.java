@@ -5,7 +5,7 @@ import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
 
 /** What to practise next: a drill, named by its numbers. Tempi are in whole beats a minute. */
-public sealed interface Practice {
+public sealed interface PracticeAdvice {
 
   /**
    * The change of nadai at which a round begins, over and over.
@@ -14,7 +14,7 @@ public sealed interface Practice {
    * @param round the number of the round that it leads into
    * @param beatsPerMinute the tempo
    */
-  record Join(int number, int round, int beatsPerMinute) implements Practice {
+  record Join(int number, int round, int beatsPerMinute) implements PracticeAdvice {
     @Override
     public <T> T told(Cases<T> cases) {
       return cases.join(this);
@@ -28,7 +28,7 @@ public sealed interface Practice {
    * @param to the second, 3 to 9 matras a beat
    * @param beatsPerMinute the tempo
    */
-  record Switch(int from, int to, int beatsPerMinute) implements Practice {
+  record Switch(int from, int to, int beatsPerMinute) implements PracticeAdvice {
     @Override
     public <T> T told(Cases<T> cases) {
       return cases.switching(this);
@@ -41,7 +41,7 @@ public sealed interface Practice {
    * @param phrase its name
    * @param beatsPerMinute the tempo
    */
-  record Loop(String phrase, int beatsPerMinute) implements Practice {
+  record Loop(String phrase, int beatsPerMinute) implements PracticeAdvice {
     @Override
     public <T> T told(Cases<T> cases) {
       return cases.loop(this);
@@ -55,7 +55,7 @@ public sealed interface Practice {
    * @param silent how many it is silent
    * @param beatsPerMinute the tempo
    */
-  record Clicks(int heard, int silent, int beatsPerMinute) implements Practice {
+  record Clicks(int heard, int silent, int beatsPerMinute) implements PracticeAdvice {
     @Override
     public <T> T told(Cases<T> cases) {
       return cases.clicks(this);
@@ -70,7 +70,7 @@ public sealed interface Practice {
    * @param by what each step adds
    * @param above whether it leads above the tempo that was said, not up to it
    */
-  record Ladder(int from, int to, int by, boolean above) implements Practice {
+  record Ladder(int from, int to, int by, boolean above) implements PracticeAdvice {
     @Override
     public <T> T told(Cases<T> cases) {
       return cases.ladder(this);
@@ -144,7 +144,7 @@ public sealed interface Practice {
    * @param beatsPerMinute the tempo of the take
    * @return the drill
    */
-  static Practice change(
+  static PracticeAdvice change(
       Performance performance, int round, int from, int to, double beatsPerMinute) {
     List<Span.Round> rounds = performance.rounds();
     int join = 0;
@@ -169,7 +169,7 @@ public sealed interface Practice {
    * @param beatsPerMinute the tempo of the take
    * @return the drill
    */
-  static Practice phrase(String phrase, double beatsPerMinute) {
+  static PracticeAdvice phrase(String phrase, double beatsPerMinute) {
     return new Loop(phrase, PracticeTempo.slower(beatsPerMinute));
   }
 
@@ -179,7 +179,7 @@ public sealed interface Practice {
    * @param beatsPerMinute the tempo of the take
    * @return the drill
    */
-  static Practice pulse(double beatsPerMinute) {
+  static PracticeAdvice pulse(double beatsPerMinute) {
     return new Clicks(2, 1, PracticeTempo.of(beatsPerMinute));
   }
 
@@ -189,7 +189,7 @@ public sealed interface Practice {
    * @param beatsPerMinute the tempo of the take
    * @return the drill
    */
-  static Practice quicker(double beatsPerMinute) {
+  static PracticeAdvice quicker(double beatsPerMinute) {
     return new Ladder(
         PracticeTempo.of(beatsPerMinute),
         PracticeTempo.quicker(beatsPerMinute),
@@ -203,7 +203,7 @@ public sealed interface Practice {
    * @param beatsPerMinute the tempo of the take
    * @return the drill
    */
-  static Practice slowly(double beatsPerMinute) {
+  static PracticeAdvice slowly(double beatsPerMinute) {
     return new Ladder(
         PracticeTempo.slower(beatsPerMinute),
         PracticeTempo.of(beatsPerMinute),

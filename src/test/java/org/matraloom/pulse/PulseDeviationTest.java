@@ -10,7 +10,7 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-class WanderTest {
+class PulseDeviationTest {
 
   private static final int COUNT = 256;
   private static final double MATRA = 0.1875;
@@ -18,7 +18,7 @@ class WanderTest {
   private final double[] beat = IntStream.range(0, COUNT).mapToDouble(i -> i / 4.0).toArray();
   private final int[] run = new int[COUNT];
 
-  WanderTest() {
+  PulseDeviationTest() {
     Arrays.fill(run, 1);
   }
 
@@ -35,8 +35,8 @@ class WanderTest {
     DoubleUnaryOperator swing = b -> 0.12 * Math.sin(2 * Math.PI * b / 32);
     double[] late = late(swing, 0.008);
     late[100] += 0.15;
-    Wander wander = Wander.of(beat, late, run, MATRA);
-    assertNotSame(Wander.NONE, wander);
+    PulseDeviation wander = PulseDeviation.of(beat, late, run, MATRA);
+    assertNotSame(PulseDeviation.NONE, wander);
     for (double b = 2; b < 62; b += 0.5) {
       assertEquals(swing.applyAsDouble(b), wander.lateSeconds(b, 1), 0.016, "beat " + b);
     }
@@ -44,14 +44,14 @@ class WanderTest {
 
   @Test
   void anEvenPulseIsLeftAlone() {
-    assertSame(Wander.NONE, Wander.of(beat, late(b -> 0, 0.020), run, MATRA));
-    assertEquals(0, Wander.NONE.lateSeconds(3, 1));
+    assertSame(PulseDeviation.NONE, PulseDeviation.of(beat, late(b -> 0, 0.020), run, MATRA));
+    assertEquals(0, PulseDeviation.NONE.lateSeconds(3, 1));
   }
 
   /** From beat 30 on all is a matra early: one was left out, and the pulse did not move. */
   @Test
   void aMatraLeftOutIsNoWandering() {
     double[] late = late(b -> b < 30 ? 0 : -MATRA, 0.008);
-    assertSame(Wander.NONE, Wander.of(beat, late, run, MATRA));
+    assertSame(PulseDeviation.NONE, PulseDeviation.of(beat, late, run, MATRA));
   }
 }

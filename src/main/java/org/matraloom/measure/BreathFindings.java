@@ -11,7 +11,7 @@ import java.util.List;
  * @param kept how many of them were taken
  * @param taken all breaths that were taken, in order of time
  */
-public record Breathing(
+public record BreathFindings(
     double longestSeconds, int longestFromPlace, int planned, int kept, List<Pause> taken) {
 
   /**
@@ -25,7 +25,7 @@ public record Breathing(
   public record Pause(int afterPlace, double atSeconds, double seconds, boolean planned) {}
 
   /** Copies the list. */
-  public Breathing {
+  public BreathFindings {
     taken = List.copyOf(taken);
   }
 }

@@ -11,7 +11,7 @@ import org.matraloom.time.Ratio;
  * @param from the first sollu of it, its place among {@link Alignment#expected()}
  * @param to one more than the last
  */
-public record Stretch(int from, int to) {
+public record RecordedRange(int from, int to) {
 
   /**
    * A recording that holds the whole score.
@@ -19,8 +19,8 @@ public record Stretch(int from, int to) {
    * @param sollus how many the score asks for
    * @return all of them
    */
-  public static Stretch whole(int sollus) {
-    return new Stretch(0, sollus);
+  public static RecordedRange whole(int sollus) {
+    return new RecordedRange(0, sollus);
   }
 
   /**

@@ -17,7 +17,7 @@ import org.matraloom.recording.SoundFiles;
 import org.matraloom.schedule.Timeline;
 
 /** Two made takes of which it is known which has what fault. */
-class ContestTest {
+class CleanerTakeTest {
 
   private final Timeline timeline = TakeCase.timeline(Path.of("samples-synth", "gutter-song.loom"));
 
@@ -30,7 +30,7 @@ class ContestTest {
   }
 
   private String verdict(TakeFindings first, TakeFindings second) {
-    return new Contest(first, second, timeline.performance()).verdict();
+    return new CleanerTake(first, second, timeline.performance()).verdict();
   }
 
   @Test

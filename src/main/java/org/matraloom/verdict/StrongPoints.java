@@ -2,15 +2,15 @@ package org.matraloom.verdict;
 
 import java.util.Comparator;
 import java.util.Locale;
-import org.matraloom.follow.Stretch;
+import org.matraloom.follow.RecordedRange;
 import org.matraloom.measure.Pulse;
 import org.matraloom.measure.RoundFindings;
 import org.matraloom.measure.TakeFindings;
 
 /** Says what went well in a take. */
-final class Praise {
+final class StrongPoints {
 
-  private Praise() {}
+  private StrongPoints() {}
 
   /**
    * One sentence: the pulse if it held, or else the words, or else the steadiest round.
@@ -20,7 +20,7 @@ final class Praise {
    */
   static String of(TakeFindings findings) {
     Pulse pulse = findings.pulse().orElseThrow();
-    Stretch recorded = findings.alignment().recorded();
+    RecordedRange recorded = findings.alignment().recorded();
     int asked = recorded.size();
     boolean isWhole = asked == findings.alignment().expected().size();
     String all = "all " + asked + (isWhole ? " sollus were said" : " sollus of it were said");

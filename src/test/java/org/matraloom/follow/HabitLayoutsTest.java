@@ -7,7 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-class WaysTest {
+class HabitLayoutsTest {
 
   private static final List<ExpectedSollu> ASKED = SaidAs.expected(SaidAs.FOUR_AND_FIVE);
 
@@ -18,7 +18,7 @@ class WaysTest {
 
   @Test
   void theWrittenWayComesFirst() {
-    double[][] ways = Ways.of(ASKED);
+    double[][] ways = HabitLayouts.of(ASKED);
     assertEquals(5, ways.length);
     for (double[] way : ways) {
       assertArrayEquals(
@@ -35,6 +35,6 @@ class WaysTest {
 
   @Test
   void oneNadaiHasOneWay() {
-    assertEquals(1, Ways.of(ASKED.subList(0, 32)).length);
+    assertEquals(1, HabitLayouts.of(ASKED.subList(0, 32)).length);
   }
 }

@@ -15,7 +15,7 @@ import org.matraloom.score.Performance;
  * the one whose sollus lie nearer to its pulse, if the difference is at least 2 ms and a fifth.
  * Order and limits are our choice.
  */
-public final class Contest {
+public final class CleanerTake {
 
   private static final double LEAST_SHARE = 0.2;
   private static final double LEAST_SECONDS = 0.002;
@@ -32,7 +32,7 @@ public final class Contest {
    * @param second another of the same score
    * @param performance what was to be said
    */
-  public Contest(TakeFindings first, TakeFindings second, Performance performance) {
+  public CleanerTake(TakeFindings first, TakeFindings second, Performance performance) {
     this.first = first;
     this.second = second;
     this.performance = performance;

@@ -17,7 +17,7 @@ import org.matraloom.pulse.PulseLine;
  * @param matras the same in matras
  * @param waited whether nothing was said meanwhile
  */
-public record Slip(int place, double seconds, double matras, boolean waited) {
+public record TimingJump(int place, double seconds, double matras, boolean waited) {
 
   /** Less is a matter of evenness. */
   private static final double LEAST_MATRAS = 0.5;
@@ -30,8 +30,8 @@ public record Slip(int place, double seconds, double matras, boolean waited) {
    * @param line the pulse
    * @return in order of time
    */
-  public static List<Slip> of(Alignment alignment, List<SaidSollu> sollus, PulseLine line) {
-    List<Slip> slips = new ArrayList<>();
+  public static List<TimingJump> of(Alignment alignment, List<SaidSollu> sollus, PulseLine line) {
+    List<TimingJump> slips = new ArrayList<>();
     for (int i = 1; i < sollus.size(); i++) {
       SaidSollu before = sollus.get(i - 1);
       SaidSollu after = sollus.get(i);
@@ -43,7 +43,7 @@ public record Slip(int place, double seconds, double matras, boolean waited) {
         boolean waited =
             seconds > 0 && !alignment.hasAdded(before.onsetSeconds(), after.onsetSeconds());
         if (Math.abs(seconds) >= LEAST_MATRAS * matra) {
-          slips.add(new Slip(after.place(), seconds, seconds / matra, waited));
+          slips.add(new TimingJump(after.place(), seconds, seconds / matra, waited));
         }
       }
     }
