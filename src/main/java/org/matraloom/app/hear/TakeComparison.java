@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.matraloom.app.cli.Paragraph;
-import org.matraloom.app.cli.Signed;
+import org.matraloom.app.cli.SignedNumber;
 import org.matraloom.measure.HabitFound;
 import org.matraloom.measure.Pulse;
 import org.matraloom.measure.RoundFindings;
@@ -52,13 +52,13 @@ final class TakeComparison {
   private void table() {
     row("", "first take", "second take");
     ofPulse("tempo, beats a minute", pulse -> number("%.1f", pulse.beatsPerMinute()));
-    ofPulse("drift, %", pulse -> Signed.of(pulse.driftPercent(), 1));
+    ofPulse("drift, %", pulse -> SignedNumber.of(pulse.driftPercent(), 1));
     ofPulse("spread around the pulse, ms", pulse -> number("%.1f", 1_000 * pulse.spreadSeconds()));
     row(
         "landing, ms",
         take ->
             take.landing()
-                .map(landing -> Signed.of(1_000 * landing.errorSeconds(), 1))
+                .map(landing -> SignedNumber.of(1_000 * landing.errorSeconds(), 1))
                 .orElse("not heard"));
     row("sollus missed", take -> "" + take.alignment().missed().size());
     row("sounds added", take -> "" + take.alignment().added().size());

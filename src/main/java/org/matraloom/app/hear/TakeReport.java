@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.matraloom.app.cli.Paragraph;
-import org.matraloom.app.cli.Signed;
+import org.matraloom.app.cli.SignedNumber;
 import org.matraloom.breath.Care;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
@@ -94,7 +94,8 @@ final class TakeReport {
   private void pulse(Pulse pulse) {
     out.println();
     line("pulse", "%.2f beats a minute", pulse.beatsPerMinute());
-    line("drift", "%s %% from the first beat to the last", Signed.of(pulse.driftPercent(), 1));
+    line(
+        "drift", "%s %% from the first beat to the last", SignedNumber.of(pulse.driftPercent(), 1));
     line("spread", "%.1f ms around the pulse", 1_000 * pulse.spreadSeconds());
     pulse
         .leadSeconds()
@@ -183,9 +184,9 @@ final class TakeReport {
             .map(
                 found ->
                     "landing    "
-                        + Signed.of(1_000 * found.errorSeconds(), 1)
+                        + SignedNumber.of(1_000 * found.errorSeconds(), 1)
                         + " ms ("
-                        + Signed.of(found.errorMatras(), 2)
+                        + SignedNumber.of(found.errorMatras(), 2)
                         + " matras) by "
                         + found.against().words()
                         + ": it "

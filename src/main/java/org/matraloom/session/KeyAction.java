@@ -3,7 +3,7 @@ package org.matraloom.session;
 import java.util.List;
 
 /** What a key can ask for, with its keys and its line in the list of keys. */
-enum Action {
+enum KeyAction {
   START_STOP("space, Page Down", "start, stop"),
   AGAIN("enter, Page Up", "again from this section, after a lead-in"),
   NEXT("right", "next section"),
@@ -32,7 +32,7 @@ enum Action {
   private final String keys;
   private final String words;
 
-  Action(String keys, String words) {
+  KeyAction(String keys, String words) {
     this.keys = keys;
     this.words = words;
   }
@@ -45,7 +45,7 @@ enum Action {
     return words;
   }
 
-  static List<Action> all() {
+  static List<KeyAction> all() {
     return List.of(values());
   }
 }

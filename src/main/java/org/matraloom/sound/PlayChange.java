@@ -15,5 +15,5 @@ import org.matraloom.time.FrameClock;
  * @param silentFrame the first frame of the rendering whose sollus are no longer those of the
  *     timeline before
  */
-public record Change(
+public record PlayChange(
     Passage next, FrameClock clock, long clockFrame, long fromFrame, long silentFrame) {}

@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.matraloom.schedule.Event;
-import org.matraloom.schedule.Excerpt;
 import org.matraloom.schedule.Timeline;
+import org.matraloom.schedule.TimelineExcerpt;
 import org.matraloom.score.Kriya;
 import org.matraloom.time.FrameClock;
 import org.matraloom.time.Ratio;
@@ -25,11 +25,11 @@ import org.matraloom.voice.SolluVoice;
 import org.matraloom.voice.SolluWave;
 
 /** A rendering that is changed while it goes on keeps every beat in its place. */
-class ChangeTest {
+class PlayChangeTest {
 
   private static final int RATE = 48_000;
   private static final int BLOCK = 480;
-  private static final Mix CLAPS = Mix.lesson().only(Set.of(Part.CLAP));
+  private static final Mix CLAPS = Mix.lesson().only(Set.of(MixPart.CLAP));
 
   /** A rendering that the test leads from block to block. */
   private static final class Run {
@@ -63,10 +63,12 @@ class ChangeTest {
     }
   }
 
-  private static Change from(Timeline timeline, long beat, Mix mix, FrameClock clock, long frame) {
+  private static PlayChange from(
+      Timeline timeline, long beat, Mix mix, FrameClock clock, long frame) {
     Ratio place = Ratio.of(beat);
     long at = frame + clock.frameAt(place);
-    return new Change(new Passage(Excerpt.of(timeline, place, place), mix), clock, frame, at, at);
+    return new PlayChange(
+        new Passage(TimelineExcerpt.of(timeline, place, place), mix), clock, frame, at, at);
   }
 
   @Test
@@ -145,7 +147,7 @@ class ChangeTest {
         };
     Timeline timeline = Pieces.adi80(Tempo.of(60), 0);
     FrameClock clock = timeline.clock(RATE);
-    Mix mix = Mix.lesson().only(Set.of(Part.VOICE));
+    Mix mix = Mix.lesson().only(Set.of(MixPart.VOICE));
     Run run = new Run(timeline, mix, voice);
     run.until(3L * RATE);
     run.renderer.change(from(timeline, 4, mix, clock, 0));
@@ -162,7 +164,7 @@ class ChangeTest {
     run.until(4L * RATE);
     assertTrue(run.renderer.openFrame() >= 4L * RATE);
     assertTrue(run.renderer.openFrame() <= 4L * RATE + 1_000, "not far ahead");
-    Change late = from(timeline, 4, CLAPS, clock, 0);
+    PlayChange late = from(timeline, 4, CLAPS, clock, 0);
     assertThrows(IllegalArgumentException.class, () -> run.renderer.change(late));
   }
 
@@ -170,7 +172,7 @@ class ChangeTest {
   void theDroneGlidesToItsNewLevelWithoutAClick() {
     Timeline timeline = Pieces.adi80(Tempo.of(60), 0);
     FrameClock clock = timeline.clock(RATE);
-    Mix mix = Mix.lesson().only(Set.of(Part.DRONE));
+    Mix mix = Mix.lesson().only(Set.of(MixPart.DRONE));
     SrutiDrone drone = new SrutiDrone(Sruti.parse("C3"), RATE);
     Renderer renderer =
         new Renderer(
@@ -184,7 +186,7 @@ class ChangeTest {
     float[] before = new float[4 * RATE];
     float[] after = new float[4 * RATE];
     renderer.render(before, before.length);
-    renderer.change(from(timeline, 5, mix.without(Set.of(Part.DRONE)), clock, 0));
+    renderer.change(from(timeline, 5, mix.without(Set.of(MixPart.DRONE)), clock, 0));
     renderer.render(after, after.length);
     assertTrue(energy(before, RATE, 4 * RATE) > 0, "the drone was heard");
     assertEquals(0, energy(after, RATE, 4 * RATE), "and is heard no more");

@@ -1,19 +1,19 @@
 package org.matraloom.notation;
 
 import java.util.Optional;
-import org.matraloom.notation.Token.Kind;
+import org.matraloom.notation.Token.TokenKind;
 
 /** How often something is said: {@code x3}. */
-final class Times {
+final class RepeatCount {
 
   static final int MOST = 999;
 
-  private Times() {}
+  private RepeatCount() {}
 
   /** Reads an x, which comes next, and its number; a second x after it is a fault. */
   static Optional<Integer> read(Cursor cursor, Problems problems) {
     Optional<Integer> times = one(cursor, problems);
-    while (cursor.is(Kind.TIMES)) {
+    while (cursor.is(TokenKind.TIMES)) {
       problems.error(
           cursor.peek(),
           "x is given twice",
@@ -25,7 +25,7 @@ final class Times {
 
   private static Optional<Integer> one(Cursor cursor, Problems problems) {
     Token times = cursor.next();
-    if (!cursor.is(Kind.NUMBER)) {
+    if (!cursor.is(TokenKind.NUMBER)) {
       problems.error(
           times, "expected a number after x, found " + cursor.peek().said(), "write x2 for twice");
       return Optional.empty();

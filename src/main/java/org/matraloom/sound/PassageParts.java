@@ -8,7 +8,7 @@ import org.matraloom.time.FrameClock;
 import org.matraloom.voice.SolluVoice;
 
 /** All parts of a passage but the drone, until another passage takes over. */
-final class Leg {
+final class PassageParts {
 
   private final HandPart hand;
   private final VoicePart voice;
@@ -17,15 +17,16 @@ final class Leg {
   private final int leadFrames;
   private final long clockFrame;
   private final long fromFrame;
-  private final List<Sounding> sounding = new ArrayList<>();
+  private final List<ActiveSound> sounding = new ArrayList<>();
   private long handEndFrame = Long.MAX_VALUE;
   private long voiceEndFrame = Long.MAX_VALUE;
 
-  Leg(Passage passage, FrameClock clock, long clockFrame, long fromFrame, SolluVoice voice) {
+  PassageParts(
+      Passage passage, FrameClock clock, long clockFrame, long fromFrame, SolluVoice voice) {
     Mix mix = passage.mix();
     this.ticks =
         voice.ticks().map(words -> VoicePart.onTicks(passage.timeline(), clock, mix, words));
-    Mix hands = ticks.isPresent() ? mix.without(Set.of(Part.TICK)) : mix;
+    Mix hands = ticks.isPresent() ? mix.without(Set.of(MixPart.TICK)) : mix;
     this.hand = new HandPart(passage.timeline(), clock, hands);
     this.voice = new VoicePart(passage.timeline(), clock, mix, voice);
     this.breath = new BreathPart(passage.timeline(), clock, mix);
@@ -58,7 +59,7 @@ final class Leg {
     voice.collect(Math.min(end, voiceEndFrame - leadFrames), sounding);
     ticks.ifPresent(words -> words.collect(Math.min(end, voiceEndFrame - leadFrames), sounding));
     breath.collect(Math.min(end, voiceEndFrame), sounding);
-    for (Sounding sound : sounding) {
+    for (ActiveSound sound : sounding) {
       sound.addTo(left, right, block, frames);
     }
     sounding.removeIf(sound -> sound.endsBy(end));

@@ -8,21 +8,21 @@ import java.util.List;
  *
  * @param laps the latest ones, in order, at least one
  */
-record Course(List<Lap> laps) {
+record LiveClock(List<LiveSegment> laps) {
 
   /** More than the laps that are rendered and not yet heard. */
   private static final int KEPT = 32;
 
-  Course {
+  LiveClock {
     laps = List.copyOf(laps);
   }
 
-  Lap last() {
+  LiveSegment last() {
     return laps.get(laps.size() - 1);
   }
 
   /** The lap that is heard at a frame. */
-  Lap at(long frame) {
+  LiveSegment at(long frame) {
     for (int i = laps.size() - 1; i > 0; i--) {
       if (laps.get(i).fromFrame() <= frame) {
         return laps.get(i);
@@ -32,16 +32,16 @@ record Course(List<Lap> laps) {
   }
 
   /** A lap that takes over; those it forestalls are left out. */
-  Course followedBy(Lap next) {
-    return joinedBy(new Course(List.of(next)));
+  LiveClock followedBy(LiveSegment next) {
+    return joinedBy(new LiveClock(List.of(next)));
   }
 
   /** The laps of another course from where that begins. */
-  Course joinedBy(Course next) {
-    List<Lap> longer = new ArrayList<>(laps);
+  LiveClock joinedBy(LiveClock next) {
+    List<LiveSegment> longer = new ArrayList<>(laps);
     long from = next.laps.get(0).fromFrame();
     longer.removeIf(lap -> lap.fromFrame() >= from);
     longer.addAll(next.laps);
-    return new Course(longer.subList(Math.max(0, longer.size() - KEPT), longer.size()));
+    return new LiveClock(longer.subList(Math.max(0, longer.size() - KEPT), longer.size()));
   }
 }

@@ -8,7 +8,7 @@ import java.util.Locale;
  * @param nowDbfs the peak of the last moment, in dB below full scale
  * @param highestDbfs the highest peak so far
  */
-record Level(double nowDbfs, double highestDbfs) {
+record InputLevel(double nowDbfs, double highestDbfs) {
 
   private static final double TOO_LOUD_DBFS = -1;
   private static final double TOO_QUIET_DBFS = -40;

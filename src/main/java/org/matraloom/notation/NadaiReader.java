@@ -3,21 +3,23 @@ package org.matraloom.notation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.matraloom.notation.Token.Kind;
+import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Jati;
 
 /** How many matras a beat has, as a number or by name. */
-final class Nadai {
+final class NadaiReader {
 
-  private Nadai() {}
+  private NadaiReader() {}
 
   /** Reads a nadai from one token. */
   static Optional<Integer> read(Token token, Problems problems) {
-    if (token.is(Kind.NUMBER) && token.value() >= 1 && token.value() <= Composition.HIGHEST_NADAI) {
+    if (token.is(TokenKind.NUMBER)
+        && token.value() >= 1
+        && token.value() <= Composition.HIGHEST_NADAI) {
       return Optional.of(token.value());
     }
-    boolean isName = token.is(Kind.WORD) || token.is(Kind.NAME);
+    boolean isName = token.is(TokenKind.WORD) || token.is(TokenKind.NAME);
     Optional<Jati> jati = isName ? JatiNames.jati(token.text()) : Optional.empty();
     if (jati.isPresent()) {
       return Optional.of(jati.get().aksharas());
@@ -34,7 +36,7 @@ final class Nadai {
             + String.join(", ", names)
             + "; found "
             + token.said(),
-        () -> Nearest.of(token.text(), names).map(near -> "the nearest is " + near));
+        () -> MeantWord.of(token.text(), names).map(near -> "the nearest is " + near));
     return Optional.empty();
   }
 }

@@ -3,7 +3,7 @@ package org.matraloom.device;
 import java.util.SplittableRandom;
 
 /** Short clicks at uneven distances, to be found again in a recording. */
-final class Clicks {
+final class CalibrationClicks {
 
   /** How many are measured. */
   static final int COUNT = 20;
@@ -22,7 +22,7 @@ final class Clicks {
   private final float[] click;
   private final int lengthFrames;
 
-  Clicks(int ratePerSecond) {
+  CalibrationClicks(int ratePerSecond) {
     SplittableRandom random = new SplittableRandom(SEED);
     long frame = (long) ratePerSecond * FIRST_MS / 1000;
     for (int i = 0; i < COUNT; i++) {

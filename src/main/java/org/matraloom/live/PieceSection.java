@@ -11,4 +11,4 @@ import org.matraloom.time.Ratio;
  * @param startBeat where it begins, in beats of the piece
  * @param endBeat where it ends
  */
-public record Section(int passage, String name, int round, Ratio startBeat, Ratio endBeat) {}
+public record PieceSection(int passage, String name, int round, Ratio startBeat, Ratio endBeat) {}

@@ -12,12 +12,12 @@ import org.matraloom.time.Ratio;
  * The sections of a piece in order: every named phrase as it comes in every round; a phrase said
  * several times running is one section.
  */
-public final class Sections {
+public final class PieceSections {
 
-  private final List<Section> all;
-  private final List<Section> rounds;
+  private final List<PieceSection> all;
+  private final List<PieceSection> rounds;
 
-  private Sections(List<Section> all, List<Section> rounds) {
+  private PieceSections(List<PieceSection> all, List<PieceSection> rounds) {
     this.all = List.copyOf(all);
     this.rounds = List.copyOf(rounds);
   }
@@ -28,28 +28,29 @@ public final class Sections {
    * @param passages its passages, in order
    * @return the sections
    */
-  public static Sections of(List<Timeline> passages) {
-    List<Section> all = new ArrayList<>();
-    List<Section> rounds = new ArrayList<>();
+  public static PieceSections of(List<Timeline> passages) {
+    List<PieceSection> all = new ArrayList<>();
+    List<PieceSection> rounds = new ArrayList<>();
     for (int passage = 0; passage < passages.size(); passage++) {
       all.addAll(sections(passages.get(passage), passage));
       rounds.addAll(rounds(passages.get(passage).performance(), passage));
     }
-    return new Sections(all, rounds);
+    return new PieceSections(all, rounds);
   }
 
-  private static List<Section> sections(Timeline timeline, int passage) {
+  private static List<PieceSection> sections(Timeline timeline, int passage) {
     Ratio end = timeline.performance().endBeat();
-    List<Section> open = new ArrayList<>();
+    List<PieceSection> open = new ArrayList<>();
     boolean roundHasJustBegun = false;
     for (Event event : timeline) {
       if (event instanceof Event.RoundStart start) {
-        open.add(new Section(passage, start.phrase(), start.number(), start.beat(), end));
+        open.add(new PieceSection(passage, start.phrase(), start.number(), start.beat(), end));
         roundHasJustBegun = true;
       } else if (event instanceof Event.SectionStart start) {
-        Section last = open.get(open.size() - 1);
+        PieceSection last = open.get(open.size() - 1);
         boolean sameBeat = last.startBeat().equals(start.beat());
-        Section next = new Section(passage, start.phrase(), start.round(), start.beat(), end);
+        PieceSection next =
+            new PieceSection(passage, start.phrase(), start.round(), start.beat(), end);
         if (sameBeat && roundHasJustBegun) {
           open.set(open.size() - 1, next);
         } else if (!sameBeat && !isAgain(last, next)) {
@@ -61,27 +62,28 @@ public final class Sections {
     return closed(open, end);
   }
 
-  private static boolean isAgain(Section last, Section next) {
+  private static boolean isAgain(PieceSection last, PieceSection next) {
     return last.round() == next.round() && last.name().equals(next.name());
   }
 
-  private static List<Section> closed(List<Section> open, Ratio endBeat) {
-    List<Section> closed = new ArrayList<>();
+  private static List<PieceSection> closed(List<PieceSection> open, Ratio endBeat) {
+    List<PieceSection> closed = new ArrayList<>();
     for (int i = 0; i < open.size(); i++) {
-      Section section = open.get(i);
+      PieceSection section = open.get(i);
       Ratio end = i + 1 < open.size() ? open.get(i + 1).startBeat() : endBeat;
       closed.add(
-          new Section(
+          new PieceSection(
               section.passage(), section.name(), section.round(), section.startBeat(), end));
     }
     return closed;
   }
 
-  private static List<Section> rounds(Performance performance, int passage) {
-    List<Section> rounds = new ArrayList<>();
+  private static List<PieceSection> rounds(Performance performance, int passage) {
+    List<PieceSection> rounds = new ArrayList<>();
     for (Span.Round round : performance.rounds()) {
       rounds.add(
-          new Section(passage, round.phrase(), round.number(), round.startBeat(), round.endBeat()));
+          new PieceSection(
+              passage, round.phrase(), round.number(), round.startBeat(), round.endBeat()));
     }
     return rounds;
   }
@@ -91,7 +93,7 @@ public final class Sections {
    *
    * @return named phrases and rounds, in order
    */
-  public List<Section> all() {
+  public List<PieceSection> all() {
     return all;
   }
 
@@ -101,7 +103,7 @@ public final class Sections {
    * @param passage which passage, from 0
    * @return its rounds, in order
    */
-  public List<Section> rounds(int passage) {
+  public List<PieceSection> rounds(int passage) {
     return rounds.stream().filter(round -> round.passage() == passage).toList();
   }
 
@@ -110,7 +112,7 @@ public final class Sections {
    *
    * @return the section
    */
-  public Section first() {
+  public PieceSection first() {
     return all.get(0);
   }
 
@@ -121,7 +123,7 @@ public final class Sections {
    * @param beat the place, in beats of the passage's performance
    * @return the section that is going on
    */
-  public Section at(int passage, Ratio beat) {
+  public PieceSection at(int passage, Ratio beat) {
     return lastNotAfter(passage, beat, all);
   }
 
@@ -131,15 +133,15 @@ public final class Sections {
    * @param section a section of this piece
    * @return the whole round
    */
-  public Section roundOf(Section section) {
+  public PieceSection roundOf(PieceSection section) {
     return lastNotAfter(section.passage(), section.startBeat(), rounds);
   }
 
-  private static Section lastNotAfter(int passage, Ratio beat, List<Section> sections) {
-    List<Section> inPassage =
+  private static PieceSection lastNotAfter(int passage, Ratio beat, List<PieceSection> sections) {
+    List<PieceSection> inPassage =
         sections.stream().filter(section -> section.passage() == passage).toList();
-    Section found = inPassage.get(0);
-    for (Section section : inPassage) {
+    PieceSection found = inPassage.get(0);
+    for (PieceSection section : inPassage) {
       if (section.startBeat().compareTo(beat) > 0) {
         break;
       }
@@ -155,7 +157,7 @@ public final class Sections {
    * @param steps how many places further on; negative to go back
    * @return the section there
    */
-  public Section neighbour(Section section, int steps) {
+  public PieceSection neighbour(PieceSection section, int steps) {
     int at = all.indexOf(at(section.passage(), section.startBeat())) + steps;
     return all.get(Math.max(0, Math.min(all.size() - 1, at)));
   }

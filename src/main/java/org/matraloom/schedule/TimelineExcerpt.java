@@ -15,13 +15,13 @@ import org.matraloom.time.Ratio;
  * <p>What belongs to sollus said before the place is left out, but words that lead in to the
  * beginning of the piece are kept; kriyas and ticks before the place belong to no round.
  */
-public final class Excerpt implements Timeline {
+public final class TimelineExcerpt implements Timeline {
 
   private final Timeline whole;
   private final Ratio originBeat;
   private final Ratio startBeat;
 
-  private Excerpt(Timeline whole, Ratio originBeat, Ratio startBeat) {
+  private TimelineExcerpt(Timeline whole, Ratio originBeat, Ratio startBeat) {
     this.whole = whole;
     this.originBeat = originBeat;
     this.startBeat = startBeat;
@@ -37,7 +37,7 @@ public final class Excerpt implements Timeline {
    * @return the excerpt, with the beats of the whole
    * @throws IllegalArgumentException if the origin is not a whole beat or lies after the start
    */
-  public static Excerpt of(Timeline whole, Ratio originBeat, Ratio startBeat) {
+  public static TimelineExcerpt of(Timeline whole, Ratio originBeat, Ratio startBeat) {
     if (!originBeat.isWhole() || originBeat.compareTo(startBeat) > 0) {
       throw new IllegalArgumentException(
           "an excerpt begins on a whole beat and not after its start, given "
@@ -45,7 +45,7 @@ public final class Excerpt implements Timeline {
               + " and "
               + startBeat);
     }
-    return new Excerpt(whole, originBeat, startBeat);
+    return new TimelineExcerpt(whole, originBeat, startBeat);
   }
 
   /**
@@ -56,7 +56,7 @@ public final class Excerpt implements Timeline {
    * @param countInAvartanas avartanas counted before it, 0 to {@value ScoreTimeline#MOST_COUNT_IN}
    * @return the excerpt, with the beats of the whole
    */
-  public static Excerpt countedIn(Timeline whole, Ratio startBeat, int countInAvartanas) {
+  public static TimelineExcerpt countedIn(Timeline whole, Ratio startBeat, int countInAvartanas) {
     int cycle = whole.performance().composition().avartana().beats();
     return of(whole, ScoreTimeline.origin(startBeat, cycle, countInAvartanas), startBeat);
   }

@@ -5,17 +5,17 @@ import java.util.List;
 import java.util.Optional;
 import org.matraloom.live.LivePiece;
 import org.matraloom.live.LivePlayer;
-import org.matraloom.live.Section;
-import org.matraloom.live.Sections;
-import org.matraloom.live.Spot;
+import org.matraloom.live.LivePosition;
+import org.matraloom.live.PieceSection;
+import org.matraloom.live.PieceSections;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.sound.Mix;
-import org.matraloom.sound.Part;
+import org.matraloom.sound.MixPart;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 
 /** Turns presses into wishes to the player and knows what is to be shown. */
-final class Desk {
+final class PlayControls {
 
   private static final String HINT =
       "space start, stop   enter again   arrows section, tempo   ? keys   q quit";
@@ -24,28 +24,28 @@ final class Desk {
 
   private final LivePiece piece;
   private final LivePlayer player;
-  private final Sections sections;
+  private final PieceSections sections;
   private final TapTempo taps = new TapTempo();
 
   private Optional<BeatSheet> sheet = Optional.empty();
   private int passage;
-  private Section chosen;
+  private PieceSection chosen;
 
   /** Whether the chosen section has been asked for and its lead-in is not heard yet. */
   private boolean isUnderWay;
 
   private Tempo tempo;
   private Mix mix;
-  private Optional<Section> loop = Optional.empty();
+  private Optional<PieceSection> loop = Optional.empty();
   private boolean showsKeys;
   private boolean hasQuit;
   private String message = "";
 
-  Desk(LivePiece piece, Mix mix, LivePlayer player) {
+  PlayControls(LivePiece piece, Mix mix, LivePlayer player) {
     this.piece = piece;
     this.player = player;
     this.mix = mix;
-    this.sections = Sections.of(piece.passages());
+    this.sections = PieceSections.of(piece.passages());
     this.chosen = sections.first();
     this.tempo = piece.composition(chosen).tempo();
   }
@@ -58,7 +58,7 @@ final class Desk {
     player.start(chosen, tempo, mix);
   }
 
-  void press(Press press) {
+  void press(KeyPress press) {
     message = "";
     boolean wasShowingKeys = showsKeys;
     showsKeys = false;
@@ -95,15 +95,15 @@ final class Desk {
   }
 
   /** The section that is heard or, while nothing is, the one that will be. */
-  private Section here() {
-    Optional<Spot> spot = player.isPlaying() ? player.spot() : Optional.empty();
+  private PieceSection here() {
+    Optional<LivePosition> spot = player.isPlaying() ? player.spot() : Optional.empty();
     isUnderWay &= spot.isPresent() && !spot.get().lap().section().equals(chosen);
     return spot.filter(heard -> !isUnderWay && !heard.isBeforeTheMouth())
         .map(heard -> sections.at(heard.lap().section().passage(), Ratio.of(heard.beat())))
         .orElse(chosen);
   }
 
-  private void goTo(Section section) {
+  private void goTo(PieceSection section) {
     chosen = section;
     enter(section.passage());
     isUnderWay = true;
@@ -131,7 +131,7 @@ final class Desk {
             () -> message = "there is no round " + number);
   }
 
-  private void loop(Section section) {
+  private void loop(PieceSection section) {
     loop = loop.equals(Optional.of(section)) ? Optional.empty() : Optional.of(section);
     player.loop(loop);
   }
@@ -156,8 +156,8 @@ final class Desk {
     player.tempo(tempo);
   }
 
-  private void toggle(Action action) {
-    for (Switch part : parts()) {
+  private void toggle(KeyAction action) {
+    for (PartSwitch part : parts()) {
       if (part.action() == action) {
         Mix.Channel channel = mix.channels().get(part.part());
         mix =
@@ -168,27 +168,27 @@ final class Desk {
     }
   }
 
-  private List<Switch> parts() {
-    return Arrays.stream(Switch.values())
-        .filter(part -> part.part() != Part.DRONE || piece.drone().isPresent())
+  private List<PartSwitch> parts() {
+    return Arrays.stream(PartSwitch.values())
+        .filter(part -> part.part() != MixPart.DRONE || piece.drone().isPresent())
         .filter(
             part ->
-                part.part() != Part.BREATH
+                part.part() != MixPart.BREATH
                     || piece.passages().stream().anyMatch(Timeline::cuesBreaths))
         .toList();
   }
 
-  DeskState state() {
-    Section section = here();
+  PlayState state() {
+    PieceSection section = here();
     enter(section.passage());
     BeatSheet known =
         sheet.orElseGet(() -> BeatSheet.of(piece.timeline(section), tempo, piece.breaths()));
     sheet = Optional.of(known);
-    return new DeskState(played(section, known), asked(section), told());
+    return new PlayState(played(section, known), asked(section), told());
   }
 
-  private DeskState.Played played(Section section, BeatSheet known) {
-    return new DeskState.Played(
+  private PlayState.Played played(PieceSection section, BeatSheet known) {
+    return new PlayState.Played(
         piece.composition(section),
         piece.timeline(section).performance().endBeat(),
         player.isPlaying(),
@@ -197,8 +197,8 @@ final class Desk {
         player.underruns());
   }
 
-  private DeskState.Chosen asked(Section section) {
-    return new DeskState.Chosen(
+  private PlayState.Chosen asked(PieceSection section) {
+    return new PlayState.Chosen(
         section,
         sections.all().indexOf(section) + 1,
         sections.all().size(),
@@ -209,7 +209,7 @@ final class Desk {
         parts());
   }
 
-  private DeskState.Told told() {
-    return new DeskState.Told(showsKeys, message, "", HINT);
+  private PlayState.Told told() {
+    return new PlayState.Told(showsKeys, message, "", HINT);
   }
 }

@@ -2,8 +2,8 @@ package org.matraloom.session;
 
 import java.util.List;
 import java.util.Optional;
-import org.matraloom.live.Section;
-import org.matraloom.live.Spot;
+import org.matraloom.live.LivePosition;
+import org.matraloom.live.PieceSection;
 import org.matraloom.score.Composition;
 import org.matraloom.sound.Mix;
 import org.matraloom.time.Ratio;
@@ -16,7 +16,7 @@ import org.matraloom.time.Tempo;
  * @param chosen what was asked for last
  * @param told what is said beside it
  */
-record DeskState(Played played, Chosen chosen, Told told) {
+record PlayState(Played played, Chosen chosen, Told told) {
 
   /**
    * What is played.
@@ -32,7 +32,7 @@ record DeskState(Played played, Chosen chosen, Told told) {
       Composition composition,
       Ratio endBeat,
       boolean isPlaying,
-      Optional<Spot> spot,
+      Optional<LivePosition> spot,
       BeatSheet sheet,
       int underruns) {}
 
@@ -49,14 +49,14 @@ record DeskState(Played played, Chosen chosen, Told told) {
    * @param parts the parts that can be switched, those that are in the piece
    */
   record Chosen(
-      Section section,
+      PieceSection section,
       int sectionNumber,
       int sections,
       int rounds,
       Tempo tempo,
       Mix mix,
-      Optional<Section> loop,
-      List<Switch> parts) {}
+      Optional<PieceSection> loop,
+      List<PartSwitch> parts) {}
 
   /**
    * What is said beside it.
@@ -69,7 +69,7 @@ record DeskState(Played played, Chosen chosen, Told told) {
   record Told(boolean showsKeys, String message, String meter, String hint) {}
 
   /** The same moment while a take is recorded. */
-  DeskState recording(String words, String level, String keys) {
-    return new DeskState(played, chosen, new Told(told.showsKeys, words, level, keys));
+  PlayState recording(String words, String level, String keys) {
+    return new PlayState(played, chosen, new Told(told.showsKeys, words, level, keys));
   }
 }

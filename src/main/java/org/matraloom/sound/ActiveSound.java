@@ -1,14 +1,14 @@
 package org.matraloom.sound;
 
 /** One stroke or sollu while it sounds. */
-final class Sounding {
+final class ActiveSound {
 
   private final float[] samples;
   private final long startFrame;
   private final float leftGain;
   private final float rightGain;
 
-  Sounding(float[] samples, long startFrame, Mix.Gains gains) {
+  ActiveSound(float[] samples, long startFrame, Mix.Gains gains) {
     this.samples = samples;
     this.startFrame = startFrame;
     this.leftGain = gains.left();

@@ -5,13 +5,13 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the word of a list that was probably meant. */
-public final class Nearest {
+public final class MeantWord {
 
   private static final int LONGEST = 40;
   private static final int MOST_TRIED = 1_000;
   private static final int LETTERS_AN_EDIT = 3;
 
-  private Nearest() {}
+  private MeantWord() {}
 
   /**
    * The nearest of some words, if one is near enough; the first of equally near ones.

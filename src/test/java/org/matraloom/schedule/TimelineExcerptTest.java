@@ -17,7 +17,7 @@ import org.matraloom.score.Spoken;
 import org.matraloom.time.Ratio;
 
 /** An excerpt is the whole from a place on, with the hand in its places before it. */
-class ExcerptTest {
+class TimelineExcerptTest {
 
   private final List<Composition> compositions = RandomCompositions.some(60);
 
@@ -27,7 +27,7 @@ class ExcerptTest {
     for (Composition composition : compositions) {
       Timeline whole = ScoreTimeline.of(Performance.of(composition), 0);
       for (Span.Round round : whole.performance().rounds()) {
-        Excerpt excerpt = Excerpt.countedIn(whole, round.startBeat(), 1);
+        TimelineExcerpt excerpt = TimelineExcerpt.countedIn(whole, round.startBeat(), 1);
         List<Event> expected = from(whole, round.startBeat());
         assertEquals(expected, from(excerpt, round.startBeat()));
         compared += expected.size();
@@ -43,7 +43,7 @@ class ExcerptTest {
       Timeline whole = ScoreTimeline.of(Performance.of(composition), 0);
       Avartana avartana = composition.avartana();
       for (Span.Round round : whole.performance().rounds()) {
-        Excerpt excerpt = Excerpt.countedIn(whole, round.startBeat(), 2);
+        TimelineExcerpt excerpt = TimelineExcerpt.countedIn(whole, round.startBeat(), 2);
         long expected = excerpt.originBeat().floor();
         assertTrue(avartana.isSamam(expected));
         for (Event event : excerpt) {
@@ -75,7 +75,7 @@ class ExcerptTest {
       counted.removeIf(Event.CountIn.class::isInstance);
       Timeline whole = ScoreTimeline.of(performance, 0);
       List<Event> excerpt = new ArrayList<>();
-      Excerpt.countedIn(whole, performance.startBeat(), 2).forEach(excerpt::add);
+      TimelineExcerpt.countedIn(whole, performance.startBeat(), 2).forEach(excerpt::add);
       assertEquals(counted, excerpt);
     }
   }
@@ -110,10 +110,10 @@ class ExcerptTest {
           }
         };
     List<Event> fromTheStart = new ArrayList<>();
-    Excerpt.countedIn(led, start, 2).forEach(fromTheStart::add);
+    TimelineExcerpt.countedIn(led, start, 2).forEach(fromTheStart::add);
     assertTrue(fromTheStart.contains(word));
     List<Event> later = new ArrayList<>();
-    Excerpt.countedIn(led, start.plus(Ratio.ONE), 2).forEach(later::add);
+    TimelineExcerpt.countedIn(led, start.plus(Ratio.ONE), 2).forEach(later::add);
     assertTrue(!later.isEmpty() && !later.contains(word));
   }
 
@@ -121,8 +121,10 @@ class ExcerptTest {
   void theOriginIsAWholeBeatThatIsNotAfterTheStart() {
     Timeline whole = ScoreTimeline.of(Performance.of(compositions.get(0)), 0);
     assertThrows(
-        IllegalArgumentException.class, () -> Excerpt.of(whole, Ratio.of(1, 2), Ratio.of(4)));
-    assertThrows(IllegalArgumentException.class, () -> Excerpt.of(whole, Ratio.of(5), Ratio.of(4)));
+        IllegalArgumentException.class,
+        () -> TimelineExcerpt.of(whole, Ratio.of(1, 2), Ratio.of(4)));
+    assertThrows(
+        IllegalArgumentException.class, () -> TimelineExcerpt.of(whole, Ratio.of(5), Ratio.of(4)));
   }
 
   private static List<Event> from(Timeline timeline, Ratio beat) {

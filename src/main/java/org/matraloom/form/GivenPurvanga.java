@@ -10,10 +10,10 @@ import java.util.stream.Collectors;
  * @param matras the length of the whole
  * @param lines the lengths that come before the ending, in matras
  */
-public record Filling(int matras, List<Integer> lines) {
+public record GivenPurvanga(int matras, List<Integer> lines) {
 
   /** Copies the list. */
-  public Filling {
+  public GivenPurvanga {
     lines = List.copyOf(lines);
   }
 

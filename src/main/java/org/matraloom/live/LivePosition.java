@@ -8,7 +8,7 @@ import org.matraloom.time.Ratio;
  * @param lap the lap it belongs to
  * @param liveBeat the live beat that is going on
  */
-public record Spot(Lap lap, long liveBeat) {
+public record LivePosition(LiveSegment lap, long liveBeat) {
 
   /**
    * The beat of the piece that is going on.

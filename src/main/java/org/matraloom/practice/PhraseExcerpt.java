@@ -22,7 +22,7 @@ import org.matraloom.time.Ratio;
  * @param endBeat where the last one ends
  * @param sequence what is said, in matras of the round
  */
-record Excerpt(Ratio startBeat, Ratio endBeat, Sequence sequence) {
+record PhraseExcerpt(Ratio startBeat, Ratio endBeat, Sequence sequence) {
 
   /** A sollu, a karvai or a silence with its length. */
   private record Piece(Optional<Sollu> sollu, boolean rings, Ratio matras, int nadai) {}
@@ -100,7 +100,7 @@ record Excerpt(Ratio startBeat, Ratio endBeat, Sequence sequence) {
    * @param to the latest place kept
    * @param lexicon knows how the words are read
    */
-  static Excerpt of(
+  static PhraseExcerpt of(
       Span.Round round, Composition composition, Ratio from, Ratio to, Lexicon lexicon) {
     Cutter cutter = new Cutter(round, from, to);
     new Performance(composition, List.of(round)).moments().forEachRemaining(cutter::take);
@@ -119,7 +119,7 @@ record Excerpt(Ratio startBeat, Ratio endBeat, Sequence sequence) {
               : List.of(new Element.InnerNadai(first.nadai(), run)));
       at = next;
     }
-    return new Excerpt(cutter.start, cutter.end, new Sequence(elements));
+    return new PhraseExcerpt(cutter.start, cutter.end, new Sequence(elements));
   }
 
   private static boolean isLike(Piece first, Piece other) {

@@ -7,4 +7,4 @@ package org.matraloom.session;
  * @param number the round that is asked for, from 1; 0 for every other action
  * @param nanos when, by the clock of the JVM
  */
-record Press(Action action, int number, long nanos) {}
+record KeyPress(KeyAction action, int number, long nanos) {}

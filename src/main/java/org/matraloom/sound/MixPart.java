@@ -1,7 +1,7 @@
 package org.matraloom.sound;
 
 /** A part of the mix that has its own level, mute and pan. */
-public enum Part {
+public enum MixPart {
   /** The clap, and the samam accent that lies over it. */
   CLAP,
   /** The finger counts. */

@@ -9,7 +9,7 @@ import java.util.List;
  * @param matras the length of the turn
  * @param group the length of a group, at least 1
  */
-public record Turn(int matras, int group) {
+public record KoraippuTurn(int matras, int group) {
 
   /**
    * Turns that are halved again and again, as long as a group still goes in and the turn stays
@@ -19,10 +19,10 @@ public record Turn(int matras, int group) {
    * @param group the length of a group, at least 1
    * @return the turns, the longest first
    */
-  public static List<Turn> halving(int matras, int group) {
-    List<Turn> turns = new ArrayList<>();
+  public static List<KoraippuTurn> halving(int matras, int group) {
+    List<KoraippuTurn> turns = new ArrayList<>();
     for (int turn = matras; turn >= group; turn /= 2) {
-      turns.add(new Turn(turn, group));
+      turns.add(new KoraippuTurn(turn, group));
       if (turn % 2 != 0) {
         break;
       }

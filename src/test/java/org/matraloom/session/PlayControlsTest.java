@@ -17,20 +17,20 @@ import org.matraloom.live.LivePiece;
 import org.matraloom.live.LivePlayer;
 import org.matraloom.live.Rivers;
 import org.matraloom.sound.Mix;
-import org.matraloom.sound.Part;
+import org.matraloom.sound.MixPart;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 
 /** Each key does what the list of keys says, and what is shown is what was asked for. */
 @Timeout(60)
-class DeskTest {
+class PlayControlsTest {
 
   private static final int RATE = Rivers.RATE;
 
   private final FakeOut out = new FakeOut();
   private final LivePiece piece = Rivers.piece(Tempo.of(240), 1);
   private final LivePlayer player = new LivePlayer(piece, Optional.empty(), out);
-  private final Desk desk = new Desk(piece, Mix.lesson(), player);
+  private final PlayControls desk = new PlayControls(piece, Mix.lesson(), player);
 
   @BeforeEach
   void open() {
@@ -43,14 +43,14 @@ class DeskTest {
     player.close();
   }
 
-  private void press(Action... actions) {
-    for (Action action : actions) {
-      desk.press(new Press(action, 0, System.nanoTime()));
+  private void press(KeyAction... actions) {
+    for (KeyAction action : actions) {
+      desk.press(new KeyPress(action, 0, System.nanoTime()));
     }
   }
 
   private void pressRound(int number) {
-    desk.press(new Press(Action.ROUND, number, 0));
+    desk.press(new KeyPress(KeyAction.ROUND, number, 0));
   }
 
   private static void await(BooleanSupplier what) {
@@ -65,7 +65,7 @@ class DeskTest {
     await(() -> player.pendingWishes() == 0);
   }
 
-  private void hearUntil(Predicate<DeskState> what) {
+  private void hearUntil(Predicate<PlayState> what) {
     long frames = out.playedFrames();
     while (!what.test(desk.state())) {
       frames += RATE / 50;
@@ -76,10 +76,10 @@ class DeskTest {
   @Test
   void startAndStop() {
     assertFalse(desk.state().played().isPlaying());
-    press(Action.START_STOP);
+    press(KeyAction.START_STOP);
     assertTrue(desk.state().played().isPlaying());
     hear(RATE);
-    press(Action.START_STOP);
+    press(KeyAction.START_STOP);
     out.letGo();
     await(() -> !desk.state().played().isPlaying());
     assertTrue(desk.state().told().message().startsWith("stopped"), desk.state().told().message());
@@ -87,22 +87,22 @@ class DeskTest {
 
   @Test
   void tempoKeys() {
-    press(Action.FASTER, Action.FASTER, Action.SLOWER, Action.MUCH_FASTER);
+    press(KeyAction.FASTER, KeyAction.FASTER, KeyAction.SLOWER, KeyAction.MUCH_FASTER);
     assertEquals(Tempo.of(246), desk.state().chosen().tempo());
-    press(Action.MUCH_SLOWER, Action.HALF);
+    press(KeyAction.MUCH_SLOWER, KeyAction.HALF);
     assertEquals(new Tempo(Ratio.of(241, 2)), desk.state().chosen().tempo());
-    press(Action.DOUBLE, Action.DOUBLE);
+    press(KeyAction.DOUBLE, KeyAction.DOUBLE);
     assertEquals(Tempo.of(482), desk.state().chosen().tempo());
-    press(Action.DOUBLE);
+    press(KeyAction.DOUBLE);
     assertEquals(Tempo.of(482), desk.state().chosen().tempo());
     assertEquals("the tempo stays from 5 to 600", desk.state().told().message());
   }
 
   @Test
   void aTempoKeyWhilePlayingIsHeard() {
-    press(Action.START_STOP);
+    press(KeyAction.START_STOP);
     hear(RATE);
-    press(Action.HALF);
+    press(KeyAction.HALF);
     assertEquals(Tempo.of(120), desk.state().chosen().tempo());
     hearUntil(state -> state.played().spot().orElseThrow().lap().tempo().equals(Tempo.of(120)));
   }
@@ -110,34 +110,39 @@ class DeskTest {
   @Test
   void tapsSetTheTempo() {
     for (int tap = 0; tap < 4; tap++) {
-      desk.press(new Press(Action.TAP, 0, tap * 500_000_000L));
+      desk.press(new KeyPress(KeyAction.TAP, 0, tap * 500_000_000L));
     }
     assertEquals(Tempo.of(120), desk.state().chosen().tempo());
   }
 
   @Test
   void mutesOfEveryPart() {
-    for (Switch part : desk.state().chosen().parts()) {
+    for (PartSwitch part : desk.state().chosen().parts()) {
       press(part.action());
       assertTrue(desk.state().chosen().mix().channels().get(part.part()).muted(), part.words());
       press(part.action());
       assertFalse(desk.state().chosen().mix().channels().get(part.part()).muted(), part.words());
     }
     assertEquals(
-        List.of(Switch.CLAPS, Switch.COUNTS, Switch.WAVES, Switch.TICKS, Switch.VOICE),
+        List.of(
+            PartSwitch.CLAPS,
+            PartSwitch.COUNTS,
+            PartSwitch.WAVES,
+            PartSwitch.TICKS,
+            PartSwitch.VOICE),
         desk.state().chosen().parts(),
         "no drone and no breath cues in this piece");
-    press(Action.DRONE);
+    press(KeyAction.DRONE);
     assertEquals(Mix.lesson(), desk.state().chosen().mix());
   }
 
   @Test
   void sectionsForwardAndBackAndFromTheBeginning() {
-    press(Action.NEXT, Action.NEXT);
+    press(KeyAction.NEXT, KeyAction.NEXT);
     assertEquals("Delta", desk.state().chosen().section().name());
-    press(Action.PREVIOUS);
+    press(KeyAction.PREVIOUS);
     assertEquals("Bend", desk.state().chosen().section().name());
-    press(Action.FIRST, Action.PREVIOUS);
+    press(KeyAction.FIRST, KeyAction.PREVIOUS);
     assertEquals("Source", desk.state().chosen().section().name());
     assertEquals(1, desk.state().chosen().sectionNumber());
   }
@@ -154,10 +159,10 @@ class DeskTest {
 
   @Test
   void againGoesBackToTheSectionThatIsHeard() {
-    press(Action.START_STOP);
+    press(KeyAction.START_STOP);
     hearUntil(state -> state.chosen().section().name().equals("Bend"));
     hear(out.playedFrames() + RATE / 2);
-    press(Action.AGAIN);
+    press(KeyAction.AGAIN);
     hearUntil(
         state ->
             state.played().spot().orElseThrow().lap().section().name().equals("Bend")
@@ -167,33 +172,33 @@ class DeskTest {
 
   @Test
   void aLoopIsSetShownAndLetGo() {
-    press(Action.START_STOP);
+    press(KeyAction.START_STOP);
     hear(RATE);
-    press(Action.LOOP);
+    press(KeyAction.LOOP);
     assertEquals("Source", desk.state().chosen().loop().orElseThrow().name());
     hearUntil(state -> state.played().spot().orElseThrow().lap().shiftBeats() > 0);
-    press(Action.LOOP);
+    press(KeyAction.LOOP);
     assertEquals(Optional.empty(), desk.state().chosen().loop());
-    press(Action.LOOP_ROUND);
+    press(KeyAction.LOOP_ROUND);
     assertEquals("River", desk.state().chosen().loop().orElseThrow().name());
   }
 
   @Test
   void theListOfKeysComesAndGoes() {
-    press(Action.HELP);
+    press(KeyAction.HELP);
     assertTrue(desk.state().told().showsKeys());
-    press(Action.HELP);
+    press(KeyAction.HELP);
     assertFalse(desk.state().told().showsKeys());
-    press(Action.HELP, Action.TICKS);
+    press(KeyAction.HELP, KeyAction.TICKS);
     assertFalse(
         desk.state().told().showsKeys(), "any other key does what it does and shows the page");
-    assertTrue(desk.state().chosen().mix().channels().get(Part.TICK).muted());
+    assertTrue(desk.state().chosen().mix().channels().get(MixPart.TICK).muted());
   }
 
   @Test
   void quitting() {
     assertFalse(desk.hasQuit());
-    press(Action.QUIT);
+    press(KeyAction.QUIT);
     assertTrue(desk.hasQuit());
   }
 }

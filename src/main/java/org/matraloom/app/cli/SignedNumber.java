@@ -3,9 +3,9 @@ package org.matraloom.app.cli;
 import java.util.Locale;
 
 /** Numbers with their sign; nothing rounded to zero has one. */
-public final class Signed {
+public final class SignedNumber {
 
-  private Signed() {}
+  private SignedNumber() {}
 
   /**
    * The value with so many places after the point.

@@ -13,7 +13,7 @@ import org.matraloom.time.Ratio;
  * @param distanceBeats how far the end must still move, in beats after the place where it falls
  *     before anything is added
  */
-public record Reach(Ratio stepBeats, Ratio distanceBeats) {
+public record LandingGrid(Ratio stepBeats, Ratio distanceBeats) {
 
   /**
    * The grid of one plan.
@@ -25,7 +25,7 @@ public record Reach(Ratio stepBeats, Ratio distanceBeats) {
    * @param eduppu where it should land, in beats after samam
    * @return the grid
    */
-  public static Reach of(FitProblem problem, RoundPlan plan, Ratio start, Ratio eduppu) {
+  public static LandingGrid of(FitProblem problem, RoundPlan plan, Ratio start, Ratio eduppu) {
     Ratio cycle = Ratio.of(problem.avartana().beats());
     Ratio step = cycle;
     Ratio distance = eduppu.minus(start).minus(plan.waitBeats());
@@ -37,7 +37,7 @@ public record Reach(Ratio stepBeats, Ratio distanceBeats) {
     if (plan.hasOpenWait()) {
       step = commonMeasure(step, plan.beatsPerWaitMatra());
     }
-    return new Reach(step, distance.modulo(cycle));
+    return new LandingGrid(step, distance.modulo(cycle));
   }
 
   /**

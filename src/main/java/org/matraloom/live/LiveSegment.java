@@ -20,14 +20,14 @@ import org.matraloom.time.Tempo;
  * @param section where the mouth began or will begin
  * @param mix how loud each part is
  */
-public record Lap(
+public record LiveSegment(
     long fromBeat,
     long shiftBeats,
     long clockBeat,
     long clockFrame,
     Tempo tempo,
     int ratePerSecond,
-    Section section,
+    PieceSection section,
     Mix mix) {
 
   /** The frame of a live beat. */
@@ -72,17 +72,19 @@ public record Lap(
   }
 
   /** The same run through the piece from a later beat on, at another tempo. */
-  Lap at(Tempo next, long beat) {
-    return new Lap(beat, shiftBeats, beat, frameAt(beat), next, ratePerSecond, section, mix);
+  LiveSegment at(Tempo next, long beat) {
+    return new LiveSegment(
+        beat, shiftBeats, beat, frameAt(beat), next, ratePerSecond, section, mix);
   }
 
   /** The same run through the piece from a later beat on, in another mix. */
-  Lap with(Mix next, long beat) {
-    return new Lap(beat, shiftBeats, clockBeat, clockFrame, tempo, ratePerSecond, section, next);
+  LiveSegment with(Mix next, long beat) {
+    return new LiveSegment(
+        beat, shiftBeats, clockBeat, clockFrame, tempo, ratePerSecond, section, next);
   }
 
   /** Another run through the piece, from a later beat on. */
-  Lap to(Section next, long shift, long beat) {
-    return new Lap(beat, shift, clockBeat, clockFrame, tempo, ratePerSecond, next, mix);
+  LiveSegment to(PieceSection next, long shift, long beat) {
+    return new LiveSegment(beat, shift, clockBeat, clockFrame, tempo, ratePerSecond, next, mix);
   }
 }

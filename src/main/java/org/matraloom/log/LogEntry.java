@@ -19,7 +19,7 @@ import java.util.OptionalDouble;
  * @param recording what the sound of the take is known by; empty if there is none
  * @param remark a few words of the user's own, empty if there are none
  */
-public record Entry(
+public record LogEntry(
     OffsetDateTime when,
     Kind kind,
     String piece,
@@ -82,7 +82,7 @@ public record Entry(
    *
    * @throws IllegalArgumentException if a value is outside its range
    */
-  public Entry {
+  public LogEntry {
     rounds = List.copyOf(rounds);
     require(!piece.isBlank() && piece.length() <= LONGEST_TEXT, "piece", piece);
     require(remark.length() <= LONGEST_TEXT, "remark", remark);

@@ -9,4 +9,4 @@ import org.matraloom.time.Ratio;
  * @param name the phrase, or empty where no named phrase begins
  * @param round the round it belongs to; 0 for a silence between rounds
  */
-record Opening(Ratio beat, String name, int round) {}
+record PhraseOpening(Ratio beat, String name, int round) {}

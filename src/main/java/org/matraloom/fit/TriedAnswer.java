@@ -16,13 +16,13 @@ import org.matraloom.time.Tempo;
  * Tries an answer out: writes a score with a phrase of that many sollus, lays it out round by round
  * and looks where it ends. It shares no arithmetic with the search.
  */
-final class Trial {
+final class TriedAnswer {
 
   private static final String PHRASE = "Phrase";
   private static final Sollu SOLLU = new Sollu("ta", "ta");
   private static final int ANY_TEMPO = 60;
 
-  private Trial() {}
+  private TriedAnswer() {}
 
   static Performance of(
       Avartana avartana, RoundPlan plan, int matras, int waitMatras, Ratio start, Ratio eduppu) {
