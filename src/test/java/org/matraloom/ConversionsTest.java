@@ -37,7 +37,8 @@ class ConversionsTest {
           "wav/WavWriter.java", "minutes of a file, in a message",
           "app/hear/TakeReport.java", "minutes of voice",
           "breath/Care.java", "minutes of voice",
-          "live/Lap.java", "live playing sets the tempo anew at a beat, with a clock from there",
+          "live/LiveSegment.java",
+              "live playing sets the tempo anew at a beat, with a clock from there",
           "schedule/Timeline.java", "the clock of a timeline");
 
   /**
