@@ -31,13 +31,14 @@ class ConversionsTest {
   private static final Map<String, String> MAY_COUNT_SECONDS =
       Map.of(
           "verdict/FaultTerms.java", "the share of a minute that a tempo may drift, in percent",
-          "follow/Ways.java", "the mean pace of sollus whose tempo may change",
+          "follow/HabitLayouts.java", "the mean pace of sollus whose tempo may change",
           "measure/RoundMeasure.java",
               "the slopes between pairs of sollus, before they are a tempo",
           "wav/WavWriter.java", "minutes of a file, in a message",
           "app/hear/TakeReport.java", "minutes of voice",
           "breath/Care.java", "minutes of voice",
-          "live/Lap.java", "live playing sets the tempo anew at a beat, with a clock from there",
+          "live/LiveSegment.java",
+              "live playing sets the tempo anew at a beat, with a clock from there",
           "schedule/Timeline.java", "the clock of a timeline");
 
   /**

@@ -129,14 +129,14 @@ public final class LivePlayer implements AutoCloseable {
    *
    * @return empty before the first start
    */
-  public Optional<LivePosition> spot() {
+  public Optional<LivePosition> position() {
     return render
-        .course()
+        .liveClock()
         .map(
-            course -> {
-              long frame = Math.max(course.laps().get(0).fromFrame(), out.playedFrames());
-              LiveSegment lap = course.at(frame);
-              return new LivePosition(lap, lap.beatAt(frame));
+            liveClock -> {
+              long frame = Math.max(liveClock.segments().get(0).fromFrame(), out.playedFrames());
+              LiveSegment segment = liveClock.at(frame);
+              return new LivePosition(segment, segment.beatAt(frame));
             });
   }
 

@@ -5,10 +5,10 @@ import org.matraloom.time.Ratio;
 /**
  * A place that is heard.
  *
- * @param lap the lap it belongs to
+ * @param segment the segment it belongs to
  * @param liveBeat the live beat that is going on
  */
-public record LivePosition(LiveSegment lap, long liveBeat) {
+public record LivePosition(LiveSegment segment, long liveBeat) {
 
   /**
    * The beat of the piece that is going on.
@@ -16,7 +16,7 @@ public record LivePosition(LiveSegment lap, long liveBeat) {
    * @return beats of the performance, whole ones
    */
   public long beat() {
-    return liveBeat - lap.shiftBeats();
+    return liveBeat - segment.shiftBeats();
   }
 
   /**
@@ -25,6 +25,6 @@ public record LivePosition(LiveSegment lap, long liveBeat) {
    * @return whether the section begins after this beat
    */
   public boolean isBeforeTheMouth() {
-    return Ratio.of(beat() + 1).compareTo(lap.section().startBeat()) <= 0;
+    return Ratio.of(beat() + 1).compareTo(segment.section().startBeat()) <= 0;
   }
 }

@@ -48,7 +48,7 @@ public record LiveSegment(
     return clockBeat + clock(Ratio.of(clockBeat)).beatsBefore(frame - clockFrame);
   }
 
-  /** The first live beat of this lap that falls on a frame or after it. */
+  /** The first live beat of this segment that falls on a frame or after it. */
   long beatFrom(long frame) {
     long beat = beatAt(frame);
     return Math.max(fromBeat, frameAt(beat) < frame ? beat + 1 : beat);

@@ -34,7 +34,7 @@ final class LiveStream {
   private final Renderer renderer;
   private final Optional<Fade> fade;
   private Mix mix;
-  private LiveClock course;
+  private LiveClock liveClock;
   private Optional<PieceSection> loop = Optional.empty();
   private long fadeBeat;
 
@@ -65,7 +65,7 @@ final class LiveStream {
     long origin = opening.originBeat().floor();
     int rate = piece.format().ratePerSecond();
     LiveSegment first = new LiveSegment(origin, 0, origin, startFrame, tempo, rate, section, mix);
-    this.course = new LiveClock(List.of(first));
+    this.liveClock = new LiveClock(List.of(first));
     this.fadeBeat = section.startBeat().floor();
     this.renderer =
         new Renderer(
@@ -78,8 +78,8 @@ final class LiveStream {
             TrackPlace.whole(Long.MAX_VALUE));
   }
 
-  LiveClock course() {
-    return course;
+  LiveClock liveClock() {
+    return liveClock;
   }
 
   Mix mix() {
@@ -116,9 +116,9 @@ final class LiveStream {
   void goTo(PieceSection section) {
     loop = loop.map(looped -> section);
     long beat = nextBeat();
-    LiveSegment lap = jump(section, beat);
-    fadeBeat = lap.live(section.startBeat()).floor();
-    takeOver(lap);
+    LiveSegment segment = jump(section, beat);
+    fadeBeat = segment.live(section.startBeat()).floor();
+    takeOver(segment);
   }
 
   void loop(Optional<PieceSection> section) {
@@ -166,24 +166,24 @@ final class LiveStream {
     return last().to(section, lead.dividedBy(cycle).ceil() * cycle, beat);
   }
 
-  private void takeOver(LiveSegment lap) {
-    takeOver(lap, lap.fromFrame());
+  private void takeOver(LiveSegment segment) {
+    takeOver(segment, segment.fromFrame());
   }
 
   private void takeOver(LiveSegment next, long silentFrame) {
-    LiveSegment lap = next.with(faded(next.fromBeat()), next.fromBeat());
-    Ratio origin = lap.ofPiece(lap.fromBeat());
-    Ratio start = lap.section().startBeat();
+    LiveSegment segment = next.with(faded(next.fromBeat()), next.fromBeat());
+    Ratio origin = segment.ofPiece(segment.fromBeat());
+    Ratio start = segment.section().startBeat();
     Ratio mouth = start.compareTo(origin) > 0 ? start : origin;
-    Passage passage = new Passage(TimelineExcerpt.of(whole, origin, mouth), lap.mix());
+    Passage passage = new Passage(TimelineExcerpt.of(whole, origin, mouth), segment.mix());
     renderer.change(
         new PlayChange(
             passage,
-            lap.pieceClock(),
-            lap.clockFrame() - startFrame,
-            lap.fromFrame() - startFrame,
+            segment.pieceClock(),
+            segment.clockFrame() - startFrame,
+            segment.fromFrame() - startFrame,
             silentFrame - startFrame));
-    course = course.followedBy(lap);
+    liveClock = liveClock.followedBy(segment);
   }
 
   private long openFrame() {
@@ -199,6 +199,6 @@ final class LiveStream {
   }
 
   private LiveSegment last() {
-    return course.last();
+    return liveClock.last();
   }
 }

@@ -44,7 +44,7 @@ final class RenderAhead {
 
   private volatile long startFrame;
   private volatile int aheadBytes;
-  private volatile Optional<LiveClock> course = Optional.empty();
+  private volatile Optional<LiveClock> liveClock = Optional.empty();
 
   RenderAhead(LivePiece piece, Optional<Fade> fade, PcmRing ring, AudioPump pump) {
     PcmFormat format = piece.format();
@@ -66,8 +66,8 @@ final class RenderAhead {
   }
 
   /** Where the frames of the device lie in the piece; for any thread. */
-  Optional<LiveClock> course() {
-    return course;
+  Optional<LiveClock> liveClock() {
+    return liveClock;
   }
 
   /** The frame of the device at which the last start began; for any thread. */
@@ -114,7 +114,7 @@ final class RenderAhead {
     int quiet = ring.write(silence, 0, silence.length) / piece.format().bytesPerFrame();
     nextFrame = pump.writtenFrames() + quiet;
     startFrame = nextFrame;
-    course = Optional.empty();
+    liveClock = Optional.empty();
     take(stream(section, tempo, mix, nextFrame));
     while (fill(underrunsMet)) {
       // A device that is given too little at first runs dry at once.
@@ -163,7 +163,7 @@ final class RenderAhead {
   }
 
   private void endPassage(LiveStream ended) {
-    int next = ended.course().last().section().passage() + 1;
+    int next = ended.liveClock().last().section().passage() + 1;
     if (next < piece.passages().size()) {
       PieceSection first = sections.rounds(next).get(0);
       PieceSection section = sections.at(next, first.startBeat());
@@ -191,10 +191,10 @@ final class RenderAhead {
   private void publish() {
     stream.ifPresent(
         playing ->
-            course =
+            liveClock =
                 Optional.of(
-                    course
-                        .map(known -> known.joinedBy(playing.course()))
-                        .orElse(playing.course())));
+                    liveClock
+                        .map(known -> known.joinedBy(playing.liveClock()))
+                        .orElse(playing.liveClock())));
   }
 }

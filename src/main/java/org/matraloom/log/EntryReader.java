@@ -78,10 +78,8 @@ final class EntryReader {
         kind(kind.get()),
         piece.get(),
         tempo,
-        clean,
-        landingErrorMs,
+        new LogEntry.Outcome(clean, landingErrorMs, rounds),
         voicedSeconds.orElse(0),
-        rounds,
         recording,
         remark);
   }

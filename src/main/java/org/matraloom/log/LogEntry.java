@@ -12,10 +12,8 @@ import java.util.OptionalDouble;
  * @param kind what it was
  * @param piece the title of the composition or the name of the drill, not blank
  * @param tempo beats a minute as they were said, 1 to 1000; empty if nobody knows
- * @param clean whether it passed; empty if nobody judged
- * @param landingErrorMs how late the last matra ended, in ms, negative if early; empty if unknown
+ * @param outcome how it went
  * @param voicedSeconds how long the voice was in use, in seconds, 0 to a day
- * @param rounds how each round went, in the order in which they were said; empty if nobody knows
  * @param recording what the sound of the take is known by; empty if there is none
  * @param remark a few words of the user's own, empty if there are none
  */
@@ -24,10 +22,8 @@ public record LogEntry(
     Kind kind,
     String piece,
     OptionalDouble tempo,
-    Optional<Boolean> clean,
-    OptionalDouble landingErrorMs,
+    Outcome outcome,
     double voicedSeconds,
-    List<RoundEntry> rounds,
     Optional<String> recording,
     String remark)
     implements LogRecord {
@@ -57,6 +53,33 @@ public record LogEntry(
   }
 
   /**
+   * How it went.
+   *
+   * @param clean whether it passed; empty if nobody judged
+   * @param landingErrorMs how late the last matra ended, in ms, negative if early, at most an hour;
+   *     empty if unknown
+   * @param rounds how each round went, in the order in which they were said; empty if nobody knows
+   */
+  public record Outcome(
+      Optional<Boolean> clean, OptionalDouble landingErrorMs, List<RoundEntry> rounds) {
+
+    /** Nobody judged. */
+    public static final Outcome UNKNOWN =
+        new Outcome(Optional.empty(), OptionalDouble.empty(), List.of());
+
+    /**
+     * Checks the range and copies the list.
+     *
+     * @throws IllegalArgumentException if the value is outside its range
+     */
+    public Outcome {
+      rounds = List.copyOf(rounds);
+      landingErrorMs.ifPresent(
+          value -> require(Math.abs(value) <= LARGEST_ERROR_MS, "landingErrorMs", value));
+    }
+  }
+
+  /**
    * How one round of a take went.
    *
    * @param round which round, from 1
@@ -78,18 +101,42 @@ public record LogEntry(
   }
 
   /**
-   * Checks the ranges and copies the list.
+   * Checks the ranges.
    *
    * @throws IllegalArgumentException if a value is outside its range
    */
   public LogEntry {
-    rounds = List.copyOf(rounds);
     require(!piece.isBlank() && piece.length() <= LONGEST_TEXT, "piece", piece);
     require(remark.length() <= LONGEST_TEXT, "remark", remark);
     require(voicedSeconds >= 0 && voicedSeconds <= LONGEST_SECONDS, "voicedSeconds", voicedSeconds);
     tempo.ifPresent(value -> require(value >= SLOWEST && value <= FASTEST, "tempo", value));
-    landingErrorMs.ifPresent(
-        value -> require(Math.abs(value) <= LARGEST_ERROR_MS, "landingErrorMs", value));
+  }
+
+  /**
+   * Whether it passed.
+   *
+   * @return empty if nobody judged
+   */
+  public Optional<Boolean> clean() {
+    return outcome.clean();
+  }
+
+  /**
+   * How late the last matra ended.
+   *
+   * @return in ms, negative if early; empty if unknown
+   */
+  public OptionalDouble landingErrorMs() {
+    return outcome.landingErrorMs();
+  }
+
+  /**
+   * How each round went.
+   *
+   * @return in the order in which they were said; empty if nobody knows
+   */
+  public List<RoundEntry> rounds() {
+    return outcome.rounds();
   }
 
   private static void require(boolean holds, String what, Object given) {

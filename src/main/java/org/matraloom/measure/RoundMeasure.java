@@ -56,10 +56,11 @@ final class RoundMeasure {
               number,
               round.phrase(),
               round.matrasPerBeat(),
-              asked.getOrDefault(number, 0),
-              unrecorded.getOrDefault(number, 0),
-              missed.getOrDefault(number, 0),
-              added.getOrDefault(number, 0),
+              new RoundFindings.SolluCounts(
+                  asked.getOrDefault(number, 0),
+                  unrecorded.getOrDefault(number, 0),
+                  missed.getOrDefault(number, 0),
+                  added.getOrDefault(number, 0)),
               beatsPerMinute(expected, heard),
               RobustStatistics.spreadAroundZero(
                   heard.stream().mapToDouble(SaidSollu::deviationSeconds).toArray())));

@@ -22,9 +22,7 @@ import org.matraloom.score.Span;
  * @param sollus the sollus that were heard, in order of time
  * @param pulse the pulse of the take; empty if it has none
  * @param rounds every round of the score
- * @param evenness every place in the beat of every nadai
- * @param changes every change of nadai
- * @param habits what the data bear out
+ * @param nadais how each nadai was said, and the changes from one to the next
  * @param landing empty if the last sollu was not heard
  * @param breathing where breaths were taken
  * @param doubt why the take cannot be judged; empty if it can
@@ -34,9 +32,7 @@ public record TakeFindings(
     List<SaidSollu> sollus,
     Optional<Pulse> pulse,
     List<RoundFindings> rounds,
-    List<Evenness> evenness,
-    List<SaidNadaiChange> changes,
-    List<HabitFound> habits,
+    Nadais nadais,
     Optional<TakeLanding> landing,
     BreathFindings breathing,
     Optional<Doubt> doubt) {
@@ -45,9 +41,54 @@ public record TakeFindings(
   public TakeFindings {
     sollus = List.copyOf(sollus);
     rounds = List.copyOf(rounds);
-    evenness = List.copyOf(evenness);
-    changes = List.copyOf(changes);
-    habits = List.copyOf(habits);
+  }
+
+  /**
+   * How each nadai was said, and the changes from one to the next.
+   *
+   * @param evenness every place in the beat of every nadai
+   * @param changes every change of nadai
+   * @param habits what the data bear out
+   */
+  public record Nadais(
+      List<Evenness> evenness, List<SaidNadaiChange> changes, List<HabitFound> habits) {
+
+    /** Nothing was measured. */
+    public static final Nadais NONE = new Nadais(List.of(), List.of(), List.of());
+
+    /** Copies the lists. */
+    public Nadais {
+      evenness = List.copyOf(evenness);
+      changes = List.copyOf(changes);
+      habits = List.copyOf(habits);
+    }
+  }
+
+  /**
+   * Every place in the beat of every nadai.
+   *
+   * @return in the order of the score
+   */
+  public List<Evenness> evenness() {
+    return nadais.evenness();
+  }
+
+  /**
+   * Every change of nadai.
+   *
+   * @return in the order of the score
+   */
+  public List<SaidNadaiChange> changes() {
+    return nadais.changes();
+  }
+
+  /**
+   * What habits the data bear out.
+   *
+   * @return none, one or more
+   */
+  public List<HabitFound> habits() {
+    return nadais.habits();
   }
 
   /**
@@ -120,9 +161,7 @@ public record TakeFindings(
           List.of(),
           Optional.empty(),
           RoundMeasure.of(rounds, alignment, List.of()),
-          List.of(),
-          List.of(),
-          List.of(),
+          Nadais.NONE,
           Optional.empty(),
           BreathMeasure.of(alignment, curve.levels(), plan),
           doubt);
@@ -144,11 +183,12 @@ public record TakeFindings(
         sollus,
         Optional.of(PulseMeasure.of(expected, said, guide)),
         RoundMeasure.of(rounds, alignment, sollus),
-        EvennessMeasure.of(expected, sollus, said.line()),
-        NadaiChangeMeasure.of(expected, sollus, said.line()),
-        habits,
+        new Nadais(
+            EvennessMeasure.of(expected, sollus, said.line()),
+            NadaiChangeMeasure.of(expected, sollus, said.line()),
+            habits),
         LandingMeasure.of(alignment, sollus, said.line(), guide, claps),
         BreathMeasure.of(alignment, curve.levels(), plan),
-        DoubtMeasure.after(alignment, said, curve.levels()));
+        DoubtMeasure.after(alignment, said, habits, curve.levels()));
   }
 }

@@ -161,7 +161,8 @@ final class PhraseParser {
 
   private void curly(Token opener, Cursor cursor, List<Element> elements) {
     Optional<Integer> nadai = Optional.empty();
-    if (cursor.peek(1).is(TokenKind.COLON)) {
+    boolean headed = cursor.peek(1).is(TokenKind.COLON);
+    if (headed) {
       nadai = NadaiReader.read(cursor.next(), problems);
       cursor.next();
     } else {

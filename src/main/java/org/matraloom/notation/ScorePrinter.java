@@ -1,8 +1,6 @@
 package org.matraloom.notation;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import org.matraloom.score.Anga;
 import org.matraloom.score.Avartana;
@@ -153,26 +151,6 @@ public final class ScorePrinter {
   }
 
   static String step(Step step) {
-    if (step instanceof Step.Say say) {
-      List<String> parts = new ArrayList<>();
-      parts.add(say.phrase());
-      if (say.times() > 1) {
-        parts.add("x" + say.times());
-      }
-      parts.add("nadai " + say.nadai());
-      if (say.kalam() > 1) {
-        parts.add("kalam " + say.kalam());
-      }
-      return String.join(" ", parts);
-    } else if (step instanceof Step.RestBeats rest) {
-      return "rest " + rest.beats().toMixed() + " beats";
-    } else if (step instanceof Step.RestMatras rest) {
-      return "rest " + rest.matras() + " matras nadai " + rest.nadai();
-    } else if (step instanceof Step.Until until) {
-      return until.place().signum() == 0
-          ? "until sam"
-          : "until beat " + until.place().plus(Ratio.ONE).toMixed();
-    }
-    throw new IllegalArgumentException("no line for " + step);
+    return step.told(new PlanLine());
   }
 }

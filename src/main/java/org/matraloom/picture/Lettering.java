@@ -16,12 +16,24 @@ public record Lettering(int number, String text, double advance, List<Stroke> ou
   public sealed interface Stroke {
 
     /**
+     * Draws the step.
+     *
+     * @param pen what it is drawn with
+     */
+    void draw(OutlinePen pen);
+
+    /**
      * Begins a new contour.
      *
      * @param x to the right, in thousandths of the type size
      * @param y upwards from the base line, in the same
      */
-    record Move(int x, int y) implements Stroke {}
+    record Move(int x, int y) implements Stroke {
+      @Override
+      public void draw(OutlinePen pen) {
+        pen.move(this);
+      }
+    }
 
     /**
      * A straight line.
@@ -29,7 +41,12 @@ public record Lettering(int number, String text, double advance, List<Stroke> ou
      * @param x its end to the right, in thousandths of the type size
      * @param y its end upwards from the base line, in the same
      */
-    record Line(int x, int y) implements Stroke {}
+    record Line(int x, int y) implements Stroke {
+      @Override
+      public void draw(OutlinePen pen) {
+        pen.line(this);
+      }
+    }
 
     /**
      * A curve with one control point.
@@ -39,7 +56,12 @@ public record Lettering(int number, String text, double advance, List<Stroke> ou
      * @param x its end to the right
      * @param y its end upwards
      */
-    record Bend(int x1, int y1, int x, int y) implements Stroke {}
+    record Bend(int x1, int y1, int x, int y) implements Stroke {
+      @Override
+      public void draw(OutlinePen pen) {
+        pen.bend(this);
+      }
+    }
 
     /**
      * A curve with two control points.
@@ -51,10 +73,20 @@ public record Lettering(int number, String text, double advance, List<Stroke> ou
      * @param x its end to the right
      * @param y its end upwards
      */
-    record Curve(int x1, int y1, int x2, int y2, int x, int y) implements Stroke {}
+    record Curve(int x1, int y1, int x2, int y2, int x, int y) implements Stroke {
+      @Override
+      public void draw(OutlinePen pen) {
+        pen.curve(this);
+      }
+    }
 
     /** Closes the contour. */
-    record Close() implements Stroke {}
+    record Close() implements Stroke {
+      @Override
+      public void draw(OutlinePen pen) {
+        pen.close();
+      }
+    }
   }
 
   public Lettering {

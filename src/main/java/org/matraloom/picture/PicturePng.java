@@ -3,7 +3,6 @@ package org.matraloom.picture;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -31,13 +30,8 @@ final class PicturePng {
     pen.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     pen.scale(pixelsPerPoint, pixelsPerPoint);
     for (PictureItem item : picture.items()) {
-      if (item instanceof PictureItem.Words words) {
-        pen.setColor(color(words.grey()));
-        pen.fill(outline(words));
-      } else if (item instanceof PictureItem.Form form) {
-        pen.setColor(color(form.grey()));
-        pen.fill(form.width() > 0 ? form.stroke().createStrokedShape(form.shape()) : form.shape());
-      }
+      pen.setColor(color(item.grey()));
+      pen.fill(item.ink());
     }
     pen.dispose();
     ImageIO.write(image, "png", out);
@@ -45,33 +39,5 @@ final class PicturePng {
 
   private static Color color(int grey) {
     return new Color(grey, grey, grey);
-  }
-
-  private static Path2D outline(PictureItem.Words words) {
-    double scale = words.size() / Typeface.UNITS;
-    double x = words.x();
-    double y = words.y();
-    Path2D path = new Path2D.Double(Path2D.WIND_NON_ZERO);
-    for (Lettering.Stroke stroke : words.lettering().outline()) {
-      if (stroke instanceof Lettering.Stroke.Move to) {
-        path.moveTo(x + to.x() * scale, y + to.y() * scale);
-      } else if (stroke instanceof Lettering.Stroke.Line to) {
-        path.lineTo(x + to.x() * scale, y + to.y() * scale);
-      } else if (stroke instanceof Lettering.Stroke.Bend to) {
-        path.quadTo(
-            x + to.x1() * scale, y + to.y1() * scale, x + to.x() * scale, y + to.y() * scale);
-      } else if (stroke instanceof Lettering.Stroke.Curve to) {
-        path.curveTo(
-            x + to.x1() * scale,
-            y + to.y1() * scale,
-            x + to.x2() * scale,
-            y + to.y2() * scale,
-            x + to.x() * scale,
-            y + to.y() * scale);
-      } else {
-        path.closePath();
-      }
-    }
-    return path;
   }
 }

@@ -1,7 +1,7 @@
 package org.matraloom.picture;
 
 /** A lettering as the path data of SVG, in steps relative to the point before. */
-public final class SvgOutline {
+public final class SvgOutline implements OutlinePen {
 
   private final StringBuilder path = new StringBuilder();
   private int x;
@@ -19,26 +19,37 @@ public final class SvgOutline {
    */
   public static String of(Lettering lettering) {
     SvgOutline outline = new SvgOutline();
-    lettering.outline().forEach(outline::add);
+    lettering.outline().forEach(step -> step.draw(outline));
     return outline.path.toString();
   }
 
-  private void add(Lettering.Stroke stroke) {
-    if (stroke instanceof Lettering.Stroke.Move to) {
-      step('m', to.x(), to.y());
-      contourX = x;
-      contourY = y;
-    } else if (stroke instanceof Lettering.Stroke.Line to) {
-      step('l', to.x(), to.y());
-    } else if (stroke instanceof Lettering.Stroke.Bend to) {
-      step('q', to.x1(), to.y1(), to.x(), to.y());
-    } else if (stroke instanceof Lettering.Stroke.Curve to) {
-      step('c', to.x1(), to.y1(), to.x2(), to.y2(), to.x(), to.y());
-    } else {
-      path.append('z');
-      x = contourX;
-      y = contourY;
-    }
+  @Override
+  public void move(Lettering.Stroke.Move to) {
+    step('m', to.x(), to.y());
+    contourX = x;
+    contourY = y;
+  }
+
+  @Override
+  public void line(Lettering.Stroke.Line to) {
+    step('l', to.x(), to.y());
+  }
+
+  @Override
+  public void bend(Lettering.Stroke.Bend to) {
+    step('q', to.x1(), to.y1(), to.x(), to.y());
+  }
+
+  @Override
+  public void curve(Lettering.Stroke.Curve to) {
+    step('c', to.x1(), to.y1(), to.x2(), to.y2(), to.x(), to.y());
+  }
+
+  @Override
+  public void close() {
+    path.append('z');
+    x = contourX;
+    y = contourY;
   }
 
   private void step(char word, int... points) {

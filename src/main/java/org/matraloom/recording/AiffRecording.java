@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.file.Path;
+import org.matraloom.wav.SampleKind;
 
 /**
  * An AIFF or AIFF-C file: PCM of 8 to 32 bits of either byte order, float, mu-law or A-law.

@@ -8,6 +8,7 @@ import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import org.matraloom.wav.SampleKind;
 
 /** Uncompressed samples behind a header: what WAVE and AIFF files share. */
 abstract class PcmRecording implements Recording {
@@ -66,6 +67,10 @@ abstract class PcmRecording implements Recording {
       dataStart = start;
       bytesLeft = lengthBytes;
     }
+  }
+
+  final FileChannel channel() {
+    return channel;
   }
 
   final long sizeBytes() throws IOException {

@@ -1,10 +1,7 @@
 package org.matraloom.score;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.matraloom.time.Ratio;
@@ -18,8 +15,6 @@ import org.matraloom.time.Tempo;
  * @param closing what follows the last of them
  */
 public record Performance(Composition composition, List<Span> spans, Closing closing) {
-
-  private static final int FIRST_NADAI = 4;
 
   /** Copies the list. */
   public Performance {
@@ -44,34 +39,7 @@ public record Performance(Composition composition, List<Span> spans, Closing clo
    * @throws ArithmeticException if it is too long to count
    */
   public static Performance of(Composition composition) {
-    List<Span> spans = new ArrayList<>();
-    Map<String, Length> lengths = new HashMap<>();
-    Ratio now = composition.startBeat();
-    int number = 0;
-    int nadai = FIRST_NADAI;
-    for (Step step : composition.plan()) {
-      if (step instanceof Step.Say say) {
-        nadai = say.nadai();
-        Length length =
-            lengths.computeIfAbsent(
-                say.phrase(),
-                name -> Length.of(composition.phrases().get(name), composition.phrases()));
-        Ratio beats = length.beats(nadai, say.kalam());
-        for (int time = 0; time < say.times(); time++) {
-          number++;
-          spans.add(
-              new Span.Round(
-                  number, say.phrase(), nadai, say.kalam(), now, beats, length.sollus()));
-          now = now.plus(beats);
-        }
-      } else {
-        nadai = step instanceof Step.RestMatras rest ? rest.nadai() : nadai;
-        Ratio beats = silence(step, now, composition.avartana());
-        spans.add(new Span.Pause(nadai, now, beats));
-        now = now.plus(beats);
-      }
-    }
-    return new Performance(composition, spans, composition.closing());
+    return new Performance(composition, PlanLayout.spans(composition), composition.closing());
   }
 
   /**
@@ -188,7 +156,9 @@ public record Performance(Composition composition, List<Span> spans, Closing clo
   /** The matras a beat of the last round, in which a last stroke is counted. */
   int lastMatrasPerBeat() {
     List<Span.Round> rounds = rounds();
-    return rounds.isEmpty() ? FIRST_NADAI : rounds.get(rounds.size() - 1).matrasPerBeat();
+    return rounds.isEmpty()
+        ? PlanLayout.FIRST_NADAI
+        : rounds.get(rounds.size() - 1).matrasPerBeat();
   }
 
   /**
@@ -198,16 +168,5 @@ public record Performance(Composition composition, List<Span> spans, Closing clo
    */
   public Ratio beats() {
     return endBeat().minus(startBeat());
-  }
-
-  private static Ratio silence(Step step, Ratio now, Avartana avartana) {
-    if (step instanceof Step.RestBeats rest) {
-      return rest.beats();
-    } else if (step instanceof Step.RestMatras rest) {
-      return Ratio.of(rest.matras(), rest.nadai());
-    } else if (step instanceof Step.Until until) {
-      return until.place().minus(now).modulo(Ratio.of(avartana.beats()));
-    }
-    throw new IllegalArgumentException("a phrase is not a silence");
   }
 }

@@ -40,10 +40,10 @@ final class LiveView {
     lines.add("");
     state
         .played()
-        .spot()
-        .ifPresentOrElse(spot -> place(state, words, spot, lines), () -> ready(lines));
-    lines.add(row("nadai", state.played().spot().map(words::nadai).orElse("")));
-    lines.add(row("change", state.played().spot().flatMap(words::change).orElse("")));
+        .position()
+        .ifPresentOrElse(position -> place(state, words, position, lines), () -> ready(lines));
+    lines.add(row("nadai", state.played().position().map(words::nadai).orElse("")));
+    lines.add(row("change", state.played().position().flatMap(words::change).orElse("")));
     lines.add(row("piece", words.round() + ", " + words.section() + ", " + words.loop()));
     lines.add("");
     lines.add(row("sound", parts(state, words)));
@@ -55,23 +55,23 @@ final class LiveView {
   }
 
   private static void place(
-      PlayState state, LiveWords words, LivePosition spot, List<String> lines) {
+      PlayState state, LiveWords words, LivePosition position, List<String> lines) {
     Avartana avartana = state.played().composition().avartana();
-    List<String> figure = BigDigits.of(words.beatNumber(spot));
+    List<String> figure = BigDigits.of(words.beatNumber(position));
     List<String> beside =
         List.of(
-            words.avartana(spot),
-            "beat " + words.beatNumber(spot) + " of " + avartana.beats(),
-            words.kriya(spot.beat()).toUpperCase(Locale.ROOT),
-            "then " + words.kriya(spot.beat() + 1),
+            words.avartana(position),
+            "beat " + words.beatNumber(position) + " of " + avartana.beats(),
+            words.kriya(position.beat()).toUpperCase(Locale.ROOT),
+            "then " + words.kriya(position.beat() + 1),
             "");
     for (int line = 0; line < BigDigits.HEIGHT; line++) {
       lines.add("  " + padded(figure.get(line), 2 * 7 + 4) + beside.get(line));
     }
     lines.add("");
-    lines.add(row("hand", hand(avartana, spot)));
-    lines.add(row("now", words.words(spot, 0)));
-    lines.add(row("next", words.words(spot, 1)));
+    lines.add(row("hand", hand(avartana, position)));
+    lines.add(row("now", words.words(position, 0)));
+    lines.add(row("next", words.words(position, 1)));
     lines.add("");
   }
 
@@ -81,12 +81,12 @@ final class LiveView {
   }
 
   /** The kriyas of the avartana, the one that is given in brackets. */
-  private static String hand(Avartana avartana, LivePosition spot) {
+  private static String hand(Avartana avartana, LivePosition position) {
     StringBuilder text = new StringBuilder();
-    long samam = spot.beat() - Math.floorMod(spot.beat(), (long) avartana.beats());
+    long samam = position.beat() - Math.floorMod(position.beat(), (long) avartana.beats());
     for (int beat = 0; beat < avartana.beats(); beat++) {
       String sign = sign(avartana.kriyaAt(samam + beat));
-      text.append(samam + beat == spot.beat() ? "[" + sign + "]" : " " + sign + " ");
+      text.append(samam + beat == position.beat() ? "[" + sign + "]" : " " + sign + " ");
     }
     return text.toString();
   }

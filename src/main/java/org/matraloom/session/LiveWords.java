@@ -49,20 +49,20 @@ final class LiveWords {
   }
 
   /** "avartana 3", or the beats that are still counted before the mouth begins. */
-  String avartana(LivePosition spot) {
-    if (spot.isBeforeTheMouth()) {
-      Ratio wait = spot.lap().section().startBeat().minus(Ratio.of(spot.beat()));
+  String avartana(LivePosition position) {
+    if (position.isBeforeTheMouth()) {
+      Ratio wait = position.segment().section().startBeat().minus(Ratio.of(position.beat()));
       return state.chosen().section().name() + " in " + beats(wait.ceil());
     }
-    if (Ratio.of(spot.beat()).compareTo(state.played().endBeat()) >= 0) {
+    if (Ratio.of(position.beat()).compareTo(state.played().endBeat()) >= 0) {
       return "the end";
     }
-    return "avartana " + (Math.floorDiv(spot.beat(), (long) avartana.beats()) + 1);
+    return "avartana " + (Math.floorDiv(position.beat(), (long) avartana.beats()) + 1);
   }
 
   /** The beat in its avartana, from 1. */
-  int beatNumber(LivePosition spot) {
-    return (int) Math.floorMod(spot.beat(), (long) avartana.beats()) + 1;
+  int beatNumber(LivePosition position) {
+    return (int) Math.floorMod(position.beat(), (long) avartana.beats()) + 1;
   }
 
   String kriya(long beat) {
@@ -70,37 +70,38 @@ final class LiveWords {
     return avartana.kriyaAt(beat).words() + again;
   }
 
-  String nadai(LivePosition spot) {
-    int matras = state.played().sheet().at(spot.beat()).matrasPerBeat();
+  String nadai(LivePosition position) {
+    int matras = state.played().sheet().at(position.beat()).matrasPerBeat();
     return matras == 0 ? "" : Nadai.inWords(matras);
   }
 
   /** A change of nadai that comes within an avartana and before the loop turns back. */
-  Optional<String> change(LivePosition spot) {
+  Optional<String> change(LivePosition position) {
     return state
         .played()
         .sheet()
-        .changeAfter(spot.beat(), avartana.beats())
+        .changeAfter(position.beat(), avartana.beats())
         .filter(
             coming ->
-                state.chosen().loop().stream().allMatch(loop -> comesBefore(coming, loop, spot)))
+                state.chosen().loop().stream()
+                    .allMatch(loop -> comesBefore(coming, loop, position)))
         .map(
             coming ->
                 "to "
                     + Nadai.inWords(coming.matrasPerBeat())
                     + " in "
-                    + beats(coming.beat().minus(Ratio.of(spot.beat())).ceil()));
+                    + beats(coming.beat().minus(Ratio.of(position.beat())).ceil()));
   }
 
   private static boolean comesBefore(
-      BeatSheet.Coming coming, PieceSection loop, LivePosition spot) {
-    boolean isInside = Ratio.of(spot.beat()).compareTo(loop.endBeat()) < 0;
+      BeatSheet.Coming coming, PieceSection loop, LivePosition position) {
+    boolean isInside = Ratio.of(position.beat()).compareTo(loop.endBeat()) < 0;
     return !isInside || coming.beat().compareTo(loop.endBeat()) < 0;
   }
 
   /** The words of a beat; before the mouth begins there are none. */
-  String words(LivePosition spot, int beatsOn) {
-    LivePosition there = new LivePosition(spot.lap(), spot.liveBeat() + beatsOn);
+  String words(LivePosition position, int beatsOn) {
+    LivePosition there = new LivePosition(position.segment(), position.liveBeat() + beatsOn);
     return there.isBeforeTheMouth() ? "" : state.played().sheet().at(there.beat()).words();
   }
 

@@ -20,12 +20,14 @@ final class PlainLines {
   void show(PlayState state) {
     LiveWords words = new LiveWords(state);
     lastSettings = told(settings(state, words), lastSettings);
-    Optional<LivePosition> spot = state.played().spot().filter(heard -> state.played().isPlaying());
-    if (spot.isPresent()) {
-      lastPlace = told(place(words, spot.get()), lastPlace);
-      String change = words.change(spot.get()).map(to -> to.replaceAll(" in .*", "")).orElse("");
+    Optional<LivePosition> position =
+        state.played().position().filter(heard -> state.played().isPlaying());
+    if (position.isPresent()) {
+      lastPlace = told(place(words, position.get()), lastPlace);
+      String change =
+          words.change(position.get()).map(to -> to.replaceAll(" in .*", "")).orElse("");
       if (!change.equals(lastChange) && !change.isEmpty()) {
-        out.println("nadai change coming: " + words.change(spot.get()).get());
+        out.println("nadai change coming: " + words.change(position.get()).get());
       }
       lastChange = change;
     }
@@ -52,8 +54,8 @@ final class PlainLines {
     return text.toString();
   }
 
-  private static String place(LiveWords words, LivePosition spot) {
-    String avartana = spot.isBeforeTheMouth() ? "lead-in" : words.avartana(spot);
-    return avartana + ", " + words.round() + ", " + words.section() + ", " + words.nadai(spot);
+  private static String place(LiveWords words, LivePosition position) {
+    String avartana = position.isBeforeTheMouth() ? "lead-in" : words.avartana(position);
+    return avartana + ", " + words.round() + ", " + words.section() + ", " + words.nadai(position);
   }
 }

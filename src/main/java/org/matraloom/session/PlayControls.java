@@ -96,10 +96,11 @@ final class PlayControls {
 
   /** The section that is heard or, while nothing is, the one that will be. */
   private PieceSection here() {
-    Optional<LivePosition> spot = player.isPlaying() ? player.spot() : Optional.empty();
-    isUnderWay &= spot.isPresent() && !spot.get().lap().section().equals(chosen);
-    return spot.filter(heard -> !isUnderWay && !heard.isBeforeTheMouth())
-        .map(heard -> sections.at(heard.lap().section().passage(), Ratio.of(heard.beat())))
+    Optional<LivePosition> position = player.isPlaying() ? player.position() : Optional.empty();
+    isUnderWay &= position.isPresent() && !position.get().segment().section().equals(chosen);
+    return position
+        .filter(heard -> !isUnderWay && !heard.isBeforeTheMouth())
+        .map(heard -> sections.at(heard.segment().section().passage(), Ratio.of(heard.beat())))
         .orElse(chosen);
   }
 
@@ -190,9 +191,9 @@ final class PlayControls {
   private PlayState.Played played(PieceSection section, BeatSheet known) {
     return new PlayState.Played(
         piece.composition(section),
-        piece.timeline(section).performance().handEndBeat(),
+        piece.timeline(section).performance().endBeat(),
         player.isPlaying(),
-        player.spot(),
+        player.position(),
         known,
         player.underruns());
   }

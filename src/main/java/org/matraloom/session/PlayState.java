@@ -24,7 +24,7 @@ record PlayState(Played played, Chosen chosen, Told told) {
    * @param composition the piece
    * @param endBeat where its last matra ends
    * @param isPlaying whether something sounds or is about to
-   * @param spot what is heard; empty before the first start
+   * @param position what is heard; empty before the first start
    * @param sheet the piece beat by beat
    * @param underruns how often the device ran dry
    */
@@ -32,7 +32,7 @@ record PlayState(Played played, Chosen chosen, Told told) {
       Composition composition,
       Ratio endBeat,
       boolean isPlaying,
-      Optional<LivePosition> spot,
+      Optional<LivePosition> position,
       BeatSheet sheet,
       int underruns) {}
 

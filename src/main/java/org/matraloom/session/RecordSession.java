@@ -122,7 +122,7 @@ public final class RecordSession {
       return !action.equals(Optional.of(KeyAction.QUIT));
     }
     player
-        .spot()
+        .position()
         .ifPresent(
             begun -> recorder.guideAt(player.startFrame() + note.roundTripFrames().orElse(0L)));
     boolean isStopped =

@@ -5,6 +5,9 @@ import org.matraloom.picture.Lettering;
 /** One thing on a drawn page; lengths in points, y downwards from the top of the page. */
 sealed interface Drawn {
 
+  /** What a visitor says of it. */
+  <R> R told(DrawnVisitor<R> visitor);
+
   /** How dark a thing is. */
   enum Shade {
     /** Nearly black. */
@@ -33,16 +36,36 @@ sealed interface Drawn {
   }
 
   /** A lettering with its base line at y. */
-  record Text(double x, double y, double size, Lettering lettering, Shade tone) implements Drawn {}
+  record Text(double x, double y, double size, Lettering lettering, Shade tone) implements Drawn {
+    @Override
+    public <R> R told(DrawnVisitor<R> visitor) {
+      return visitor.text(this);
+    }
+  }
 
   /** A straight line. */
   record Rule(double x1, double y1, double x2, double y2, double width, Shade tone)
-      implements Drawn {}
+      implements Drawn {
+    @Override
+    public <R> R told(DrawnVisitor<R> visitor) {
+      return visitor.rule(this);
+    }
+  }
 
   /** A rectangle: a frame of some width, or filled where the width is 0. */
   record Box(double x, double y, double width, double height, double line, Shade tone)
-      implements Drawn {}
+      implements Drawn {
+    @Override
+    public <R> R told(DrawnVisitor<R> visitor) {
+      return visitor.box(this);
+    }
+  }
 
   /** A figure in a square. */
-  record Symbol(double x, double y, double size, Figure figure) implements Drawn {}
+  record Symbol(double x, double y, double size, Figure figure) implements Drawn {
+    @Override
+    public <R> R told(DrawnVisitor<R> visitor) {
+      return visitor.symbol(this);
+    }
+  }
 }

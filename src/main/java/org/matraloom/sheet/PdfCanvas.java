@@ -1,50 +1,68 @@
 package org.matraloom.sheet;
 
 import java.util.HexFormat;
+import java.util.Map;
 import java.util.Scanner;
-import org.matraloom.picture.Lettering;
 import org.matraloom.picture.Points;
 
 /** The drawing operators of one PDF page; its y runs upwards. */
-final class PdfCanvas {
+final class PdfCanvas implements DrawnVisitor<String> {
 
   private static final HexFormat HEX = HexFormat.of();
 
-  private final StringBuilder out = new StringBuilder();
+  /** A glyph's code is one byte. */
+  static final int GLYPHS_PER_FONT = 200;
 
-  String operators() {
-    return out.toString();
+  private final Map<Integer, Integer> glyphs;
+
+  /** Letterings by their numbers, with the place of each among all glyphs. */
+  PdfCanvas(Map<Integer, Integer> glyphs) {
+    this.glyphs = glyphs;
   }
 
   /** Shows one glyph of a font. */
-  void text(Drawn.Text text, int font, int code) {
+  @Override
+  public String text(Drawn.Text text) {
+    int glyph = glyphs.get(text.lettering().number());
     String size = Points.text(text.size());
-    out.append("BT ").append(grey(text.tone())).append(" g /F").append(font).append(" 1 Tf ");
-    out.append(size).append(" 0 0 ").append(size).append(' ').append(at(text.x(), text.y()));
-    out.append(" Tm <").append(HEX.toHexDigits((byte) code)).append("> Tj ET\n");
+    return "BT "
+        + grey(text.tone())
+        + " g /F"
+        + glyph / GLYPHS_PER_FONT
+        + " 1 Tf "
+        + (size + " 0 0 " + size + " " + at(text.x(), text.y()))
+        + " Tm <"
+        + HEX.toHexDigits((byte) (glyph % GLYPHS_PER_FONT + 1))
+        + "> Tj ET\n";
   }
 
-  void draw(Drawn drawn) {
-    if (drawn instanceof Drawn.Rule rule) {
-      out.append(grey(rule.tone())).append(" G ").append(Points.text(rule.width())).append(" w ");
-      out.append(at(rule.x1(), rule.y1())).append(" m ");
-      out.append(at(rule.x2(), rule.y2())).append(" l S\n");
-    } else if (drawn instanceof Drawn.Box box) {
-      boolean filled = box.line() == 0;
-      out.append(grey(box.tone())).append(filled ? " g " : " G ");
-      out.append(filled ? "" : Points.text(box.line()) + " w ");
-      out.append(at(box.x(), box.y() + box.height())).append(' ');
-      out.append(Points.text(box.width())).append(' ').append(Points.text(box.height()));
-      out.append(filled ? " re f\n" : " re S\n");
-    } else if (drawn instanceof Drawn.Symbol sign) {
-      sign(sign);
-    }
+  @Override
+  public String rule(Drawn.Rule rule) {
+    String line = grey(rule.tone()) + " G " + Points.text(rule.width()) + " w ";
+    return line + at(rule.x1(), rule.y1()) + " m " + at(rule.x2(), rule.y2()) + " l S\n";
   }
 
-  private void sign(Drawn.Symbol sign) {
-    String scale = Double.toString(Math.rint(sign.size() / Figure.BOX * 1e4) / 1e4);
-    out.append("q ").append(scale).append(" 0 0 -").append(scale).append(' ');
-    out.append(at(sign.x(), sign.y())).append(" cm /").append(sign.figure()).append(" Do Q\n");
+  @Override
+  public String box(Drawn.Box box) {
+    boolean filled = box.line() == 0;
+    return grey(box.tone())
+        + (filled ? " g " : " G " + Points.text(box.line()) + " w ")
+        + at(box.x(), box.y() + box.height())
+        + " "
+        + Points.text(box.width())
+        + " "
+        + Points.text(box.height())
+        + (filled ? " re f\n" : " re S\n");
+  }
+
+  @Override
+  public String symbol(Drawn.Symbol symbol) {
+    String scale = Double.toString(Math.rint(symbol.size() / Figure.BOX * 1e4) / 1e4);
+    return "q "
+        + (scale + " 0 0 -" + scale + " " + at(symbol.x(), symbol.y()))
+        + " cm /"
+        + symbol.figure()
+        + " Do Q\n";
   }
 
   /** A figure as the content of a form that pages share; its y runs downwards. */
@@ -89,48 +107,5 @@ final class PdfCanvas {
 
   private static String grey(Drawn.Shade tone) {
     return Points.text(tone.grey());
-  }
-
-  /**
-   * A lettering as the procedure of a glyph.
-   *
-   * <p>It begins with d0, not d1, since viewers put the glyphs of d1 on whole pixels.
-   */
-  static String glyph(Lettering lettering) {
-    StringBuilder procedure = new StringBuilder();
-    procedure.append(Math.round(lettering.advance()));
-    procedure.append(" 0 d0\n");
-    double x = 0;
-    double y = 0;
-    for (Lettering.Stroke stroke : lettering.outline()) {
-      if (stroke instanceof Lettering.Stroke.Move to) {
-        procedure.append(to.x() + " " + -to.y() + " m\n");
-        x = to.x();
-        y = to.y();
-      } else if (stroke instanceof Lettering.Stroke.Line to) {
-        procedure.append(to.x() + " " + -to.y() + " l\n");
-        x = to.x();
-        y = to.y();
-      } else if (stroke instanceof Lettering.Stroke.Bend to) {
-        procedure.append(third(x, to.x1()) + " " + -third(y, to.y1()) + " ");
-        procedure.append(third(to.x(), to.x1()) + " " + -third(to.y(), to.y1()) + " ");
-        procedure.append(to.x() + " " + -to.y() + " c\n");
-        x = to.x();
-        y = to.y();
-      } else if (stroke instanceof Lettering.Stroke.Curve to) {
-        procedure.append(to.x1() + " " + -to.y1() + " " + to.x2() + " " + -to.y2() + " ");
-        procedure.append(to.x() + " " + -to.y() + " c\n");
-        x = to.x();
-        y = to.y();
-      } else {
-        procedure.append("h\n");
-      }
-    }
-    return procedure.append("f\n").toString();
-  }
-
-  /** Two thirds of the way from an end of a quadratic curve to its control point. */
-  private static long third(double end, double control) {
-    return Math.round(end + (control - end) * 2 / 3);
   }
 }

@@ -19,8 +19,6 @@ import org.matraloom.picture.Typeface;
  */
 public final class PdfPages {
 
-  private static final int GLYPHS_PER_FONT = 200;
-
   private final Sheet sheet;
   private final List<List<Drawn>> pages;
   private final Map<Integer, Lettering> letterings = new LinkedHashMap<>();
@@ -101,23 +99,18 @@ public final class PdfPages {
   }
 
   private String content(List<Drawn> page) {
-    PdfCanvas canvas = new PdfCanvas();
-    for (Drawn drawn : page) {
-      if (drawn instanceof Drawn.Text text) {
-        int glyph = glyphs.get(text.lettering().number());
-        canvas.text(text, glyph / GLYPHS_PER_FONT, glyph % GLYPHS_PER_FONT + 1);
-      } else {
-        canvas.draw(drawn);
-      }
-    }
-    return canvas.operators();
+    PdfCanvas canvas = new PdfCanvas(glyphs);
+    StringBuilder operators = new StringBuilder();
+    page.forEach(drawn -> operators.append(drawn.told(canvas)));
+    return operators.toString();
   }
 
   private List<Integer> fonts(PdfObjects objects) throws IOException {
     List<Lettering> all = List.copyOf(letterings.values());
     List<Integer> fonts = new ArrayList<>();
-    for (int from = 0; from < all.size(); from += GLYPHS_PER_FONT) {
-      fonts.add(font(all.subList(from, Math.min(all.size(), from + GLYPHS_PER_FONT)), objects));
+    for (int from = 0; from < all.size(); from += PdfCanvas.GLYPHS_PER_FONT) {
+      fonts.add(
+          font(all.subList(from, Math.min(all.size(), from + PdfCanvas.GLYPHS_PER_FONT)), objects));
     }
     return fonts;
   }
@@ -130,7 +123,7 @@ public final class PdfPages {
     for (int index = 0; index < glyphs.size(); index++) {
       Lettering glyph = glyphs.get(index);
       int code = index + 1;
-      int procedure = objects.stream(PdfCanvas.glyph(glyph));
+      int procedure = objects.stream(PdfGlyph.procedure(glyph));
       procedures.append("/g" + code + " " + procedure + " 0 R ");
       names.append("/g" + code + " ");
       widths.append(Math.round(glyph.advance()) + " ");

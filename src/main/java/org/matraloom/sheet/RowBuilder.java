@@ -128,16 +128,12 @@ final class RowBuilder {
     Ratio begin = max(round.startBeat(), from);
     Ratio end = round.endBeat().min(to);
     return new RoundPart(
-        round.number(),
-        round.phrase(),
-        round.nadai(),
-        round.kalam(),
+        round,
         round.startBeat().compareTo(from) >= 0,
         begin,
         end.minus(begin),
         end.minus(begin).times(round.matrasPerBeat()),
-        end.minus(round.startBeat()).times(round.matrasPerBeat()),
-        round.matras());
+        end.minus(round.startBeat()).times(round.matrasPerBeat()));
   }
 
   private List<NadaiTurn> turnsBefore(Ratio to) {

@@ -65,7 +65,7 @@ public final class SvgPages {
     out.append("<rect width=\"100%\" height=\"100%\" fill=\"#ffffff\"/>\n");
     defs(page, out);
     for (Drawn drawn : page) {
-      draw(drawn, out);
+      out.append(drawn.told(SvgThing.INSTANCE));
     }
     out.append("</svg>\n");
   }
@@ -88,40 +88,5 @@ public final class SvgPages {
           "<g id=\"" + figure + "\">" + Figures.svg(figure, Drawn.Shade.INK.hex()) + "</g>\n");
     }
     out.append("</defs>\n");
-  }
-
-  private static void draw(Drawn drawn, Appendable out) throws IOException {
-    if (drawn instanceof Drawn.Text text) {
-      String scale = scale(text.size() / Typeface.UNITS);
-      out.append("<use xlink:href=\"#t" + text.lettering().number() + "\" transform=\"translate(");
-      out.append(Points.text(text.x()) + " " + Points.text(text.y()) + ") scale(" + scale + ")\"");
-      out.append(" fill=\"" + text.tone().hex() + "\"/>\n");
-    } else if (drawn instanceof Drawn.Rule rule) {
-      out.append("<path d=\"M" + Points.text(rule.x1()) + " " + Points.text(rule.y1()));
-      out.append("L" + Points.text(rule.x2()) + " " + Points.text(rule.y2()) + "\"");
-      out.append(" stroke=\"" + rule.tone().hex() + "\"");
-      out.append(" stroke-width=\"" + Points.text(rule.width()) + "\"/>\n");
-    } else if (drawn instanceof Drawn.Box box) {
-      out.append("<rect x=\"" + Points.text(box.x()) + "\" y=\"" + Points.text(box.y()) + "\"");
-      out.append(" width=\"" + Points.text(box.width()) + "\"");
-      out.append(" height=\"" + Points.text(box.height()) + "\" ");
-      out.append(
-          box.line() == 0
-              ? "fill=\"" + box.tone().hex() + "\"/>\n"
-              : "fill=\"none\" stroke=\""
-                  + box.tone().hex()
-                  + "\" stroke-width=\""
-                  + Points.text(box.line())
-                  + "\"/>\n");
-    } else if (drawn instanceof Drawn.Symbol sign) {
-      String scale = scale(sign.size() / Figure.BOX);
-      out.append("<g transform=\"translate(" + Points.text(sign.x()) + " ");
-      out.append(Points.text(sign.y()) + ") scale(" + scale + ")\">");
-      out.append("<use xlink:href=\"#" + sign.figure() + "\"/></g>\n");
-    }
-  }
-
-  private static String scale(double factor) {
-    return Double.toString(Math.rint(factor * 1e4) / 1e4);
   }
 }

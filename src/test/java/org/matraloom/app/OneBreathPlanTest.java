@@ -4,15 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import java.util.zip.InflaterInputStream;
 import javax.sound.sampled.AudioInputStream;
 import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.UnsupportedAudioFileException;
@@ -29,6 +33,8 @@ class OneBreathPlanTest {
           List.of("--concert"),
           List.of("--concert", "--whole-karvais"),
           List.of("--longest", "5", "--sollus", "20"));
+
+  private static final String BEAT = "\"beat\" : \"([^\"]+)\"";
 
   /** Long karvais between words, and a rest: places that other settings use otherwise. */
   private static final String FERRY =
@@ -50,7 +56,8 @@ class OneBreathPlanTest {
     int breaths = 0;
     for (Path sample : samples()) {
       for (List<String> settings : SETTINGS) {
-        List<String> planned = planned(sample, settings);
+        String plan = breaths(sample, settings);
+        List<String> planned = groups(BEAT, plan);
         assertEquals(planned, cued(run(settings, "events", "--breath-cue", sample)), "events");
         Path table = folder.resolve("t.csv");
         run(settings, "export", "--breath-cue", sample, "-o", table);
@@ -60,11 +67,37 @@ class OneBreathPlanTest {
         assertEquals(planned.size(), count("class=\"air\"", sheet), "sheet " + sample);
         Path staff = folder.resolve("t.musicxml");
         run(settings, "export", sample, "-o", staff);
-        assertEquals(cut(sample, settings), count("<breath-mark", staff), "staff " + sample);
+        assertEquals(cut(plan), count("<breath-mark", staff), "staff " + sample);
         breaths += planned.size();
       }
     }
     assertTrue(breaths > 100, "breaths were planned: " + breaths);
+  }
+
+  /** Drawn sheets hold one tick more, in the legend; on a text sheet a beat is marked once. */
+  @Test
+  void everyFormOfTheSheetBreathesAsOften() throws IOException {
+    Path ferry = ferry();
+    for (List<String> settings : SETTINGS) {
+      List<String> planned = planned(ferry, settings);
+      assertTrue(!planned.isEmpty(), settings.toString());
+      Path drawn = folder.resolve("t.svg");
+      run(settings, "sheet", ferry, "-o", drawn);
+      assertEquals(planned.size() + 1, count("href=\"#BREATH\"", drawn), "SVG " + settings);
+      Path printed = folder.resolve("t.pdf");
+      run(settings, "sheet", ferry, "-o", printed);
+      assertEquals(planned.size() + 1, groups("/BREATH Do", inflated(printed)).size(), "PDF");
+      Path typed = folder.resolve("t.txt");
+      run(settings, "sheet", ferry, "-o", typed);
+      String words = Files.readString(typed);
+      long beats = planned.stream().map(OneBreathPlanTest::wholeBeats).distinct().count();
+      assertEquals(beats, groups("\\bbreath\\b", words).size(), words);
+    }
+    // A page renders the voice: one setting that is not the usual one.
+    List<String> shorter = SETTINGS.get(3);
+    Path page = folder.resolve("page.html");
+    run(shorter, "page", ferry, "-o", page);
+    assertEquals(planned(ferry, shorter).size(), count("class=\"air\"", page), "page");
   }
 
   @Test
@@ -183,13 +216,12 @@ class OneBreathPlanTest {
 
   /** Where breaths begin by the plan, in beats. */
   private static List<String> planned(Path score, List<String> settings) {
-    String plan = breaths(score, settings);
-    return groups("\"beat\" : \"([^\"]+)\"", plan);
+    return groups(BEAT, breaths(score, settings));
   }
 
-  private static int cut(Path score, List<String> settings) {
+  private static int cut(String plan) {
     return (int)
-        groups("\"cutBeats\" : \"([^\"]+)\"", breaths(score, settings)).stream()
+        groups("\"cutBeats\" : \"([^\"]+)\"", plan).stream()
             .filter(cut -> !cut.equals("0"))
             .count();
   }
@@ -212,11 +244,34 @@ class OneBreathPlanTest {
     return Files.readString(file).split(Pattern.quote(what), -1).length - 1;
   }
 
+  private static long wholeBeats(String beat) {
+    String[] parts = beat.split("/");
+    return Math.floorDiv(
+        Long.parseLong(parts[0]), parts.length == 1 ? 1 : Long.parseLong(parts[1]));
+  }
+
+  /** The streams of a PDF file as text (ISO 32000-1, 7.3.8: between "stream" and "endstream"). */
+  private static String inflated(Path pdf) throws IOException {
+    byte[] bytes = Files.readAllBytes(pdf);
+    String text = new String(bytes, StandardCharsets.ISO_8859_1);
+    StringBuilder out = new StringBuilder();
+    Matcher begin =
+        Pattern.compile("FlateDecode.*?>>\\s*?stream\\r?\\n", Pattern.DOTALL).matcher(text);
+    while (begin.find()) {
+      ByteArrayInputStream rest =
+          new ByteArrayInputStream(bytes, begin.end(), bytes.length - begin.end());
+      try (InflaterInputStream plain = new InflaterInputStream(rest)) {
+        out.append(new String(plain.readAllBytes(), StandardCharsets.ISO_8859_1));
+      }
+    }
+    return out.toString();
+  }
+
   private static List<String> groups(String pattern, String text) {
     return Pattern.compile(pattern)
         .matcher(text)
         .results()
-        .map((MatchResult found) -> found.group(1))
+        .map((MatchResult found) -> found.group(found.groupCount()))
         .toList();
   }
 

@@ -82,16 +82,17 @@ class LivePlayerTest {
   @Test
   void theHeardPlaceFollowsTheDeviceAndNotTheRenderer() {
     player.open();
-    assertEquals(Optional.empty(), player.spot());
+    assertEquals(Optional.empty(), player.position());
     out.allow(RATE);
     player.start(sections.first(), TEMPO, CLAPS);
     out.awaitFrames(RATE);
-    LivePosition spot = player.spot().orElseThrow();
-    assertEquals(-8 + 3, spot.beat(), "a second less the short silence is 3.9 beats of 4 a second");
-    assertTrue(spot.isBeforeTheMouth());
+    LivePosition position = player.position().orElseThrow();
+    assertEquals(
+        -8 + 3, position.beat(), "a second less the short silence is 3.9 beats of 4 a second");
+    assertTrue(position.isBeforeTheMouth());
     out.allow(RATE * 3);
     out.awaitFrames(RATE * 3);
-    assertEquals(-8 + 11, player.spot().orElseThrow().beat());
+    assertEquals(-8 + 11, player.position().orElseThrow().beat());
   }
 
   @Test
@@ -129,9 +130,9 @@ class LivePlayerTest {
 
     player.start(sections.all().get(2), TEMPO, CLAPS);
     await(() -> out.playedFrames() > stopped.length + RATE);
-    LivePosition spot = player.spot().orElseThrow();
-    assertEquals("Delta", spot.lap().section().name());
-    assertTrue(spot.beat() >= 8, "an avartana before beat 16");
+    LivePosition position = player.position().orElseThrow();
+    assertEquals("Delta", position.segment().section().name());
+    assertTrue(position.beat() >= 8, "an avartana before beat 16");
   }
 
   @Test
@@ -223,9 +224,9 @@ class LivePlayerTest {
       both.start(all.all().get(9), Tempo.of(480), HAND);
       device.letGo();
       await(() -> both.pendingWishes() == 0);
-      LivePosition spot = both.spot().orElseThrow();
-      assertEquals(1, spot.lap().section().passage());
-      assertEquals(Tempo.of(480), spot.lap().tempo());
+      LivePosition position = both.position().orElseThrow();
+      assertEquals(1, position.segment().section().passage());
+      assertEquals(Tempo.of(480), position.segment().tempo());
     }
   }
 

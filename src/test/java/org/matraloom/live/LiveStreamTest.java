@@ -77,8 +77,8 @@ class LiveStreamTest {
     run.stream.tempo(Tempo.of(after));
     run.until(Long.MAX_VALUE);
 
-    LiveSegment first = run.stream.course().laps().get(0);
-    LiveSegment second = run.stream.course().last();
+    LiveSegment first = run.stream.liveClock().segments().get(0);
+    LiveSegment second = run.stream.liveClock().last();
     assertEquals(4, second.fromBeat(), "eight beats of count-in, then beats 0, 1, 2, 3");
     assertEquals(first.frameAt(4), second.fromFrame());
     List<Long> expected = new ArrayList<>();
@@ -118,11 +118,11 @@ class LiveStreamTest {
     run.stream.tempo(Tempo.of(62));
     run.stream.mix(CLAPS);
     run.stream.tempo(Tempo.of(120));
-    LiveSegment lap = run.stream.course().last();
-    assertEquals(4, lap.fromBeat());
-    assertEquals(4L * RATE, lap.fromFrame());
-    assertEquals(Tempo.of(120), lap.tempo());
-    assertEquals(CLAPS, lap.mix());
+    LiveSegment segment = run.stream.liveClock().last();
+    assertEquals(4, segment.fromBeat());
+    assertEquals(4L * RATE, segment.fromFrame());
+    assertEquals(Tempo.of(120), segment.tempo());
+    assertEquals(CLAPS, segment.mix());
     run.until(Long.MAX_VALUE);
     assertEquals(List.of(0L, 48_000L, 96_000L, 144_000L, 192_000L), run.onsets.subList(0, 5));
     assertEquals(192_000L + 2 * 24_000, run.onsets.get(5), "the next clap is two beats later");
@@ -157,9 +157,9 @@ class LiveStreamTest {
       run.stream.goTo(delta);
       run.until(40L * RATE);
     }
-    LiveSegment lap = hand.stream.course().last();
-    assertEquals(6, lap.fromBeat());
-    assertEquals(0, lap.shiftBeats(), "beat 16 lies ten beats ahead, in its place");
+    LiveSegment segment = hand.stream.liveClock().last();
+    assertEquals(6, segment.fromBeat());
+    assertEquals(0, segment.shiftBeats(), "beat 16 lies ten beats ahead, in its place");
     List<Long> everyBeat = new ArrayList<>();
     for (long beat = 0; beat < 40; beat++) {
       everyBeat.add(beat * RATE);
@@ -175,9 +175,9 @@ class LiveStreamTest {
     Run run = run(60, 0, HAND);
     run.until(14 * RATE + 5_000);
     run.stream.goTo(run.sections.first());
-    LiveSegment lap = run.stream.course().last();
-    assertEquals(15, lap.fromBeat());
-    assertEquals(24, lap.shiftBeats(), "samam at 16 is too near, the one at 24 is taken");
+    LiveSegment segment = run.stream.liveClock().last();
+    assertEquals(15, segment.fromBeat());
+    assertEquals(24, segment.shiftBeats(), "samam at 16 is too near, the one at 24 is taken");
     run.until(30L * RATE);
     assertEquals(30, run.onsets.size(), "and the hand gives every beat");
   }
@@ -193,7 +193,7 @@ class LiveStreamTest {
     run.until(40 * RATE / 2 + 100);
     assertEquals(
         List.of(0L, 16L, 32L),
-        run.stream.course().laps().stream().map(LiveSegment::shiftBeats).toList(),
+        run.stream.liveClock().segments().stream().map(LiveSegment::shiftBeats).toList(),
         "a samam four beats or more after the end each time");
     run.stream.loop(Optional.empty());
     run.until(Long.MAX_VALUE);
@@ -225,19 +225,22 @@ class LiveStreamTest {
   void voiceAndTicksGoAwayAvartanaByAvartana() {
     Run run = new Run(Tempo.of(120), 1, Mix.lesson(), Optional.of(new Fade(3)));
     run.until(Long.MAX_VALUE);
-    List<LiveSegment> laps = run.stream.course().laps();
-    assertEquals(List.of(-8L, 8L, 16L, 24L), laps.stream().map(LiveSegment::fromBeat).toList());
+    List<LiveSegment> segments = run.stream.liveClock().segments();
+    assertEquals(List.of(-8L, 8L, 16L, 24L), segments.stream().map(LiveSegment::fromBeat).toList());
     assertEquals(
         List.of(-3.0, -11.0, -19.0),
-        laps.subList(0, 3).stream().map(lap -> channel(lap, MixPart.VOICE).levelDb()).toList());
-    assertTrue(channel(laps.get(3), MixPart.VOICE).muted());
-    assertTrue(channel(laps.get(3), MixPart.TICK).muted());
-    assertEquals(0, channel(laps.get(3), MixPart.CLAP).levelDb());
-    assertEquals(laps.get(0).frameAt(24), laps.get(3).fromFrame(), "the beat has not moved");
+        segments.subList(0, 3).stream()
+            .map(segment -> channel(segment, MixPart.VOICE).levelDb())
+            .toList());
+    assertTrue(channel(segments.get(3), MixPart.VOICE).muted());
+    assertTrue(channel(segments.get(3), MixPart.TICK).muted());
+    assertEquals(0, channel(segments.get(3), MixPart.CLAP).levelDb());
+    assertEquals(
+        segments.get(0).frameAt(24), segments.get(3).fromFrame(), "the beat has not moved");
   }
 
-  private static Mix.Channel channel(LiveSegment lap, MixPart part) {
-    return lap.mix().channels().get(part);
+  private static Mix.Channel channel(LiveSegment segment, MixPart part) {
+    return segment.mix().channels().get(part);
   }
 
   @Test

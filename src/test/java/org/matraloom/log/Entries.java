@@ -20,12 +20,13 @@ final class Entries {
         LogEntry.Kind.TAKE,
         PIECE,
         OptionalDouble.of(60 + number % 40),
-        Optional.of(number % 3 != 0),
-        OptionalDouble.of(-12.5),
+        new LogEntry.Outcome(
+            Optional.of(number % 3 != 0),
+            OptionalDouble.of(-12.5),
+            List.of(
+                new LogEntry.RoundEntry(1, 4, 60.2, true),
+                new LogEntry.RoundEntry(2, 5, 61.4, number % 3 != 0))),
         30,
-        List.of(
-            new LogEntry.RoundEntry(1, 4, 60.2, true),
-            new LogEntry.RoundEntry(2, 5, 61.4, number % 3 != 0)),
         Optional.of("sha256:" + Integer.toHexString(number)),
         "நீர் \"" + number + "\"\n\\");
   }
@@ -36,10 +37,8 @@ final class Entries {
         LogEntry.Kind.TAKE,
         PIECE,
         OptionalDouble.of(tempo),
-        Optional.of(clean),
-        OptionalDouble.empty(),
+        new LogEntry.Outcome(Optional.of(clean), OptionalDouble.empty(), List.of()),
         20,
-        List.of(),
         Optional.empty(),
         "");
   }
@@ -50,10 +49,8 @@ final class Entries {
         LogEntry.Kind.NOTE,
         PIECE,
         OptionalDouble.empty(),
-        Optional.empty(),
-        OptionalDouble.empty(),
+        LogEntry.Outcome.UNKNOWN,
         minutes * 60,
-        List.of(),
         Optional.empty(),
         "");
   }

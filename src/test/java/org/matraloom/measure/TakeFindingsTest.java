@@ -6,9 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.matraloom.breath.Breath;
+import org.matraloom.breath.BreathPlanner;
+import org.matraloom.breath.BreathSettings;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidAs;
 import org.matraloom.madetake.SpokenTake;
@@ -16,6 +21,7 @@ import org.matraloom.onset.OnsetCurve;
 import org.matraloom.pulse.PulseLine;
 import org.matraloom.recording.SoundFiles;
 import org.matraloom.schedule.Timeline;
+import org.matraloom.time.Ratio;
 import org.matraloom.verdict.Judgement;
 
 /** Made takes, from the sound to the findings. */
@@ -93,6 +99,34 @@ class TakeFindingsTest {
     assertEquals(53, breathing.taken().get(0).afterPlace());
     assertTrue(breathing.taken().get(0).seconds() > 0.4, "" + breathing);
     assertEquals(times[53] - times[0], breathing.longestSeconds(), 0.35, "" + breathing);
+  }
+
+  @Test
+  void aBreathCountsAsPlannedOnlyWhereThePlanBreathes() throws IOException {
+    Timeline timeline = SaidAs.timeline(RAIN);
+    List<ExpectedSollu> expected = ExpectedSollu.of(timeline);
+    Set<Ratio> planned =
+        BreathPlanner.plan(timeline.performance(), BreathSettings.study()).breaths().stream()
+            .map(Breath::afterBeat)
+            .collect(Collectors.toSet());
+    int there = 20;
+    while (!planned.contains(expected.get(there).beat())) {
+      there++;
+    }
+    int elsewhere = there + 3;
+    assertFalse(planned.contains(expected.get(elsewhere).beat()));
+    for (int place : new int[] {there, elsewhere}) {
+      double[] times = times(timeline, t -> t, 0.004);
+      for (int k = place + 1; k < times.length; k++) {
+        times[k] += 0.6;
+      }
+      BreathFindings breathing = measured(timeline, times, 3).breathing();
+      assertEquals(planned.size(), breathing.planned());
+      assertEquals(1, breathing.taken().size(), "" + breathing);
+      assertEquals(place, breathing.taken().get(0).afterPlace());
+      assertEquals(place == there, breathing.taken().get(0).planned());
+      assertEquals(place == there ? 1 : 0, breathing.kept());
+    }
   }
 
   @Test

@@ -76,9 +76,7 @@ class DeviationPictureTest {
             sollus,
             once.pulse(),
             List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
+            TakeFindings.Nadais.NONE,
             once.landing(),
             once.breathing(),
             Optional.empty());
@@ -133,9 +131,7 @@ class DeviationPictureTest {
             List.of(),
             Optional.empty(),
             List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
+            TakeFindings.Nadais.NONE,
             Optional.empty(),
             none.breathing(),
             none.doubt());
@@ -171,9 +167,7 @@ class DeviationPictureTest {
         sollus,
         Optional.of(new Pulse(66, 1, 0.004, OptionalDouble.empty(), line)),
         List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
+        TakeFindings.Nadais.NONE,
         Optional.of(new TakeLanding(expected.size() - 1, -0.004, -0.02, true, LandingBeat.PULSE)),
         new BreathFindings(0, 0, 0, 0, List.of()),
         doubt);

@@ -171,9 +171,7 @@ class SlowedTakeTest {
         sollus,
         Optional.of(pulse),
         List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
+        TakeFindings.Nadais.NONE,
         Optional.empty(),
         new BreathFindings(0, 0, 0, 0, List.of()),
         doubt);

@@ -29,7 +29,7 @@ class LiveViewTest {
   private final PieceSections sections = PieceSections.of(piece.passages());
 
   private PlayState state(
-      Optional<LivePosition> spot,
+      Optional<LivePosition> position,
       PieceSection section,
       Optional<PieceSection> loop,
       boolean showsKeys) {
@@ -37,8 +37,8 @@ class LiveViewTest {
         new PlayState.Played(
             piece.passages().get(0).performance().composition(),
             piece.passages().get(0).performance().endBeat(),
-            spot.isPresent(),
-            spot,
+            position.isPresent(),
+            position,
             BeatSheet.of(piece.passages().get(0), Tempo.of(60), piece.breaths()),
             2),
         new PlayState.Chosen(
@@ -53,7 +53,7 @@ class LiveViewTest {
         new PlayState.Told(showsKeys, "to Delta, round 1", "", "space starts"));
   }
 
-  private LivePosition spot(long beat, PieceSection from) {
+  private LivePosition position(long beat, PieceSection from) {
     return new LivePosition(
         new LiveSegment(-8, 0, -8, 0, Tempo.of(60), Rivers.RATE, from, Mix.lesson()), beat);
   }
@@ -62,7 +62,7 @@ class LiveViewTest {
   void aBeatInTheMiddle() {
     PieceSection delta = sections.all().get(2);
     PlayState state =
-        state(Optional.of(spot(17, sections.first())), delta, Optional.empty(), false);
+        state(Optional.of(position(17, sections.first())), delta, Optional.empty(), false);
     assertEquals(
         """
         River                                                        60 beats a minute
@@ -104,7 +104,7 @@ class LiveViewTest {
 
   private String change(long beat, Optional<PieceSection> loop) {
     PlayState state =
-        state(Optional.of(spot(beat, sections.first())), sections.first(), loop, false);
+        state(Optional.of(position(beat, sections.first())), sections.first(), loop, false);
     return row(LiveView.lines(state, 80, 24), "change");
   }
 
@@ -121,7 +121,7 @@ class LiveViewTest {
   @Test
   void inTheLeadInTheWaitIsCountedAndTheFirstWordsAreShownAsNext() {
     PieceSection delta = sections.all().get(2);
-    PlayState state = state(Optional.of(spot(15, delta)), delta, Optional.empty(), false);
+    PlayState state = state(Optional.of(position(15, delta)), delta, Optional.empty(), false);
     List<String> lines = LiveView.lines(state, 80, 24);
     assertTrue(lines.stream().anyMatch(line -> line.endsWith("Delta in 1 beat")), lines.toString());
     assertEquals("", row(lines, "now"));
@@ -135,7 +135,7 @@ class LiveViewTest {
     for (PlayState state :
         List.of(
             state(Optional.empty(), first, Optional.empty(), false),
-            state(Optional.of(spot(3, first)), first, Optional.of(first), false),
+            state(Optional.of(position(3, first)), first, Optional.of(first), false),
             state(Optional.empty(), first, Optional.empty(), true))) {
       List<String> lines = LiveView.lines(state, width, height);
       assertTrue(lines.size() <= height, "lines: " + lines.size());
@@ -163,7 +163,7 @@ class LiveViewTest {
     for (long beat = 30; beat < 42; beat++) {
       PieceSection section = sections.at(0, Ratio.of(beat));
       PlayState state =
-          state(Optional.of(spot(beat, sections.first())), section, Optional.empty(), false);
+          state(Optional.of(position(beat, sections.first())), section, Optional.empty(), false);
       plain.show(state);
       plain.show(state);
     }

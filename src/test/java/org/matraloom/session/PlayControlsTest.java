@@ -104,7 +104,8 @@ class PlayControlsTest {
     hear(RATE);
     press(KeyAction.HALF);
     assertEquals(Tempo.of(120), desk.state().chosen().tempo());
-    hearUntil(state -> state.played().spot().orElseThrow().lap().tempo().equals(Tempo.of(120)));
+    hearUntil(
+        state -> state.played().position().orElseThrow().segment().tempo().equals(Tempo.of(120)));
   }
 
   @Test
@@ -165,9 +166,9 @@ class PlayControlsTest {
     press(KeyAction.AGAIN);
     hearUntil(
         state ->
-            state.played().spot().orElseThrow().lap().section().name().equals("Bend")
-                && !state.played().spot().orElseThrow().isBeforeTheMouth());
-    assertEquals(8, desk.state().played().spot().orElseThrow().beat());
+            state.played().position().orElseThrow().segment().section().name().equals("Bend")
+                && !state.played().position().orElseThrow().isBeforeTheMouth());
+    assertEquals(8, desk.state().played().position().orElseThrow().beat());
   }
 
   @Test
@@ -176,7 +177,7 @@ class PlayControlsTest {
     hear(RATE);
     press(KeyAction.LOOP);
     assertEquals("Source", desk.state().chosen().loop().orElseThrow().name());
-    hearUntil(state -> state.played().spot().orElseThrow().lap().shiftBeats() > 0);
+    hearUntil(state -> state.played().position().orElseThrow().segment().shiftBeats() > 0);
     press(KeyAction.LOOP);
     assertEquals(Optional.empty(), desk.state().chosen().loop());
     press(KeyAction.LOOP_ROUND);

@@ -174,6 +174,25 @@ class FrameClockTest {
     assertEquals(Math.round(ms * 48), clock.frameAt(matra));
   }
 
+  /** A beat goes on from its own frame to the frame before the next one's. */
+  @ParameterizedTest
+  @CsvSource({"60, 48000", "71, 44100", "97, 22050", "66, 96000", "213, 8000"})
+  void theBeatThatGoesOnAtAFrame(int beatsPerMinute, int rate) {
+    FrameClock clock = new FrameClock(Tempo.of(beatsPerMinute), rate, Ratio.ZERO);
+    for (long beat = -300; beat <= 300; beat++) {
+      long begins = clock.framesIn(of(beat));
+      assertEquals(beat, clock.beatsBefore(begins), "at its frame");
+      assertEquals(beat - 1, clock.beatsBefore(begins - 1), "before it");
+      assertEquals(beat, clock.beatsBefore(clock.framesIn(of(beat + 1)) - 1), "to the next one");
+    }
+  }
+
+  @Test
+  void framesLastTheirShareOfASecond() {
+    assertEquals(2.5, FrameClock.seconds(120_000, 48_000));
+    assertEquals(-0.5, FrameClock.seconds(-22_050, 44_100));
+  }
+
   @Test
   void aFrameThatDoesNotFitThrows() {
     FrameClock clock = new FrameClock(Tempo.of(60), 48_000, Ratio.ZERO);

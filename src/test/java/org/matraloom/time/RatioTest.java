@@ -238,6 +238,15 @@ class RatioTest {
   }
 
   @Test
+  void theSmallerOfTwoIsTheSameEitherWay() {
+    Ratio less = new Ratio(-7, 5);
+    Ratio more = new Ratio(2, 3);
+    assertEquals(less, less.min(more));
+    assertEquals(less, more.min(less));
+    assertEquals(more, more.min(more));
+  }
+
+  @Test
   void becomesADoubleOnlyAtTheEdge() {
     assertEquals(0.25, new Ratio(1, 4).toDouble());
     assertEquals(-44.8, new Ratio(-224, 5).toDouble());

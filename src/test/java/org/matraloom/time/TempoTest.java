@@ -78,4 +78,12 @@ class TempoTest {
         assertThrows(IllegalArgumentException.class, () -> Tempo.of(4));
     assertEquals("tempo 4 is outside 5 to 600 beats a minute", error.getMessage());
   }
+
+  @Test
+  void aMeasuredTempoIsTheLengthOfItsBeat() {
+    MeasuredTempo measured = MeasuredTempo.ofBeat(0.75);
+    assertEquals(80, measured.beatsPerMinute(), 1e-12);
+    assertEquals(0.75, measured.beatSeconds(), 1e-12);
+    assertEquals(1.875, measured.secondsOf(2.5), 1e-12);
+  }
 }

@@ -1,5 +1,7 @@
 package org.matraloom.voice;
 
+import java.util.Arrays;
+
 /**
  * Finds the vowel onset in a wave, with nothing to go by but the wave and roughly where to look.
  *
@@ -56,12 +58,13 @@ final class VowelOnset {
       part = lowPass(highPass(part, lowHz), highHz);
     }
     int window = SMOOTH_MS * RATE / 1000;
+    double[] weights = new double[window + 1];
+    Arrays.setAll(weights, k -> 0.5 + 0.5 * Math.cos(2 * Math.PI * (k - window / 2) / window));
     double[] smooth = new double[part.length];
     for (int i = window; i < part.length - window; i++) {
       double sum = 0;
       for (int j = -window / 2; j <= window / 2; j++) {
-        double weight = 0.5 + 0.5 * Math.cos(2 * Math.PI * j / window);
-        sum += weight * part[i + j] * part[i + j];
+        sum += weights[j + window / 2] * part[i + j] * part[i + j];
       }
       smooth[i] = Math.sqrt(sum);
     }

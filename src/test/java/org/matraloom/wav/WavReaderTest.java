@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -29,7 +31,8 @@ class WavReaderTest {
     "16, 0100 0100 44ac0000 88580100 0200 1000, 000000400080",
     "24, 0100 0100 44ac0000 cc040200 0300 1800, 000000000040000080",
     "32, 0100 0100 44ac0000 10b10200 0400 2000, 000000000000004000000080",
-    "32, 0300 0100 44ac0000 10b10200 0400 2000, 000000000000003f000080bf"
+    "32, 0300 0100 44ac0000 10b10200 0400 2000, 000000000000003f000080bf",
+    "64, 0300 0100 44ac0000 20620500 0800 4000, 0000000000000000000000000000e03f000000000000f0bf"
   })
   void everyKindOfSample(int bits, String format, String samples) throws IOException {
     Path file = file(chunk("fmt ", format), chunk("data", samples));
@@ -68,15 +71,35 @@ class WavReaderTest {
     assertRefused("is not a WAVE file; give a .wav file", "title Gutter Song\n".getBytes());
     assertRefused("breaks off inside its header", new byte[0]);
     assertRefused("breaks off inside its header", "RIFF".getBytes());
-    assertRefused("has no format", Files.readAllBytes(file(chunk("JUNK", "00"))));
-    assertRefused("has no samples", Files.readAllBytes(file(FORMAT_16)));
     assertRefused(
-        "has samples before their format", Files.readAllBytes(file(chunk("data", "0000"))));
+        "has no format in it; is it cut short?", Files.readAllBytes(file(chunk("JUNK", "00"))));
+    assertRefused("has no samples in it; is it cut short?", Files.readAllBytes(file(FORMAT_16)));
     assertRefused(
-        "holds samples of a kind that is not read here (format 85, 0 bits, 2 channels);"
+        "has no format in it; is it cut short?", Files.readAllBytes(file(chunk("data", "0000"))));
+    assertRefused(
+        "holds MPEG (MP3) samples of 0 bits, which are not read here;"
             + " save it as 16- or 24-bit PCM",
         Files.readAllBytes(
             file(chunk("fmt ", "5500 0200 44ac0000 803e0000 0100 0000"), chunk("data", "0000"))));
+  }
+
+  /** RF64 states the length of the samples in a chunk of its own (EBU Tech 3306, 2009). */
+  @Test
+  void samplesOfALongFileAreReadAsFarAsTheyGo() throws IOException {
+    for (long stated : new long[] {4, 1L << 40, Long.MAX_VALUE, -1}) {
+      byte[] length = ByteBuffer.allocate(8).order(ByteOrder.LITTLE_ENDIAN).putLong(stated).array();
+      byte[] data = chunk("data", "00400040");
+      Arrays.fill(data, 4, 8, (byte) 0xFF);
+      String sizes = "0000000000000000" + HexFormat.of().formatHex(length) + "000000000000000000";
+      byte[] bytes = Files.readAllBytes(file(chunk("ds64", sizes), FORMAT_16, data));
+      bytes[2] = '6';
+      bytes[3] = '4';
+      bytes[1] = 'F';
+      Path file = Files.write(folder.resolve("long.wav"), bytes);
+      try (WavReader reader = new WavReader(file)) {
+        assertEquals(2, reader.lengthFrames(), "stated " + stated);
+      }
+    }
   }
 
   @Test

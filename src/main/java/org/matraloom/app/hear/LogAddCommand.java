@@ -157,12 +157,14 @@ final class LogAddCommand implements Callable<Integer> {
           LogEntry.Kind.NOTE,
           piece,
           number(tempo),
-          isJudged() && round == null ? Optional.of(clean) : Optional.empty(),
-          number(landingMs),
+          new LogEntry.Outcome(
+              isJudged() && round == null ? Optional.of(clean) : Optional.empty(),
+              number(landingMs),
+              round == null
+                  ? List.of()
+                  : List.of(
+                      new LogEntry.RoundEntry(round, nadai == null ? 0 : nadai, tempo, clean))),
           voicedMinutes * MINUTE,
-          round == null
-              ? List.of()
-              : List.of(new LogEntry.RoundEntry(round, nadai == null ? 0 : nadai, tempo, clean)),
           Optional.empty(),
           remark);
     } catch (IllegalArgumentException outOfRange) {

@@ -63,13 +63,14 @@ final class TakeEntry {
             .pulse()
             .map(pulse -> OptionalDouble.of(rounded(pulse.beatsPerMinute())))
             .orElse(OptionalDouble.empty()),
-        Optional.of(clean.ofWhole()),
-        findings
-            .landing()
-            .map(landing -> OptionalDouble.of(rounded(1000 * landing.errorSeconds())))
-            .orElse(OptionalDouble.empty()),
+        new LogEntry.Outcome(
+            Optional.of(clean.ofWhole()),
+            findings
+                .landing()
+                .map(landing -> OptionalDouble.of(rounded(1000 * landing.errorSeconds())))
+                .orElse(OptionalDouble.empty()),
+            rounds(clean)),
         rounded(clean.voicedSeconds()),
-        rounds(clean),
         Optional.of(knownBy(recording)),
         "");
   }

@@ -29,10 +29,8 @@ final class DrillEntry {
             LogEntry.Kind.DRILL,
             title.substring(0, Math.min(title.length(), LogEntry.LONGEST_TEXT)),
             OptionalDouble.of(first.tempo().beatsPerMinute().toDouble()),
-            Optional.empty(),
-            OptionalDouble.empty(),
+            LogEntry.Outcome.UNKNOWN,
             Math.min(LogEntry.LONGEST_SECONDS, Math.round(10 * playedSeconds) / 10.0),
-            List.of(),
             Optional.empty(),
             ""));
   }

@@ -1,17 +1,27 @@
-package org.matraloom.recording;
+package org.matraloom.wav;
 
 import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 
 /** How one uncompressed sample is stored. */
-enum SampleKind {
+public enum SampleKind {
+  /** A whole number of 8 bits, silence at 128. */
   UNSIGNED_8(1),
+  /** A whole number of 8 bits. */
   SIGNED_8(1),
+  /** A whole number of 16 bits. */
   PCM_16(2),
+  /** A whole number of 24 bits. */
   PCM_24(3),
+  /** A whole number of 32 bits. */
   PCM_32(4),
+  /** A float of 32 bits. */
   FLOAT_32(4),
+  /** A float of 64 bits. */
   FLOAT_64(8),
+  /** ITU-T G.711, mu-law. */
   MU_LAW(1),
+  /** ITU-T G.711, A-law. */
   A_LAW(1);
 
   private final int bytes;
@@ -20,13 +30,22 @@ enum SampleKind {
     this.bytes = bytes;
   }
 
-  /** The stored size in bytes. */
-  int bytes() {
+  /**
+   * The stored size.
+   *
+   * @return in bytes
+   */
+  public int bytes() {
     return bytes;
   }
 
-  /** Takes the next sample, in the byte order of the buffer; full scale is 1. */
-  float take(ByteBuffer from) {
+  /**
+   * Takes the next sample, in the byte order of the buffer.
+   *
+   * @param from where it is taken from
+   * @return the sample, full scale at 1; 0 for a float that is no number
+   */
+  public float take(ByteBuffer from) {
     return switch (this) {
       case UNSIGNED_8 -> ((from.get() & 0xFF) - 128) / 128f;
       case SIGNED_8 -> from.get() / 128f;
@@ -44,7 +63,7 @@ enum SampleKind {
     int first = from.get() & 0xFF;
     int middle = (from.get() & 0xFF) << 8;
     int last = from.get() & 0xFF;
-    return from.order() == java.nio.ByteOrder.BIG_ENDIAN
+    return from.order() == ByteOrder.BIG_ENDIAN
         ? (byte) first << 16 | middle | last
         : (byte) last << 16 | middle | first;
   }

@@ -1,0 +1,42 @@
+package org.matraloom.notation;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.matraloom.score.Step;
+import org.matraloom.score.StepVisitor;
+import org.matraloom.time.Ratio;
+
+/** A line of a perform plan as it is written. */
+final class PlanLine implements StepVisitor<String> {
+
+  @Override
+  public String say(Step.Say say) {
+    List<String> parts = new ArrayList<>();
+    parts.add(say.phrase());
+    if (say.times() > 1) {
+      parts.add("x" + say.times());
+    }
+    parts.add("nadai " + say.nadai());
+    if (say.kalam() > 1) {
+      parts.add("kalam " + say.kalam());
+    }
+    return String.join(" ", parts);
+  }
+
+  @Override
+  public String restBeats(Step.RestBeats rest) {
+    return "rest " + rest.beats().toMixed() + " beats";
+  }
+
+  @Override
+  public String restMatras(Step.RestMatras rest) {
+    return "rest " + rest.matras() + " matras nadai " + rest.nadai();
+  }
+
+  @Override
+  public String until(Step.Until until) {
+    return until.place().signum() == 0
+        ? "until sam"
+        : "until beat " + until.place().plus(Ratio.ONE).toMixed();
+  }
+}

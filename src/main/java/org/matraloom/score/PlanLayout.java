@@ -1,0 +1,71 @@
+package org.matraloom.score;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.matraloom.time.Ratio;
+
+/** Lays a perform plan out in time, one line after the other; says how many beats a line takes. */
+final class PlanLayout implements StepVisitor<Ratio> {
+
+  /** A silence before the first round is counted in this. */
+  static final int FIRST_NADAI = 4;
+
+  private final Composition composition;
+  private final List<Span> spans = new ArrayList<>();
+  private final Map<String, Length> lengths = new HashMap<>();
+  private Ratio now;
+  private int rounds;
+  private int nadai = FIRST_NADAI;
+
+  private PlanLayout(Composition composition) {
+    this.composition = composition;
+    this.now = composition.startBeat();
+  }
+
+  static List<Span> spans(Composition composition) {
+    PlanLayout layout = new PlanLayout(composition);
+    composition.plan().forEach(step -> step.told(layout));
+    return layout.spans;
+  }
+
+  @Override
+  public Ratio say(Step.Say say) {
+    nadai = say.nadai();
+    Length length =
+        lengths.computeIfAbsent(
+            say.phrase(),
+            name -> Length.of(composition.phrases().get(name), composition.phrases()));
+    Ratio beats = length.beats(nadai, say.kalam());
+    for (int time = 0; time < say.times(); time++) {
+      rounds++;
+      spans.add(
+          new Span.Round(rounds, say.phrase(), nadai, say.kalam(), now, beats, length.sollus()));
+      now = now.plus(beats);
+    }
+    return beats.times(say.times());
+  }
+
+  @Override
+  public Ratio restBeats(Step.RestBeats rest) {
+    return pause(rest.beats());
+  }
+
+  @Override
+  public Ratio restMatras(Step.RestMatras rest) {
+    nadai = rest.nadai();
+    return pause(Ratio.of(rest.matras(), rest.nadai()));
+  }
+
+  @Override
+  public Ratio until(Step.Until until) {
+    return pause(until.place().minus(now).modulo(Ratio.of(composition.avartana().beats())));
+  }
+
+  private Ratio pause(Ratio beats) {
+    spans.add(new Span.Pause(nadai, now, beats));
+    now = now.plus(beats);
+    return beats;
+  }
+}

@@ -1,0 +1,41 @@
+package org.matraloom.score;
+
+/**
+ * Says something about a line of a perform plan of each kind; a new kind is a new method for all.
+ *
+ * @param <R> what is said
+ */
+public interface StepVisitor<R> {
+
+  /**
+   * A phrase that is said.
+   *
+   * @param step the line
+   * @return what is said of it
+   */
+  R say(Step.Say step);
+
+  /**
+   * A silence in beats.
+   *
+   * @param step the line
+   * @return what is said of it
+   */
+  R restBeats(Step.RestBeats step);
+
+  /**
+   * A silence in matras.
+   *
+   * @param step the line
+   * @return what is said of it
+   */
+  R restMatras(Step.RestMatras step);
+
+  /**
+   * A silence up to a place of the tala.
+   *
+   * @param step the line
+   * @return what is said of it
+   */
+  R until(Step.Until step);
+}
