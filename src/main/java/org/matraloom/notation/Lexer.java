@@ -6,7 +6,7 @@ import java.util.List;
 /** Cuts one line into tokens; what follows a {@code #} is a note and left out. */
 final class Lexer {
 
-  private static final String MARKS = ",;.|()[]{}:*=+-/\u00d7";
+  private static final String MARKS = ",;.|()[]{}:*=+-/\u00d7'\u2018\u2019!";
   private static final Token.Kind[] KINDS = {
     Token.Kind.COMMA,
     Token.Kind.SEMICOLON,
@@ -24,7 +24,11 @@ final class Lexer {
     Token.Kind.PLUS,
     Token.Kind.DASH,
     Token.Kind.SLASH,
-    Token.Kind.TIMES
+    Token.Kind.TIMES,
+    Token.Kind.BREATH,
+    Token.Kind.BREATH,
+    Token.Kind.BREATH,
+    Token.Kind.BANG
   };
   private static final String INVISIBLE = "\u200b\u200e\u200f\u2060\ufeff\u00a0\u202f\u2007";
   private static final String DASHES = "\u2010\u2011\u2012\u2013\u2014\u2212";

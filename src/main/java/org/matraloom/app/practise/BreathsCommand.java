@@ -41,6 +41,9 @@ public final class BreathsCommand implements Callable<Integer> {
 
   @Mixin private BreathOptions options;
 
+  @Option(names = "--why", description = "Say of every breath why it is taken.")
+  private boolean why;
+
   @Option(names = "--json", description = "Write JSON.")
   private boolean json;
 
@@ -53,7 +56,7 @@ public final class BreathsCommand implements Callable<Integer> {
     if (json) {
       BreathJson.write(plan, cures, out);
     } else {
-      out.print(BreathText.of(plan, cures, Paragraph::folded));
+      out.print(BreathText.of(plan, cures, why, Paragraph::folded));
     }
     return plan.isPossible() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
   }
