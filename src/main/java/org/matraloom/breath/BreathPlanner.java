@@ -76,8 +76,7 @@ public final class BreathPlanner {
         stretches(taken, breaths).stream()
             .mapToLong(each -> limits.excess(each.endBeat().minus(each.startBeat()), each.sollus()))
             .sum();
-    List<Long> amounts =
-        new ArrayList<>(Collections.nCopies(PlanTerm.values().length, 0L));
+    List<Long> amounts = new ArrayList<>(Collections.nCopies(PlanTerm.values().length, 0L));
     amounts.set(PlanTerm.OVER.ordinal(), over);
     amounts.set(PlanTerm.BREATHS.ordinal(), (long) breaths.size());
     amounts.set(PlanTerm.UNEVEN.ordinal(), search.points());
@@ -86,8 +85,9 @@ public final class BreathPlanner {
 
   private BreathPlan plan(List<Candidate> taken, List<Breath> breaths, PlanCost cost) {
     List<BreathStretch> stretches = stretches(taken, breaths);
-    List<Breath> reasoned = new Reasons(taken, stretches, settings).of(breaths);
-    List<String> notes = new PlanNotes(performance, voice, settings, candidates, taken).all();
+    List<Breath> reasoned = new Reasons(taken, stretches, settings, tempo).of(breaths);
+    List<String> notes =
+        new PlanNotes(performance, voice, settings, candidates, taken, stretches).all();
     return new BreathPlan(performance, settings, reasoned, stretches, cost, notes);
   }
 

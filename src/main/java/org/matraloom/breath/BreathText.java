@@ -21,8 +21,7 @@ public final class BreathText {
   private final Composition composition;
   private final StringBuilder out = new StringBuilder();
 
-  private BreathText(
-      BreathPlan plan, List<Cure> cures, boolean why, UnaryOperator<String> fold) {
+  private BreathText(BreathPlan plan, List<Cure> cures, boolean why, UnaryOperator<String> fold) {
     this.plan = plan;
     this.cures = cures;
     this.why = why;

@@ -28,8 +28,7 @@ record Candidate(
       if (!starts.isEmpty()) {
         Ratio usual = usual(stop, starts, tempo, settings);
         boolean before = voice.isBeforeChange(usual);
-        candidates.add(
-            new Candidate(stop, starts, usual, isFree(stop, tempo, settings), before));
+        candidates.add(new Candidate(stop, starts, usual, isFree(stop, tempo, settings), before));
       }
     }
     return candidates;

@@ -19,9 +19,7 @@ import org.matraloom.score.Tala;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 
-/**
- * Tries endings: one that leaves too little time to breathe comes later.
- */
+/** Tries endings: one that leaves too little time to breathe comes later. */
 public final class EndingBreaths {
 
   private static final int MOST_TRIED = 60;

@@ -10,10 +10,10 @@ import org.matraloom.form.Joint;
 public enum PlanTerm {
   /** Thousandths of the limit by which stretches are too long. */
   OVER("over the limits"),
-  /** Breaths without free air in the beat before the nadai changes. */
-  CHANGE("before a change"),
   /** Breaths inside a phrase. */
   INSIDE("inside a phrase"),
+  /** Breaths without free air in the beat before the nadai changes. */
+  CHANGE("before a change"),
   /** Breaths that begin too soon after the last one. */
   CLOSE("close together"),
   /** Joints before a last mora, and last free joints before a change of nadai, left unused. */

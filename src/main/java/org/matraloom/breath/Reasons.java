@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.matraloom.form.Joint;
 import org.matraloom.time.Ratio;
+import org.matraloom.time.Tempo;
 
 /** Says of every breath of a plan why it is taken, in one clause. */
 final class Reasons {
@@ -13,8 +16,11 @@ final class Reasons {
   private final List<Candidate> taken;
   private final List<BreathStretch> stretches;
   private final BreathSettings settings;
+  private final Tempo tempo;
 
-  Reasons(List<Candidate> taken, List<BreathStretch> stretches, BreathSettings settings) {
+  Reasons(
+      List<Candidate> taken, List<BreathStretch> stretches, BreathSettings settings, Tempo tempo) {
+    this.tempo = tempo;
     this.taken = taken;
     this.stretches = stretches;
     this.settings = settings;
@@ -28,8 +34,7 @@ final class Reasons {
       VoiceStop stop = taken.get(at).stop();
       int round = stop.last().round();
       int first = firstRound.computeIfAbsent(stop.standing().place(), none -> round);
-      String why =
-          first < round ? "as in round " + first : reason(at, taken.get(at), breaths.get(at));
+      String why = first < round ? "as in round " + first : reason(at, taken.get(at));
       reasoned.add(breaths.get(at).because(where(stop) + ", " + why));
     }
     return reasoned;
@@ -50,29 +55,50 @@ final class Reasons {
     };
   }
 
-  private String reason(int at, Candidate candidate, Breath breath) {
+  private String reason(int at, Candidate candidate) {
     if (candidate.stop().isAsked()) {
       return "the score asks for it";
-    } else if (candidate.stop().standing().beforeLastMora() && settings.way() == BreathSettings.Way.RECITER) {
+    } else if (candidate.stop().standing().beforeLastMora()
+        && settings.way() == BreathSettings.Way.RECITER) {
       return "a breath in hand";
     } else if (candidate.free() && settings.way() == BreathSettings.Way.RECITER) {
       return "air is free";
     }
-    BreathStretch before = stretches.get(at);
-    BreathStretch after = stretches.get(at + 1);
-    Ratio seconds = before.seconds().plus(after.seconds()).plus(breath.seconds());
-    long sollus = before.sollus() + after.sollus();
-    boolean needed =
-        seconds.compareTo(settings.longestSeconds()) > 0 || sollus > settings.longestSollus();
-    if (!needed) {
-      return settings.way() == BreathSettings.Way.FEWEST ? "it costs least" : "as each time";
+    Optional<String> here = without(at);
+    if (here.isPresent()) {
+      boolean inside = candidate.stop().joint() == Joint.INSIDE;
+      return (inside ? "no joint is enough: " : "else ") + here.get() + " on one breath";
     }
-    String without =
-        seconds.compareTo(settings.longestSeconds()) > 0
-            ? Counts.seconds(seconds)
-            : Counts.of(sollus, "sollu", "sollus");
-    return (candidate.stop().joint() == Joint.INSIDE ? "no joint is enough: " : "else ")
-        + without
-        + " on one breath";
+    Object place = candidate.stop().standing().place();
+    return IntStream.range(0, taken.size())
+        .filter(other -> taken.get(other).stop().standing().place().equals(place))
+        .filter(other -> without(other).isPresent())
+        .mapToObj(other -> "as in round " + taken.get(other).stop().last().round())
+        .findFirst()
+        .map(alike -> alike + ", where it is needed")
+        .orElse("it costs least");
+  }
+
+  /** What would be said on one breath without this one and those of its place beside it. */
+  private Optional<String> without(int at) {
+    Object place = taken.get(at).stop().standing().place();
+    int first = at;
+    while (first > 0 && taken.get(first - 1).stop().standing().place().equals(place)) {
+      first--;
+    }
+    int last = at;
+    while (last + 1 < taken.size() && taken.get(last + 1).stop().standing().place().equals(place)) {
+      last++;
+    }
+    List<BreathStretch> joined = stretches.subList(first, last + 2);
+    Ratio beats = joined.get(joined.size() - 1).endBeat().minus(joined.get(0).startBeat());
+    Ratio seconds = tempo.secondsOf(beats);
+    long sollus = joined.stream().mapToLong(BreathStretch::sollus).sum();
+    if (seconds.compareTo(settings.longestSeconds()) > 0) {
+      return Optional.of(Counts.seconds(seconds));
+    }
+    return sollus > settings.longestSollus()
+        ? Optional.of(Counts.of(sollus, "sollu", "sollus"))
+        : Optional.empty();
   }
 }

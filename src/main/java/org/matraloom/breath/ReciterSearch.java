@@ -12,8 +12,8 @@ import java.util.stream.IntStream;
  * <p>Dynamic programming finds the cheapest plan that may use a place here and not there; it costs
  * no more than the plan looked for. Where it uses a place in part, the place is taken everywhere,
  * then nowhere, and the search goes on from both, unless even that costs as much as the best plan
- * known. So the answer is the best one, as long as the search ends before {@value #MOST_WORK} steps;
- * after that it is the best that was found.
+ * known. So the answer is the best one, as long as the search ends before {@value #MOST_WORK}
+ * steps; after that it is the best that was found.
  */
 final class ReciterSearch {
 

@@ -145,8 +145,7 @@ final class StretchGraph {
       kind = Arrays.copyOf(kind, 2 * arcs);
     }
     Ratio stop = stop(before, node);
-    long lack =
-        before == 0 ? 0 : limits.lack(begin(before).minus(candidate(before).usualStart()));
+    long lack = before == 0 ? 0 : limits.lack(begin(before).minus(candidate(before).usualStart()));
     from[arcs] = before;
     effort[arcs] = (int) limits.effort(stop.minus(begin(before)), sollus(before, node), lack);
     kind[arcs] = (byte) (node == end() ? 0 : kind(before, node, stop));
@@ -154,8 +153,7 @@ final class StretchGraph {
   }
 
   private int kind(int before, int node, Ratio start) {
-    boolean close =
-        before > 0 && start.minus(candidate(before).usualStart()).compareTo(apart) < 0;
+    boolean close = before > 0 && start.minus(candidate(before).usualStart()).compareTo(apart) < 0;
     VoiceStop stop = candidate(node).stop();
     boolean isFull = stop.next().beat().minus(start).compareTo(full) >= 0;
     boolean cut = start.compareTo(stop.endBeat()) < 0;

@@ -28,7 +28,12 @@ final class VoiceReader {
   private record InRound(String phrase, int matrasPerBeat, int place) {}
 
   private record RoundEnd(
-      String phrase, int matrasPerBeat, int nextMatrasPerBeat, Ratio own, Ratio ring, Ratio quiet) {}
+      String phrase,
+      int matrasPerBeat,
+      int nextMatrasPerBeat,
+      Ratio own,
+      Ratio ring,
+      Ratio quiet) {}
 
   private final Map<String, Joints> joints;
   private final List<VoiceStop> stops = new ArrayList<>();
@@ -62,7 +67,8 @@ final class VoiceReader {
       take(spoken);
     } else if (moment instanceof Moment.NewNadai change) {
       changeBeats.add(change.beat());
-    } else if (moment instanceof Moment.SpanStart start && start.span() instanceof Span.Round next) {
+    } else if (moment instanceof Moment.SpanStart start
+        && start.span() instanceof Span.Round next) {
       round = Optional.of(next);
     } else if (moment instanceof Moment.BreathWished wished) {
       wish = wished.asks() ? VoiceStop.Wish.ASKED : VoiceStop.Wish.FORBIDDEN;
@@ -107,8 +113,7 @@ final class VoiceReader {
         new VoiceStop.Standing(joint, place, mora && !ends, here));
   }
 
-  private Object roundEnd(
-      Span.Round said, VoiceStop.Last sounding, Spoken before, Spoken next) {
+  private Object roundEnd(Span.Round said, VoiceStop.Last sounding, Spoken before, Spoken next) {
     return new RoundEnd(
         said.phrase(),
         said.matrasPerBeat(),

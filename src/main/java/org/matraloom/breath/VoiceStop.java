@@ -13,8 +13,7 @@ import org.matraloom.time.Ratio;
  * @param solluCount sollus said from the beginning, this one included
  * @param standing where it stands in the piece
  */
-record VoiceStop(
-    Last last, Ratio endBeat, Resumption next, long solluCount, Standing standing) {
+record VoiceStop(Last last, Ratio endBeat, Resumption next, long solluCount, Standing standing) {
 
   /**
    * The sollu that sounds last.

@@ -18,7 +18,8 @@ public enum Joint {
   PHRASE("phrase"),
   /**
    * Inside a phrase as written, the voice rests: on a closing sollu (tom, dhim, tam ...) that rings
-   * or is followed by silence, or in a silence of two matras or more.
+   * or is followed by silence, in a silence of two matras or more, or where two matras or more part
+   * runs of three sollus or more.
    */
   PAUSE("pause"),
   /** Nothing: the phrase goes on. */

@@ -22,7 +22,9 @@ public final class Joints {
   private static final Set<String> CLOSING =
       Set.of("tom", "tam", "dhim", "dim", "dom", "nam", "nom", "jem");
 
-  private static final Ratio LONG_SILENCE = Ratio.of(2);
+  private static final int ANY_NADAI = 4;
+  private static final Ratio LONG_GAP = Ratio.of(2);
+  private static final int RUN = 3;
 
   private record Place(
       String phrase, int offset, Ratio own, Ratio ring, Ratio silence, Joint joint) {}
@@ -51,10 +53,11 @@ public final class Joints {
    *
    * @param composition the piece
    * @param phrase the name of one of its phrases
+   * @param nadai the nadai in which passages with a nadai of their own are counted
    * @return its joints
    */
-  public static Joints of(Composition composition, String phrase) {
-    return new Joints(SaidPhrase.of(composition, phrase));
+  public static Joints of(Composition composition, String phrase, int nadai) {
+    return new Joints(SaidPhrase.of(composition, phrase, nadai));
   }
 
   /**
@@ -65,6 +68,26 @@ public final class Joints {
    */
   public Joint after(int sollu) {
     return joints[sollu];
+  }
+
+  /**
+   * Where the next sollu begins, or the phrase ends.
+   *
+   * @param sollu which sollu comes before, counted from 0
+   * @return matras from the beginning of the phrase
+   */
+  public Ratio matrasAfter(int sollu) {
+    return phrase.said().get(sollu).end();
+  }
+
+  /**
+   * Where a sollu begins.
+   *
+   * @param sollu which, counted from 0
+   * @return matras from the beginning of the phrase
+   */
+  public Ratio matrasBefore(int sollu) {
+    return phrase.said().get(sollu).matra();
   }
 
   /**
@@ -129,8 +152,32 @@ public final class Joints {
   private boolean isPause(int sollu) {
     SaidPhrase.Said said = phrase.said().get(sollu);
     boolean first = sollu == 0 || said.opens() != Spoken.Opens.NOTHING;
-    return said.silence().compareTo(LONG_SILENCE) >= 0
-        || !first && CLOSING.contains(said.sound()) && said.gap().signum() > 0;
+    boolean closes = !first && CLOSING.contains(said.sound()) && said.gap().signum() > 0;
+    boolean parts =
+        said.gap().compareTo(LONG_GAP) >= 0 && runTo(sollu) >= RUN && runFrom(sollu + 1) >= RUN;
+    return closes || parts || said.silence().compareTo(LONG_GAP) >= 0;
+  }
+
+  /** How many sollus are said without a gap up to one, as far as it matters. */
+  private int runTo(int last) {
+    int first = last;
+    while (last - first + 1 < RUN && first > 0 && goesOn(first - 1)) {
+      first--;
+    }
+    return last - first + 1;
+  }
+
+  private int runFrom(int first) {
+    int last = first;
+    while (last - first + 1 < RUN && last + 1 < joints.length && goesOn(last)) {
+      last++;
+    }
+    return last - first + 1;
+  }
+
+  private boolean goesOn(int sollu) {
+    return phrase.said().get(sollu).gap().signum() == 0
+        && phrase.said().get(sollu + 1).opens() == Spoken.Opens.NOTHING;
   }
 
   /** The gaps of a mora are joints of it, and so are its beginning and its end. */
@@ -138,7 +185,8 @@ public final class Joints {
     for (int gap : mora.gaps()) {
       boolean aroundMora =
           moras.stream()
-              .anyMatch(o -> o != mora && mora.holds(o) && (o.start() == gap + 1 || o.end() == gap + 1));
+              .anyMatch(
+                  o -> o != mora && mora.holds(o) && (o.start() == gap + 1 || o.end() == gap + 1));
       joints[gap] = (aroundMora ? Joint.SECTION : Joint.STATEMENT).or(joints[gap]);
     }
     Joint around = isOutermost(mora) ? Joint.SECTION : Joint.PHRASE;
@@ -194,7 +242,7 @@ public final class Joints {
    */
   public static Map<String, Joints> of(Composition composition, List<String> names) {
     Map<String, Joints> joints = new HashMap<>();
-    new HashSet<>(names).forEach(name -> joints.put(name, of(composition, name)));
+    new HashSet<>(names).forEach(name -> joints.put(name, of(composition, name, ANY_NADAI)));
     return joints;
   }
 }

@@ -160,8 +160,8 @@ final class Moras {
     for (int time = 0; time < starts.size(); time++) {
       int last = (time + 1 < starts.size() ? starts.get(time + 1) : end) - 1;
       SaidPhrase.Said closing = said.get(last);
-      Ratio to = closing.beat().plus(closing.own());
-      lengths.add(to.minus(said.get(starts.get(time)).beat()));
+      Ratio to = closing.matra().plus(closing.own());
+      lengths.add(to.minus(said.get(starts.get(time)).matra()));
     }
     return new Mora(starts, end, lengths, said.get(starts.get(1) - 1).gap());
   }
@@ -175,10 +175,10 @@ final class Moras {
       boolean gapped =
           said.get(starts.get(1) - 1).gap().signum() > 0
               && gap == gaps[starts.get(2) - 1]
-              && (end == said.size() || gap != gaps[end - 1]);
+              && gap != gaps[end - 1];
       boolean ends = end == said.size() || phrase.hasNameBefore(end, Integer.MAX_VALUE - 1);
       boolean statements = IntStream.range(0, TIMES).allMatch(i -> sollus(starts, end, i) > 1);
-      if (gapped && ends && statements) {
+      if (gapped && ends && statements && areOneKind(starts, end)) {
         Mora graded = mora(starts, end);
         Ratio step = graded.statements().get(1).minus(graded.statements().get(0));
         if (step.signum() != 0
@@ -187,6 +187,20 @@ final class Moras {
         }
       }
     }
+  }
+
+  /** Whether three statements are all phrases or groups, or all words of one phrase. */
+  private boolean areOneKind(List<Integer> starts, int end) {
+    long opened = starts.stream().filter(this::opens).count();
+    boolean oneSaying =
+        phrase.offset(end - 1) - phrase.offset(starts.get(0)) == end - 1 - starts.get(0)
+            && said.get(end - 1).phrase().equals(said.get(starts.get(0)).phrase());
+    boolean words = !opens(starts.get(1)) && !opens(starts.get(2)) && oneSaying;
+    return opened == TIMES || words;
+  }
+
+  private boolean opens(int sollu) {
+    return said.get(sollu).opens() != Spoken.Opens.NOTHING;
   }
 
   private static int sollus(List<Integer> starts, int end, int statement) {

@@ -17,7 +17,8 @@ import org.matraloom.time.Ratio;
 /**
  * A phrase as it is said once, sollu by sollu, with all that lies between two sollus.
  *
- * <p>It is read in nadai 1, so that a beat is a matra of the round.
+ * <p>Lengths are matras of the round; only a passage with a nadai of its own depends on which nadai
+ * that has.
  */
 final class SaidPhrase {
 
@@ -27,7 +28,7 @@ final class SaidPhrase {
    * A sollu and what follows it up to the next one.
    *
    * @param sound what is said
-   * @param beat where it begins
+   * @param matra where it begins
    * @param own how long its own part is
    * @param ring how long it rings on after that
    * @param silence how long nothing sounds after that
@@ -36,12 +37,16 @@ final class SaidPhrase {
    */
   record Said(
       String sound,
-      Ratio beat,
+      Ratio matra,
       Ratio own,
       Ratio ring,
       Ratio silence,
       String phrase,
       Spoken.Opens opens) {
+    Ratio end() {
+      return matra.plus(own).plus(gap());
+    }
+
     Ratio gap() {
       return ring.plus(silence);
     }
@@ -58,7 +63,7 @@ final class SaidPhrase {
 
   private SaidPhrase() {}
 
-  static SaidPhrase of(Composition composition, String phrase) {
+  static SaidPhrase of(Composition composition, String phrase, int nadai) {
     Performance once =
         Performance.of(
             new Composition(
@@ -68,13 +73,13 @@ final class SaidPhrase {
                 Ratio.ZERO,
                 Ratio.ZERO,
                 composition.phrases(),
-                List.of(new Step.Say(phrase, 1, 1, 1))));
+                List.of(new Step.Say(phrase, 1, nadai, 1))));
     SaidPhrase read = new SaidPhrase();
     Iterator<Moment> moments = once.moments();
     while (moments.hasNext()) {
       read.take(moments.next());
     }
-    read.finish(once.endBeat());
+    read.finish(once.endBeat(), nadai);
     return read;
   }
 
@@ -100,7 +105,7 @@ final class SaidPhrase {
     depths.merge(spoken.size(), depth, Math::min);
   }
 
-  private void finish(Ratio end) {
+  private void finish(Ratio end, int nadai) {
     for (int at = 0; at < spoken.size(); at++) {
       Spoken one = spoken.get(at);
       Ratio next = at + 1 < spoken.size() ? spoken.get(at + 1).beat() : end;
@@ -108,10 +113,10 @@ final class SaidPhrase {
       said.add(
           new Said(
               one.sollu().sound(),
-              one.beat(),
-              one.ownBeats(),
-              one.endBeat().minus(ownEnd),
-              next.minus(one.endBeat()),
+              one.beat().times(nadai),
+              one.ownBeats().times(nadai),
+              one.endBeat().minus(ownEnd).times(nadai),
+              next.minus(one.endBeat()).times(nadai),
               one.phrase(),
               one.opens()));
     }

@@ -79,9 +79,7 @@ final class PhraseParser {
     if (token.tight() && touches(before.kind(), token.kind())) {
       PhraseMistakes.touching(token, problems);
     }
-    if (token.tight() && isWish(before) && (token.is(Kind.WORD) || token.is(Kind.NAME))) {
-      PhraseMistakes.apostrophe(before, token, problems);
-    }
+    BreathMarks.checkSpace(before, token, problems);
     switch (token.kind()) {
       case WORD -> words.parse(token, elements).ifPresent(elements::add);
       case NAME -> reference(token, cursor, elements);
@@ -91,7 +89,7 @@ final class PhraseParser {
       case DOT -> elements.add(new Element.Silence());
       case BAR -> elements.add(new Element.Bar(false, token.place()));
       case DOUBLE_BAR -> elements.add(new Element.Bar(true, token.place()));
-      case BREATH -> wish(token, cursor, elements);
+      case BREATH -> BreathMarks.read(token, cursor, elements, problems);
       case ROUND_OPEN -> round(token, cursor, elements);
       case SQUARE_OPEN -> square(token, cursor, elements);
       case CURLY_OPEN -> curly(token, cursor, elements);
@@ -105,10 +103,6 @@ final class PhraseParser {
         || (before == Kind.NUMBER && (after == Kind.WORD || after == Kind.NAME));
   }
 
-  private static boolean isWish(Token token) {
-    return token.is(Kind.BREATH) || token.is(Kind.BANG);
-  }
-
   private void reference(Token token, Cursor cursor, List<Element> elements) {
     if (token.text().length() > LONGEST_NAME) {
       problems.error(token, "a name has at most " + LONGEST_NAME + " letters", "shorten it");
@@ -116,21 +110,6 @@ final class PhraseParser {
     }
     references.add(token);
     repeatable(new Element.Reference(token.name()), cursor, elements);
-  }
-
-  /** A breath asked for or forbidden; it speaks of the sollu before it. */
-  private void wish(Token token, Cursor cursor, List<Element> elements) {
-    boolean forbids = cursor.is(Kind.BANG) && cursor.peek().tight();
-    if (forbids) {
-      cursor.next();
-    }
-    if (saysNothing(new Sequence(elements))) {
-      PhraseMistakes.wishBeforeWords(token, problems);
-    } else if (elements.get(elements.size() - 1) instanceof Element.BreathWish) {
-      PhraseMistakes.twoWishes(token, problems);
-    } else {
-      elements.add(new Element.BreathWish(!forbids));
-    }
   }
 
   private void round(Token opener, Cursor cursor, List<Element> elements) {
@@ -241,7 +220,7 @@ final class PhraseParser {
         other, opener.said() + " is closed by " + other.said(), "write " + sign + " here");
   }
 
-  private static boolean saysNothing(Sequence sequence) {
+  static boolean saysNothing(Sequence sequence) {
     return sequence.elements().stream().allMatch(Element.Timeless.class::isInstance);
   }
 

@@ -139,8 +139,8 @@ public sealed interface Element {
   /**
    * What the reciter wants about breath after the sollu before it.
    *
-   * @param asks true for {@code '}, a breath is wanted there; false for {@code '!}, none may be taken
-   *     there and on to the end of the phrase
+   * @param asks true for {@code '}, a breath is wanted there; false for {@code '!}, none may be
+   *     taken there and on to the end of the phrase
    */
   record BreathWish(boolean asks) implements Timeless {
     @Override

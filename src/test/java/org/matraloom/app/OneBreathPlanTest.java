@@ -28,7 +28,7 @@ class OneBreathPlanTest {
           List.of(),
           List.of("--concert"),
           List.of("--concert", "--whole-karvais"),
-          List.of("--longest", "5", "--sollus", "20"));
+          List.of("--fewest", "--longest", "5", "--sollus", "20"));
 
   /** Long karvais between words, and a rest: places that other settings use otherwise. */
   private static final String FERRY =
@@ -43,12 +43,20 @@ class OneBreathPlanTest {
         Row nadai 5
       """;
 
+  /** The reciter's own marks: one breath inside a phrase, none after the first tom. */
+  private static final String MARKED =
+      FERRY
+          .replace("Row = takadimi takajunu tom", "Row = takadimi ' takajunu tom '!")
+          .replace("tempo 60", "tempo 24");
+
   @TempDir private Path folder;
 
   @Test
   void everySampleBreathesAtTheSamePlacesInEveryForm() throws IOException {
     int breaths = 0;
-    for (Path sample : samples()) {
+    List<Path> scores = new ArrayList<>(samples());
+    scores.add(Files.writeString(folder.resolve("marked.loom"), MARKED));
+    for (Path sample : scores) {
       for (List<String> settings : SETTINGS) {
         List<String> planned = planned(sample, settings);
         assertEquals(planned, cued(run(settings, "events", "--breath-cue", sample)), "events");
@@ -65,6 +73,15 @@ class OneBreathPlanTest {
       }
     }
     assertTrue(breaths > 100, "breaths were planned: " + breaths);
+  }
+
+  /** The mark asks in every round; the ban holds in every round up to the end of the phrase. */
+  @Test
+  void marksOfTheReciterAreObeyedInEveryForm() throws IOException {
+    Path marked = Files.writeString(folder.resolve("marked.loom"), MARKED);
+    String plan = breaths(marked, List.of());
+    assertEquals(
+        List.of("mi", "tom", "mi", "tom", "mi"), groups("\"after\" : \"([^\"]+)\"", plan), plan);
   }
 
   @Test

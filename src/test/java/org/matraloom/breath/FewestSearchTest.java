@@ -12,8 +12,7 @@ import org.matraloom.time.Ratio;
 
 class FewestSearchTest {
 
-  private static final BreathSettings FEWEST =
-      BreathSettings.study().by(BreathSettings.Way.FEWEST);
+  private static final BreathSettings FEWEST = BreathSettings.study().by(BreathSettings.Way.FEWEST);
 
   /** Every choice of at most one breath a stop, its cost worked out afresh from the rules. */
   private static final class EveryChoice {

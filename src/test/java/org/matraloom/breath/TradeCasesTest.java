@@ -93,8 +93,7 @@ class TradeCasesTest {
   /** Nowhere to breathe: the plan takes nothing inside a word and says that it cannot be said. */
   @Test
   void aPieceWithoutAnyRest() {
-    BreathPlan plan =
-        planned("Song = (takadimi takajunu) x4", "Song x2 nadai 4", 90, STUDY);
+    BreathPlan plan = planned("Song = (takadimi takajunu) x4", "Song x2 nadai 4", 90, STUDY);
     assertTrue(plan.breaths().isEmpty());
     assertFalse(plan.isPossible());
     assertEquals(64, plan.tooLong().get(0).sollus());
@@ -108,8 +107,7 @@ class TradeCasesTest {
         Pool   = takadimi dhim ; , takajunu dhim ; ,
         Ripple = takadimi taka ta , digina tom
         Song   = Pool Pool Ripple ; ; Ripple ; ; Ripple""";
-    assertEquals(
-        List.of("1: 5 10 15 20 31 42"), plan("kalai 2", slow, "Song nadai 4", 56, STUDY));
+    assertEquals(List.of("1: 5 10 15 20 31 42"), plan("kalai 2", slow, "Song nadai 4", 56, STUDY));
   }
 
   /** Seven beats: four rows of sevens, then a mora with gaps of one matra, too short for air. */
@@ -121,8 +119,7 @@ class TradeCasesTest {
         Pull = takadimi takita
         Rope = takadi ginatom
         Song = Oar Oar Pull Pull Oar Oar Pull Pull Rope , Rope , Rope""";
-    assertEquals(
-        List.of("1: 6 12 32 38", "2: 6 12 32 38"), plan(rows, "Song x2 nadai 4", 84));
+    assertEquals(List.of("1: 6 12 32 38", "2: 6 12 32 38"), plan(rows, "Song x2 nadai 4", 84));
   }
 
   /**
@@ -186,8 +183,7 @@ class TradeCasesTest {
         Song = Reed Rush Reed Rush""";
     BreathSettings whole = STUDY.withCutKarvai(false);
     BreathPlan plan = planned(rests, "Song x2 nadai 3", 50, whole);
-    assertEquals(
-        List.of("1: 18 36", "2: 18"), answer(plan), "the last one of all ends the piece");
+    assertEquals(List.of("1: 18 36", "2: 18"), answer(plan), "the last one of all ends the piece");
     plan.breaths().forEach(breath -> assertEquals(0, breath.air().cutBeats().signum()));
   }
 

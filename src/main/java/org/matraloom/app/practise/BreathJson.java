@@ -8,10 +8,10 @@ import java.util.Locale;
 import org.matraloom.app.cli.Json;
 import org.matraloom.breath.Breath;
 import org.matraloom.breath.BreathPlan;
+import org.matraloom.breath.BreathStretch;
 import org.matraloom.breath.Care;
 import org.matraloom.breath.Cure;
 import org.matraloom.breath.PlanTerm;
-import org.matraloom.breath.BreathStretch;
 import org.matraloom.notation.ScorePrinter;
 
 /** Writes a plan for another program; positions are exact, as strings like "56" or "224/5". */
