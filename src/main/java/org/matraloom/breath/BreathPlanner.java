@@ -46,7 +46,7 @@ public final class BreathPlanner {
 
   private BreathPlan asAReciter() {
     StretchGraph graph = new StretchGraph(voice, tempo, settings, candidates);
-    Places places = new Places(candidates, voice);
+    BreathPlaces places = new BreathPlaces(candidates, voice);
     graph.weigh(places);
     ReciterSearch search = new ReciterSearch(graph, places);
     List<Candidate> taken = new ArrayList<>();

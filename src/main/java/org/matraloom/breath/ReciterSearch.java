@@ -24,7 +24,7 @@ final class ReciterSearch {
   private static final int UNREACHED = -1;
 
   private final StretchGraph graph;
-  private final Places places;
+  private final BreathPlaces places;
   private final byte[] choice;
   private final long[] reached;
   private final int[] before;
@@ -34,7 +34,7 @@ final class ReciterSearch {
   private boolean found;
   private long work;
 
-  ReciterSearch(StretchGraph graph, Places places) {
+  ReciterSearch(StretchGraph graph, BreathPlaces places) {
     this.graph = graph;
     this.places = places;
     this.choice = new byte[places.count()];

@@ -62,7 +62,7 @@ final class StretchGraph {
   }
 
   /** Weighs the breaths themselves, and what it costs to pass one by. */
-  void weigh(Places places) {
+  void weigh(BreathPlaces places) {
     for (int node = 1; node < nodes(); node++) {
       int at = node * PackedCost.WIDTH;
       System.arraycopy(skipped, at - PackedCost.WIDTH, skipped, at, PackedCost.WIDTH);

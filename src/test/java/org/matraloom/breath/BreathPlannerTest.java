@@ -14,6 +14,17 @@ class BreathPlannerTest {
 
   private static final BreathSettings STUDY = BreathSettings.study();
 
+  /**
+   * What rings at the end is a part of the last stretch: 1 + 8 matras of 250 ms after 4 of them.
+   */
+  @Test
+  void theLastSolluRingsInTheLastStretch() {
+    Composition song =
+        new Pieces().phrase("Song", "ta-ka-di-mi tom ; ; ; ;").say("Song", 1, 4).at(60);
+    BreathPlan plan = BreathPlanner.plan(Performance.of(song), STUDY);
+    assertEquals(Ratio.of(13, 4), plan.stretches().get(0).seconds());
+  }
+
   @Test
   void noPlanBreaksALimitAtAnyTempo() {
     int plans = 0;

@@ -61,6 +61,25 @@ class BreathRulesTest {
     assertTrue(free > 500 && excused > 5 && near > 20 && inHand > 100, counted());
   }
 
+  @Test
+  void whatIsToRingOutIsNeverCut() throws IOException {
+    int whole = 0;
+    for (Composition sample : samples()) {
+      for (int tempo = 30; tempo <= 120; tempo += 15) {
+        Performance performance = Performance.of(sample.at(Tempo.of(tempo)));
+        for (BreathSettings.Way way : BreathSettings.Way.values()) {
+          BreathSettings settings = STUDY.withCutKarvai(false).by(way);
+          for (Breath breath : BreathPlanner.plan(performance, settings).breaths()) {
+            assertEquals(Breath.Source.SILENCE, breath.air().source(), sample.title());
+            assertEquals(0, breath.air().cutBeats().signum(), sample.title());
+            whole++;
+          }
+        }
+      }
+    }
+    assertTrue(whole > 10, "breaths in silence: " + whole);
+  }
+
   private String counted() {
     return List.of(plans, inside, followed, free, excused, near, inHand).toString();
   }

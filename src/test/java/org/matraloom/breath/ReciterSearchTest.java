@@ -177,6 +177,36 @@ class ReciterSearchTest {
         several + ", " + impossible + ", " + choices);
   }
 
+  /** Twelve rounds of 720 matras in three nadais: the search comes to its end. */
+  @Test
+  void aLongPieceIsSearchedToTheEnd() {
+    Pieces pieces = new Pieces();
+    StringBuilder song = new StringBuilder();
+    for (int line = 0; line < 12; line++) {
+      String name = "Line" + (char) ('A' + line);
+      String half = " ta-ka-di-mi".repeat(3 + line % 3) + " ta , di-gi na tom ,";
+      pieces.phrase(name, half + half + " ,".repeat(line % 4));
+      song.append(name).append(' ');
+    }
+    String mora =
+        "ta-ka-di-mi ta-ka-di-gi-na-tom , , ".repeat(2) + "ta-ka-di-mi ta-ka-di-gi-na-tom";
+    pieces.phrase("Weir", mora);
+    pieces.phrase("Song", song + "Weir , , Weir , , Weir");
+    Composition piece = pieces.say("Song", 4, 4).say("Song", 4, 3).say("Song", 4, 5).at(90);
+    assertTrue(Performance.of(piece).rounds().get(0).sollus() > 450);
+    for (int tempo = 50; tempo <= 120; tempo += 10) {
+      Tempo beat = Tempo.of(tempo);
+      Voice voice = VoiceReader.read(Performance.of(piece.at(beat))).orElseThrow();
+      List<Candidate> candidates = Candidate.of(voice, beat, STUDY);
+      StretchGraph graph = new StretchGraph(voice, beat, STUDY, candidates);
+      BreathPlaces places = new BreathPlaces(candidates, voice);
+      graph.weigh(places);
+      ReciterSearch search = new ReciterSearch(graph, places);
+      assertTrue(search.path().size() > 100, "at " + tempo);
+      assertTrue(search.isProven(), "at " + tempo);
+    }
+  }
+
   /** The table of the docs is the table of the program. */
   @Test
   void theDocsNameTheTermsInTheirOrder() throws java.io.IOException {

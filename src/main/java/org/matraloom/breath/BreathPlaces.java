@@ -11,14 +11,14 @@ import java.util.Set;
  *
  * <p>A breath that would crowd a change of nadai stands for itself, so that it can be left out.
  */
-final class Places {
+final class BreathPlaces {
 
   private final int[] place;
   private final int[] members;
   private final boolean[] asked;
   private final boolean[] first;
 
-  Places(List<Candidate> candidates, Voice voice) {
+  BreathPlaces(List<Candidate> candidates, Voice voice) {
     this.place = new int[candidates.size()];
     Map<Object, Integer> numbers = new HashMap<>();
     for (int at = 0; at < place.length; at++) {
