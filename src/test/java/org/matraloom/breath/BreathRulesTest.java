@@ -51,11 +51,11 @@ class BreathRulesTest {
 
   @Test
   void threeHundredPiecesKeepTheRules() {
-    for (int seed = 0; seed < 300; seed++) {
-      Composition piece = Pieces.korvai(10_000 + seed);
+    for (int number = 0; number < 300; number++) {
+      Composition piece = Pieces.korvai(10_000 + number);
       check(piece);
-      check(piece.at(Tempo.of(40 + seed % 9 * 10)));
-      check(inNadai(piece, 3 + seed % 7).at(Tempo.of(120 - seed % 9 * 10)));
+      check(piece.at(Tempo.of(40 + number % 9 * 10)));
+      check(inNadai(piece, 3 + number % 7).at(Tempo.of(120 - number % 9 * 10)));
     }
     assertTrue(plans == 900 && inside > 5 && followed > 1_000, counted());
     assertTrue(free > 500 && excused > 5 && near > 20 && inHand > 100, counted());

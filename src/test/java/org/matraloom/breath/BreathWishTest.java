@@ -107,20 +107,20 @@ class BreathWishTest {
   void aKeptPlanAsksForAllOfItsBreathsAndIsTheSamePlan() {
     int breaths = 0;
     int same = 0;
-    for (int seed = 0; seed < 120; seed++) {
-      Composition piece = Pieces.korvai(50_000 + seed);
+    for (int number = 0; number < 120; number++) {
+      Composition piece = Pieces.korvai(50_000 + number);
       BreathPlan plan = BreathPlanner.plan(Performance.of(piece), STUDY);
       KeptPlan kept = KeptPlan.of(plan);
       Composition marked = Edit.all(piece, kept.edits());
       assertEquals(beats(plan).size() + kept.added().size(), beats(kept.asked()).size());
-      assertTrue(beats(kept.asked()).containsAll(beats(plan)), "piece " + seed);
+      assertTrue(beats(kept.asked()).containsAll(beats(plan)), "piece " + number);
       Voice voice = VoiceReader.read(Performance.of(marked)).orElseThrow();
       Set<Ratio> asked =
           voice.stops().stream()
               .filter(VoiceStop::isAsked)
               .map(stop -> stop.last().beat())
               .collect(Collectors.toSet());
-      assertTrue(asked.containsAll(beats(plan)), "piece " + seed);
+      assertTrue(asked.containsAll(beats(plan)), "piece " + number);
       breaths += plan.breaths().size();
       same += kept.added().isEmpty() ? 1 : 0;
     }

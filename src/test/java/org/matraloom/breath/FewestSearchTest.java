@@ -93,8 +93,8 @@ class FewestSearchTest {
     int possible = 0;
     int impossible = 0;
     long choices = 0;
-    for (long seed = 0; possible + impossible < 500; seed++) {
-      Composition piece = Pieces.random(seed);
+    for (long number = 0; possible + impossible < 500; number++) {
+      Composition piece = Pieces.random(number);
       Performance performance = Performance.of(piece);
       Voice voice = VoiceReader.read(performance).orElseThrow();
       long ways =
@@ -107,9 +107,9 @@ class FewestSearchTest {
       EveryChoice every = new EveryChoice(piece);
       choices += every.choices;
       BreathPlan plan = BreathPlanner.plan(performance, FEWEST);
-      assertEquals(every.best != Long.MAX_VALUE, plan.isPossible(), "piece " + seed);
+      assertEquals(every.best != Long.MAX_VALUE, plan.isPossible(), "piece " + number);
       if (plan.isPossible()) {
-        assertEquals(every.best, plan.cost().of(PlanTerm.UNEVEN), "piece " + seed);
+        assertEquals(every.best, plan.cost().of(PlanTerm.UNEVEN), "piece " + number);
         possible++;
       } else {
         impossible++;

@@ -97,8 +97,8 @@ final class Pieces {
    * A korvai of one to three rounds at 40 to 120 beats a minute: lines with and without karvais, a
    * mora with or without gaps, at times a mora within it, and at times a wish about breath.
    */
-  static Composition korvai(long seed) {
-    SplittableRandom random = new SplittableRandom(seed);
+  static Composition korvai(long number) {
+    SplittableRandom random = new SplittableRandom(number);
     Pieces pieces = new Pieces();
     int lines = random.nextInt(1, 4);
     StringBuilder song = new StringBuilder();

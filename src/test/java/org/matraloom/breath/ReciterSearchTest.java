@@ -3,6 +3,9 @@ package org.matraloom.breath;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -159,14 +162,14 @@ class ReciterSearchTest {
     int several = 0;
     int impossible = 0;
     long choices = 0;
-    for (long seed = 0; checked < 500; seed++) {
-      Composition piece = Pieces.korvai(seed);
+    for (long number = 0; checked < 500; number++) {
+      Composition piece = Pieces.korvai(number);
       EveryChoice every = new EveryChoice(piece);
       if (every.count() < 2 || every.count() > 8) {
         continue;
       }
       BreathPlan plan = BreathPlanner.plan(Performance.of(piece), STUDY);
-      assertEquals(every.best(), plan.cost().amounts(), "piece " + seed);
+      assertEquals(every.best(), plan.cost().amounts(), "piece " + number);
       checked++;
       several += every.count() > 4 ? 1 : 0;
       impossible += plan.isPossible() ? 0 : 1;
@@ -209,8 +212,8 @@ class ReciterSearchTest {
 
   /** The table of the docs is the table of the program. */
   @Test
-  void theDocsNameTheTermsInTheirOrder() throws java.io.IOException {
-    String page = java.nio.file.Files.readString(java.nio.file.Path.of("docs", "breathing.md"));
+  void theDocsNameTheTermsInTheirOrder() throws IOException {
+    String page = Files.readString(Path.of("docs", "breathing.md"));
     List<String> rows =
         page.substring(page.indexOf("<!-- terms"))
             .lines()
