@@ -97,7 +97,7 @@ public record FitAdvice(Change change, FitAnswer answer) {
   private static void otherEduppus(FitProblem problem, List<FitAdvice> advice) {
     Ratio start = problem.starts().get(0);
     Ratio eduppu = problem.eduppus().get(0);
-    Reach reach = Reach.of(problem, problem.plans().get(0), start, eduppu);
+    LandingGrid reach = LandingGrid.of(problem, problem.plans().get(0), start, eduppu);
     if (reach.isPossible()) {
       return;
     }

@@ -66,7 +66,7 @@ public final class FitSearch {
       FitProblem problem, RoundPlan plan, int matras, int wait, Pair pair) {
     int waited = plan.hasOpenWait() ? wait : 0;
     Performance performance =
-        Trial.of(problem.avartana(), plan, matras, waited, pair.start(), pair.eduppu());
+        TriedAnswer.of(problem.avartana(), plan, matras, waited, pair.start(), pair.eduppu());
     if (!Landing.of(performance).lands()) {
       throw new IllegalStateException(
           "the sum and the trial disagree for " + matras + " matras in " + plan);

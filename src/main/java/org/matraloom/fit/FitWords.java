@@ -114,7 +114,7 @@ public final class FitWords {
 
   private static String why(FitProblem problem, RoundPlan plan, Ratio eduppu) {
     Ratio start = problem.starts().get(0);
-    Reach reach = Reach.of(problem, plan, start, eduppu);
+    LandingGrid reach = LandingGrid.of(problem, plan, start, eduppu);
     String place = PlaceWords.place(problem.avartana(), eduppu, 1);
     String from = PlaceWords.place(problem.avartana(), start, 1);
     if (problem.matras().isFixed() && !plan.hasOpenWait()) {

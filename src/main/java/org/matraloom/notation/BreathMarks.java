@@ -1,7 +1,7 @@
 package org.matraloom.notation;
 
 import java.util.List;
-import org.matraloom.notation.Token.Kind;
+import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Element;
 import org.matraloom.score.Sequence;
 
@@ -12,7 +12,7 @@ final class BreathMarks {
 
   /** Reads a mark whose first sign has been taken; it speaks of the sollu before it. */
   static void read(Token token, Cursor cursor, List<Element> elements, Problems problems) {
-    boolean forbids = cursor.is(Kind.BANG) && cursor.peek().tight();
+    boolean forbids = cursor.is(TokenKind.BANG) && cursor.peek().tight();
     if (forbids) {
       cursor.next();
     }
@@ -27,8 +27,8 @@ final class BreathMarks {
 
   /** A word that follows a mark without a space was meant otherwise. */
   static void checkSpace(Token before, Token token, Problems problems) {
-    boolean mark = before.is(Kind.BREATH) || before.is(Kind.BANG);
-    if (mark && token.tight() && (token.is(Kind.WORD) || token.is(Kind.NAME))) {
+    boolean mark = before.is(TokenKind.BREATH) || before.is(TokenKind.BANG);
+    if (mark && token.tight() && (token.is(TokenKind.WORD) || token.is(TokenKind.NAME))) {
       PhraseMistakes.apostrophe(before, token, problems);
     }
   }

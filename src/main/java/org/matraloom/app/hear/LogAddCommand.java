@@ -17,11 +17,11 @@ import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.LogOptions;
 import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.UserError;
-import org.matraloom.log.Entry;
 import org.matraloom.log.History;
+import org.matraloom.log.LogEntry;
 import org.matraloom.log.PracticeLog;
 import org.matraloom.log.VoicedTime;
-import org.matraloom.notation.Nearest;
+import org.matraloom.notation.MeantWord;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -95,7 +95,7 @@ final class LogAddCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     requireSense();
-    Entry entry = entry();
+    LogEntry entry = entry();
     PracticeLog log = place.log();
     History before = log.read();
     log.append(entry);
@@ -106,7 +106,7 @@ final class LogAddCommand implements Callable<Integer> {
     }
     meant(before).ifPresent(near -> tellOf(near, out));
     if (voicedMinutes > 0) {
-      List<Entry> entries = new ArrayList<>(before.entries());
+      List<LogEntry> entries = new ArrayList<>(before.entries());
       entries.add(entry);
       VoicedTime.of(new History(entries, List.of()), OffsetDateTime.now())
           .reminder()
@@ -118,7 +118,7 @@ final class LogAddCommand implements Callable<Integer> {
   /** A piece of the log whose title is nearly that of a new one. */
   private Optional<String> meant(History before) {
     List<String> known = before.pieces();
-    return known.contains(piece) ? Optional.empty() : Nearest.of(piece, known);
+    return known.contains(piece) ? Optional.empty() : MeantWord.of(piece, known);
   }
 
   private void tellOf(String near, PrintWriter out) {
@@ -150,11 +150,11 @@ final class LogAddCommand implements Callable<Integer> {
     return clean || missed;
   }
 
-  private Entry entry() {
+  private LogEntry entry() {
     try {
-      return new Entry(
+      return new LogEntry(
           when(),
-          Entry.Kind.NOTE,
+          LogEntry.Kind.NOTE,
           piece,
           number(tempo),
           isJudged() && round == null ? Optional.of(clean) : Optional.empty(),
@@ -162,7 +162,7 @@ final class LogAddCommand implements Callable<Integer> {
           voicedMinutes * MINUTE,
           round == null
               ? List.of()
-              : List.of(new Entry.RoundEntry(round, nadai == null ? 0 : nadai, tempo, clean)),
+              : List.of(new LogEntry.RoundEntry(round, nadai == null ? 0 : nadai, tempo, clean)),
           Optional.empty(),
           remark);
     } catch (IllegalArgumentException outOfRange) {

@@ -13,7 +13,7 @@ import org.matraloom.breath.EndingBreaths;
 import org.matraloom.form.Ending;
 import org.matraloom.form.EndingChoice;
 import org.matraloom.form.Endings;
-import org.matraloom.form.Filling;
+import org.matraloom.form.GivenPurvanga;
 import org.matraloom.score.Composition;
 import org.matraloom.score.PlainWords;
 import org.matraloom.time.Tempo;
@@ -74,7 +74,7 @@ public final class EndingsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Filling filling = new Filling(matras, lines);
+    GivenPurvanga filling = new GivenPurvanga(matras, lines);
     check(filling.left());
     Tempo beat = new Tempo(tempo.value());
     List<EndingChoice> ranked =
@@ -107,7 +107,7 @@ public final class EndingsCommand implements Callable<Integer> {
     }
   }
 
-  private void print(EndingChoice choice, Filling filling, PrintWriter out) {
+  private void print(EndingChoice choice, GivenPurvanga filling, PrintWriter out) {
     Ending ending = choice.ending();
     List<String> notes = new ArrayList<>();
     if (ending.form() != Ending.Form.EQUAL) {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.UserError;
-import org.matraloom.form.Turn;
+import org.matraloom.form.KoraippuTurn;
 import org.matraloom.form.Yati;
 import org.matraloom.form.YatiProposals;
 import picocli.CommandLine.Command;
@@ -93,7 +93,7 @@ public final class ProposeCommand implements Callable<Integer> {
   }
 
   private int turns(PrintWriter out) {
-    for (Turn each : Turn.halving(turn, group)) {
+    for (KoraippuTurn each : KoraippuTurn.halving(turn, group)) {
       out.printf(
           "%d = %d x %d + %d: gap of %d%n",
           each.matras(), each.groups(), group, each.gapMatras(), each.gapMatras());
