@@ -132,7 +132,7 @@ public record Structure(String phrase, List<Line> purvanga, List<Line> uttaranga
     boolean quiet = false;
     for (Element element : body) {
       boolean isQuiet = element instanceof Element.Karvai || element instanceof Element.Silence;
-      if (element instanceof Element.Bar) {
+      if (element instanceof Element.Timeless) {
         continue;
       }
       boolean word = element instanceof Element.Word;
@@ -180,7 +180,7 @@ public record Structure(String phrase, List<Line> purvanga, List<Line> uttaranga
   }
 
   private static boolean isThreefold(List<Element> elements) {
-    List<Element> said = elements.stream().filter(e -> !(e instanceof Element.Bar)).toList();
+    List<Element> said = elements.stream().filter(e -> !(e instanceof Element.Timeless)).toList();
     Optional<Threefold> ending = Threefold.ending(said);
     return ending.isPresent() && ending.get().from() == 0 || isGraded(said);
   }

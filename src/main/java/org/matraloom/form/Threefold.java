@@ -31,7 +31,7 @@ public record Threefold(int from, Element statement, int karvai, int lastKarvai,
         int to = from + found.get().elements();
         boolean ends =
             body.subList(to, body.size()).stream()
-                .allMatch(rest -> isKarvai(rest) || rest instanceof Element.Bar);
+                .allMatch(rest -> isKarvai(rest) || rest instanceof Element.Timeless);
         return ends ? found : Optional.empty();
       }
     }
@@ -48,13 +48,13 @@ public record Threefold(int from, Element statement, int karvai, int lastKarvai,
       }
       int karvai = ownKarvai(body.get(at));
       at++;
-      while (time < TIMES && at < body.size() && isKarvai(body.get(at))) {
-        karvai += ((Element.Karvai) body.get(at)).matras();
+      while (time < TIMES && at < body.size() && isInGap(body.get(at))) {
+        karvai += body.get(at) instanceof Element.Karvai rings ? rings.matras() : 0;
         at++;
       }
       karvais.add(karvai);
     }
-    return karvais.get(0).equals(karvais.get(1)) && !(statement instanceof Element.Bar)
+    return karvais.get(0).equals(karvais.get(1)) && !(statement instanceof Element.Timeless)
         ? Optional.of(new Threefold(from, statement, karvais.get(0), karvais.get(2), at - from))
         : Optional.empty();
   }
@@ -120,6 +120,10 @@ public record Threefold(int from, Element statement, int karvai, int lastKarvai,
 
   private static boolean isKarvai(Element element) {
     return element instanceof Element.Karvai;
+  }
+
+  private static boolean isInGap(Element element) {
+    return isKarvai(element) || element instanceof Element.BreathWish;
   }
 
   private static int ownKarvai(Element element) {

@@ -19,9 +19,7 @@ final class PhraseMistakes {
           "\u2022", "write . for a silent matra",
           "\u00bd", "write [ ] for half matras",
           "_", "write , for karvai or . for silence",
-          "'", "write - to split a word, as in tan-gu",
-          "\u2019", "write - to split a word, as in tan-gu",
-          "!", "a phrase takes no accents; take it out");
+          "!", "'! forbids a breath; a phrase takes no accents");
 
   private static final Set<String> PLAN_WORDS =
       Set.of("nadai", "gati", "kalam", "rest", "until", "perform", "beats", "matras");
@@ -59,8 +57,32 @@ final class PhraseMistakes {
                   Optional.of(
                       MEANT.getOrDefault(
                           token.text(),
-                          "a phrase takes sollus, numbers, names and , ; . [ ] ( ) xN {5: } | ||")));
+                          "a phrase takes sollus, numbers, names and , ; . ' [ ] ( ) xN {5: } | ||")));
     }
+  }
+
+  /** A wish about breath where nothing has been said yet. */
+  static void wishBeforeWords(Token token, Problems problems) {
+    problems.error(
+        token,
+        token.said() + " speaks of the sollu before it, and there is none",
+        "write it after the sollu, or its karvai, that is followed by the breath");
+  }
+
+  /** A word that follows the sign of a breath without a space. */
+  static void apostrophe(Token sign, Token word, Problems problems) {
+    problems.error(
+        sign,
+        "expected a space between " + sign.said() + " and " + word.said(),
+        "ta' ki asks for a breath after ta; to split a word write -, as in ta-ki");
+  }
+
+  /** Two wishes about one place. */
+  static void twoWishes(Token token, Problems problems) {
+    problems.error(
+        token,
+        "a place bears one breath mark",
+        "' asks for a breath there, '! forbids one; take one of them out");
   }
 
   /** A word that the lexicon cannot split. */

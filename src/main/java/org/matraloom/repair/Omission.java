@@ -52,7 +52,7 @@ record Omission(Edit.Splice edit, String words, int harm) {
     List<Element> body = composition.phrases().get(phrase).elements();
     Ratio sum = Ratio.ZERO;
     for (int to = from; to < body.size(); to++) {
-      if (body.get(to) instanceof Element.Bar) {
+      if (body.get(to) instanceof Element.Timeless) {
         return Optional.empty();
       }
       Length length = Length.of(Sequence.of(body.get(to)), composition.phrases());
@@ -82,11 +82,11 @@ record Omission(Edit.Splice edit, String words, int harm) {
 
   private static boolean isSomethingLeft(List<Element> body, int from, int to) {
     return Stream.concat(body.subList(0, from).stream(), body.subList(to, body.size()).stream())
-        .anyMatch(element -> !(element instanceof Element.Bar));
+        .anyMatch(element -> !(element instanceof Element.Timeless));
   }
 
   private static boolean endsThePhrase(List<Element> body, int to) {
-    return body.subList(to, body.size()).stream().allMatch(Element.Bar.class::isInstance);
+    return body.subList(to, body.size()).stream().allMatch(Element.Timeless.class::isInstance);
   }
 
   private static int harm(List<Element> run, boolean endsThePhrase) {

@@ -38,7 +38,7 @@ public final class ReadAloud {
       }
       line(opening(row), out);
       for (Cell cell : row.cells()) {
-        line(beat(cell, row, words), out);
+        line(beat(cell, words), out);
       }
       for (RoundPart part : row.parts()) {
         line(sum(part), out);
@@ -59,13 +59,8 @@ public final class ReadAloud {
         : "Phrase " + row.label() + ", in avartana " + row.number() + ".";
   }
 
-  private static String beat(Cell cell, Row row, SheetWords words) {
-    boolean breathes = row.breathesIn(cell);
-    return words.beat(cell)
-        + ": "
-        + BeatWords.of(cell.marks())
-        + (breathes ? "; breathe" : "")
-        + ".";
+  private static String beat(Cell cell, SheetWords words) {
+    return words.beat(cell) + ": " + BeatWords.of(cell.marks()) + ".";
   }
 
   private static String sum(RoundPart part) {

@@ -3,6 +3,7 @@ package org.matraloom.app.prove;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
+import org.matraloom.form.Joints;
 import org.matraloom.form.Structure;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
@@ -26,6 +27,7 @@ final class StructureText {
     for (String phrase : phrases) {
       Span.Round first = rounds.stream().filter(r -> r.phrase().equals(phrase)).findFirst().get();
       print(Structure.of(composition, phrase, first.nadai()), out);
+      JointsText.print(Joints.of(composition, phrase, first.nadai()), out);
     }
   }
 
