@@ -4,12 +4,16 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.UserError;
+import org.matraloom.kanakku.FalseClaim;
 import org.matraloom.kanakku.PlaceWords;
 import org.matraloom.notation.TalaReader;
 import org.matraloom.repair.Conversion;
+import org.matraloom.repair.ConversionWish;
 import org.matraloom.repair.Repair;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
@@ -30,6 +34,7 @@ import picocli.CommandLine.Spec;
     description = {
       "Take a score over into another nadai or tala.",
       "Told are what happens as it stands, and every way to make it land.",
+      "--nadai, --tala and --same-place may be given together: all of them are obeyed.",
       "Without an option: all usual versions, a line each."
     },
     footer = {"", "Example: matraloom convert samples-synth/monsoon-ledger.loom --nadai 3"})
@@ -55,17 +60,23 @@ public final class ConvertCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     WrittenPiece piece = WrittenPiece.read(file, command);
     PrintWriter out = command.commandLine().getOut();
-    if (nadai == null && tala == null && !samePlace) {
+    ConversionWish wish = wish();
+    if (wish.isEmpty()) {
       options.refuseApply();
       Conversion.versions(piece.composition()).forEach(version -> out.println(line(version)));
       return ExitCode.DONE;
     }
-    Conversion version = version(piece.composition());
+    Conversion version = Conversion.of(piece.composition(), wish);
+    if (options.number().equals(OptionalInt.of(0))) {
+      new RepairList(List.of(), options).write(piece, version.edits(), version.words(), out);
+      return ExitCode.DONE;
+    }
     RepairList list =
         new RepairList(
             version.repairs(piece.composition(), Lexicon.standard(), RepairList.talas()), options);
     if (options.number().isPresent()) {
-      apply(options.number().getAsInt(), piece, version, list, out);
+      Repair chosen = list.repair(options.number().getAsInt());
+      list.write(piece, chosen.edits(), version.words() + "; " + chosen.words(), out);
       return ExitCode.DONE;
     }
     out.println(line(version));
@@ -74,33 +85,19 @@ public final class ConvertCommand implements Callable<Integer> {
     return ExitCode.DONE;
   }
 
-  private Conversion version(Composition piece) {
-    if (nadai != null) {
-      if (nadai < 1 || nadai > Composition.HIGHEST_NADAI) {
-        throw new UserError("--nadai is 1 to " + Composition.HIGHEST_NADAI + ", given " + nadai);
-      }
-      return Conversion.toNadai(piece, nadai);
-    } else if (tala != null) {
-      TalaReader.Result result = TalaReader.read(tala);
-      Tala other =
-          result
-              .tala()
-              .orElseThrow(
-                  () -> new UserError("--tala " + tala + ": " + result.fault().get().message()));
-      return Conversion.toTala(piece, other);
+  private ConversionWish wish() {
+    if (nadai != null && (nadai < 1 || nadai > Composition.HIGHEST_NADAI)) {
+      throw new UserError("--nadai is 1 to " + Composition.HIGHEST_NADAI + ", given " + nadai);
     }
-    return Conversion.eduppuToEduppu(piece);
+    return new ConversionWish(
+        Optional.ofNullable(nadai), Optional.ofNullable(tala).map(ConvertCommand::tala), samePlace);
   }
 
-  private static void apply(
-      int number, WrittenPiece piece, Conversion version, RepairList list, PrintWriter out)
-      throws IOException {
-    if (number == 0) {
-      list.write(piece, version.edits(), version.words(), out);
-    } else {
-      Repair chosen = list.repair(number);
-      list.write(piece, chosen.edits(), version.words() + "; " + chosen.words(), out);
-    }
+  private static Tala tala(String name) {
+    TalaReader.Result result = TalaReader.read(name);
+    return result
+        .tala()
+        .orElseThrow(() -> new UserError("--tala " + name + ": " + result.fault().get().message()));
   }
 
   private static String line(Conversion version) {
@@ -110,6 +107,9 @@ public final class ConvertCommand implements Callable<Integer> {
         + ": "
         + PlaceWords.beats(version.landing().beats())
         + ", "
-        + MissWords.of(version.landing().missBeats(), last);
+        + MissWords.of(version.landing().missBeats(), last)
+        + (FalseClaim.in(version.landing().performance()).isEmpty()
+            ? ""
+            : "; some bars then have to move");
   }
 }
