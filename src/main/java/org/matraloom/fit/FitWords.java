@@ -1,6 +1,5 @@
 package org.matraloom.fit;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.matraloom.kanakku.Entrance;
@@ -35,7 +34,8 @@ public final class FitWords {
    * @return for example "80 matras: 20 + 20 + 16 = 56 beats = 7 avartanas"
    */
   public static String line(FitAnswer answer, FitProblem problem) {
-    boolean placesFixed = problem.starts().size() == 1 && problem.eduppus().size() == 1;
+    boolean placesFixed =
+        problem.starts() instanceof Places.Named && problem.eduppus() instanceof Places.Named;
     return length(answer, problem.plans().size() > 1)
         + ": "
         + sum(answer)
@@ -65,10 +65,14 @@ public final class FitWords {
   private static String hard(FitAnswer answer) {
     Avartana avartana = answer.performance().composition().avartana();
     return answer.changesInsideABeat().stream()
-        .map(Entrance::round)
-        .map(r -> PlaceWords.place(avartana, r.startBeat(), r.matrasPerBeat()))
-        .map(place -> "; hard: the nadai changes inside a beat (" + place + ")")
-        .collect(Collectors.joining());
+            .map(Entrance::round)
+            .map(r -> PlaceWords.place(avartana, r.startBeat(), r.matrasPerBeat()))
+            .map(place -> "; hard: the nadai changes inside a beat (" + place + ")")
+            .collect(Collectors.joining())
+        + answer.roundsOffTheClaps().stream()
+            .map(Entrance::round)
+            .map(r -> "; hardly playable: no matra of round " + r.number() + " meets a clap")
+            .collect(Collectors.joining());
   }
 
   private static int last(FitAnswer answer) {
@@ -100,46 +104,56 @@ public final class FitWords {
    * Why nothing in the asked ranges lands.
    *
    * @param problem a problem without an answer
-   * @return one or more sentences, one for each plan and wished landing, at most four
+   * @return one or more sentences, one for each plan, at most four
    */
   public static List<String> why(FitProblem problem) {
-    List<String> reasons = new ArrayList<>();
-    for (RoundPlan plan : problem.plans()) {
-      for (Ratio eduppu : problem.eduppus()) {
-        reasons.add(why(problem, plan, eduppu));
-      }
-    }
-    return reasons.stream().distinct().limit(MOST_REASONS).toList();
+    return problem.plans().stream()
+        .map(plan -> plan + ": " + why(problem, plan))
+        .limit(MOST_REASONS)
+        .toList();
   }
 
-  private static String why(FitProblem problem, RoundPlan plan, Ratio eduppu) {
-    Ratio start = problem.starts().get(0);
-    Reach reach = Reach.of(problem, plan, start, eduppu);
-    String place = PlaceWords.place(problem.avartana(), eduppu, 1);
-    String from = PlaceWords.place(problem.avartana(), start, 1);
-    if (problem.matras().isFixed() && !plan.hasOpenWait()) {
-      return plan
-          + ": "
-          + problem.matras().low()
-          + " matras from "
-          + from
-          + " do not end on "
-          + place
-          + ".";
+  private static String why(FitProblem problem, RoundPlan plan) {
+    String from =
+        problem.starts() instanceof Places.Named
+            ? "from " + place(problem.starts(), problem, plan)
+            : "from no matra of the first round";
+    String to =
+        problem.eduppus() instanceof Places.Named
+            ? place(problem.eduppus(), problem, plan)
+            : "a matra of a round or a quarter of a beat";
+    boolean fixed = problem.matras().isFixed();
+    String matras = PlaceWords.matras(Ratio.of(problem.matras().low()));
+    if (fixed && !plan.hasOpenWait()) {
+      boolean open = !(problem.starts() instanceof Places.Named);
+      return matras + " " + from + (open ? " end on " : " do not end on ") + to + ".";
     }
+    Reach reach = Reach.of(problem, plan);
     if (reach.isPossible()) {
-      return plan + ": possible, but not inside the lengths asked for.";
+      return "possible, but not inside the lengths asked for.";
     }
-    return plan
-        + ": impossible with whole matras. From "
-        + from
-        + " the end can only fall on "
-        + grid(reach.stepBeats())
+    return (fixed
+            ? "impossible with " + matras + ", however many whole matras the wait has"
+            : "impossible with whole matras")
+        + ". The end can only fall on "
+        + grid(reach, problem.eduppus().of(plan, problem.avartana()).get(0))
         + ", and "
-        + place
+        + to
         + " lies "
         + PlaceWords.beats(reach.beyondStep())
         + " past one of these places.";
+  }
+
+  private static String place(Places places, FitProblem problem, RoundPlan plan) {
+    Ratio place = places.of(plan, problem.avartana()).get(0);
+    return PlaceWords.place(problem.avartana(), place, 1);
+  }
+
+  private static String grid(Reach reach, Ratio eduppu) {
+    boolean onDivisions = eduppu.minus(reach.beyondStep()).dividedBy(reach.stepBeats()).isWhole();
+    return onDivisions
+        ? grid(reach.stepBeats())
+        : "places " + PlaceWords.beats(reach.stepBeats()) + " apart";
   }
 
   private static String grid(Ratio step) {

@@ -37,8 +37,13 @@ public record RoundPlan(List<Part> parts) {
         check("kalam", kalam, Composition.HIGHEST_KALAM);
       }
 
-      Ratio matraBeats() {
-        return Ratio.of(1, (long) nadai * Composition.density(kalam));
+      /**
+       * The matras of a beat.
+       *
+       * @return nadai times the density of the kalam
+       */
+      public int matrasPerBeat() {
+        return nadai * Composition.density(kalam);
       }
     }
 
@@ -123,7 +128,9 @@ public record RoundPlan(List<Part> parts) {
    * @return beats, positive
    */
   public Ratio beatsPerMatra() {
-    return rounds().stream().map(Part.Round::matraBeats).reduce(Ratio.ZERO, Ratio::plus);
+    return rounds().stream()
+        .map(round -> Ratio.of(1, round.matrasPerBeat()))
+        .reduce(Ratio.ZERO, Ratio::plus);
   }
 
   /**

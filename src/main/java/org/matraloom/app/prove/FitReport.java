@@ -13,6 +13,7 @@ import org.matraloom.fit.FitProblem;
 import org.matraloom.fit.FitResult;
 import org.matraloom.fit.FitSearch;
 import org.matraloom.fit.FitWords;
+import org.matraloom.fit.Places;
 import org.matraloom.fit.RoundPlan;
 import org.matraloom.kanakku.PlaceWords;
 import org.matraloom.schedule.SpokenLeadIn;
@@ -94,11 +95,12 @@ final class FitReport {
         + ":";
   }
 
-  private String place(List<Ratio> places) {
-    RoundPlan.Part.Round first = problem.plans().get(0).rounds().get(0);
-    return places.size() > 1
-        ? "any place"
-        : PlaceWords.place(problem.avartana(), places.get(0), first.nadai());
+  private String place(Places places) {
+    RoundPlan plan = problem.plans().get(0);
+    return places instanceof Places.Named named
+        ? PlaceWords.place(
+            problem.avartana(), named.places().get(0), plan.rounds().get(0).matrasPerBeat())
+        : "any place";
   }
 
   private void printJson(PrintWriter out) throws IOException {
@@ -136,6 +138,7 @@ final class FitReport {
     }
     generator.writeEndArray();
     generator.writeBooleanField("changesInsideABeat", !answer.changesInsideABeat().isEmpty());
+    generator.writeBooleanField("hardlyPlayable", answer.isHardlyPlayable());
     generator.writeEndObject();
   }
 }
