@@ -3,6 +3,7 @@ package org.matraloom.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.matraloom.kanakku.PlaceWords;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Step;
 import org.matraloom.time.Ratio;
@@ -215,7 +216,7 @@ public record RoundPlan(List<Part> parts) {
   /**
    * Writes the plan as it is typed.
    *
-   * @return "4-4-5", "4-4-(?n5)-5" or "4k2-(1/2 beats)-3"
+   * @return "4-4-5", "4-4-(?n5)-5" or "4k2-(1/2 beat)-3"
    */
   @Override
   public String toString() {
@@ -226,7 +227,7 @@ public record RoundPlan(List<Part> parts) {
     if (part instanceof Part.Round round) {
       return round.nadai() + (round.kalam() == 1 ? "" : "k" + round.kalam());
     } else if (part instanceof Part.Wait wait) {
-      return "(" + wait.beats().toMixed() + " beats)";
+      return "(" + PlaceWords.beats(wait.beats()) + ")";
     }
     return "(?n" + ((Part.OpenWait) part).nadai() + ")";
   }

@@ -60,10 +60,11 @@ public final class PlaceWords {
    * A number of beats.
    *
    * @param beats the number, not negative
-   * @return "1 beat", "1/2 beat" or "3 1/5 beats"
+   * @return "0 beats", "1/2 beat", "1 beat" or "3 1/5 beats"
    */
   public static String beats(Ratio beats) {
-    return beats.toMixed() + (beats.compareTo(Ratio.ONE) <= 0 ? " beat" : " beats");
+    boolean one = beats.signum() > 0 && beats.compareTo(Ratio.ONE) <= 0;
+    return beats.toMixed() + (one ? " beat" : " beats");
   }
 
   /**
@@ -88,10 +89,11 @@ public final class PlaceWords {
    * A number of matras.
    *
    * @param matras the number, not negative
-   * @return "1 matra", "1/2 matra" or "16 matras"
+   * @return "0 matras", "1/2 matra", "1 matra" or "16 matras"
    */
   public static String matras(Ratio matras) {
-    return matras.toMixed() + (matras.compareTo(Ratio.ONE) <= 0 ? " matra" : " matras");
+    boolean one = matras.signum() > 0 && matras.compareTo(Ratio.ONE) <= 0;
+    return matras.toMixed() + (one ? " matra" : " matras");
   }
 
   private static String ordinal(long number) {

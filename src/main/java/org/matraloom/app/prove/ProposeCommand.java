@@ -8,6 +8,8 @@ import org.matraloom.app.cli.UserError;
 import org.matraloom.form.Turn;
 import org.matraloom.form.Yati;
 import org.matraloom.form.YatiProposals;
+import org.matraloom.kanakku.PlaceWords;
+import org.matraloom.time.Ratio;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -31,6 +33,9 @@ import picocli.CommandLine.Spec;
       "  matraloom propose --turn 32 --group 7"
     })
 public final class ProposeCommand implements Callable<Integer> {
+
+  private static final int A_SCREENFUL = 18;
+  private static final int MOST = 10_000;
 
   @Spec private CommandSpec command;
 
@@ -62,6 +67,9 @@ public final class ProposeCommand implements Callable<Integer> {
       description = "The matras of a group in a turn (default ${DEFAULT-VALUE}).")
   private int group;
 
+  @Option(names = "--all", description = "List everything, not only a screenful; at most 10,000.")
+  private boolean all;
+
   @Override
   public Integer call() {
     PrintWriter out = command.commandLine().getOut();
@@ -81,22 +89,32 @@ public final class ProposeCommand implements Callable<Integer> {
   }
 
   private int lines(PrintWriter out) {
-    List<List<Integer>> proposals = YatiProposals.lines(yati, matras, count);
-    for (List<Integer> lines : proposals) {
+    int most = all ? MOST : A_SCREENFUL;
+    List<List<Integer>> proposals = YatiProposals.lines(yati, matras, count, most + 1);
+    for (List<Integer> lines : proposals.subList(0, Math.min(most, proposals.size()))) {
       out.println(LineWords.summed(lines) + ": " + LineWords.shape(lines));
     }
     if (proposals.isEmpty()) {
       out.println("No " + count + " lines of whole matras in this shape come to " + matras + ".");
       return ExitCode.CHECK_FAILED;
+    } else if (proposals.size() > most) {
+      out.println(all ? "... and more." : "... and more; --all lists them.");
     }
     return ExitCode.DONE;
   }
 
   private int turns(PrintWriter out) {
-    for (Turn each : Turn.halving(turn, group)) {
+    List<Turn> turns = Turn.halving(turn, group);
+    for (Turn each : turns) {
       out.printf(
           "%d = %d x %d + %d: gap of %d%n",
           each.matras(), each.groups(), group, each.gapMatras(), each.gapMatras());
+    }
+    if (turns.isEmpty()) {
+      out.printf(
+          "No group of %d goes into a turn of %s; give a longer --turn or a shorter --group.%n",
+          group, PlaceWords.matras(Ratio.of(turn)));
+      return ExitCode.CHECK_FAILED;
     }
     return ExitCode.DONE;
   }

@@ -1,6 +1,7 @@
 package org.matraloom.app.prove;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
@@ -33,7 +34,9 @@ import picocli.CommandLine.Spec;
 public final class RebarCommand implements Callable<Integer> {
 
   private static final int A_SCREENFUL = 64;
-  private static final int WIDEST = 34;
+  private static final int WIDEST = 30;
+  private static final int COLUMNS = 80;
+  private static final String BESIDE = "   ";
 
   @Spec private CommandSpec command;
 
@@ -96,22 +99,54 @@ public final class RebarCommand implements Callable<Integer> {
             + " beats");
     List<BeatRow> rows = BeatRow.of(round, performance);
     int shown = all ? rows.size() : Math.min(A_SCREENFUL, rows.size());
+    int widest =
+        rows.subList(0, shown).stream()
+            .map(row -> String.join(" ", row.marks()))
+            .mapToInt(String::length)
+            .filter(width -> width <= WIDEST)
+            .max()
+            .orElse(0);
     for (BeatRow row : rows.subList(0, shown)) {
-      long beat =
-          Math.floorMod(row.beat(), (long) performance.composition().avartana().beats()) + 1;
-      String line =
-          String.format(
-              "%s %3d %-14s %-" + WIDEST + "s %s",
-              row.samam() ? "||" : "  ",
-              beat,
-              row.kriya().words(),
-              String.join(" ", row.marks()),
-              onTheBeat(row));
-      out.println(line.stripTrailing());
+      print(row, performance.composition().avartana().beats(), widest, out);
     }
     if (shown < rows.size()) {
       out.println("... and " + (rows.size() - shown) + " more beats; --all shows them.");
     }
+  }
+
+  /** A remark stands beside the marks, or below them if they are too wide for that. */
+  private static void print(BeatRow row, int cycle, int widest, PrintWriter out) {
+    String head =
+        String.format(
+            "%s %3d %-14s ",
+            row.samam() ? "||" : "  ",
+            Math.floorMod(row.beat(), (long) cycle) + 1,
+            row.kriya().words());
+    String under = " ".repeat(head.length());
+    String remark = onTheBeat(row);
+    List<String> lines = lines(row.marks(), COLUMNS - head.length());
+    boolean beside = lines.size() == 1 && lines.get(0).length() <= widest;
+    String gap = beside ? " ".repeat(widest - lines.get(0).length()) + BESIDE : "";
+    out.println(head + lines.get(0) + (remark.isEmpty() || !beside ? "" : gap + remark));
+    lines.subList(1, lines.size()).forEach(line -> out.println(under + line));
+    if (!remark.isEmpty() && !beside) {
+      out.println(under + BESIDE + remark);
+    }
+  }
+
+  /** The marks in lines of a width, at least one. */
+  private static List<String> lines(List<String> marks, int width) {
+    List<String> lines = new ArrayList<>(List.of(""));
+    for (String mark : marks) {
+      int last = lines.size() - 1;
+      String longer = lines.get(last).isEmpty() ? mark : lines.get(last) + " " + mark;
+      if (longer.length() <= width) {
+        lines.set(last, longer);
+      } else {
+        lines.add(mark);
+      }
+    }
+    return lines;
   }
 
   private static String onTheBeat(BeatRow row) {

@@ -91,6 +91,17 @@ class DrillCommandTest {
     }
   }
 
+  /** 120 beats a minute at 16 matras a beat are 32 sollus a second. */
+  @Test
+  void aSpeedThatNobodySaysIsTold() throws IOException {
+    String told =
+        "Note: impossible to say: up to 32.0 sollus a second where a beat holds 16 matras.\n";
+    assertEquals(told, drill("speeds FILE --phrase Drip").err());
+    assertEquals(
+        told, drill("speeds FILE --phrase Drip --score " + folder.resolve("d.loom")).err());
+    assertEquals("", drill("loop FILE --phrase Drip --tempo 60").err());
+  }
+
   @Test
   void refusalsSayWhatIsAllowed() throws IOException {
     assertEquals(

@@ -130,7 +130,7 @@ class CheckCommandTest {
     CommandLineRun run = CommandLineRun.of("check", folder.resolve("none.loom").toString());
     assertEquals("", run.out());
     assertFalse(run.err().contains("Exception"), run.err());
-    assertTrue(run.err().contains("error: there is no such file"), run.err());
+    assertTrue(run.err().contains("none.loom: error: there is no such file"), run.err());
     assertEquals(ExitCode.BAD_INPUT, run.code());
   }
 

@@ -103,6 +103,18 @@ class ComposingCommandsTest {
     assertEquals(
         List.of("32 = 4 x 7 + 4: gap of 4", "16 = 2 x 7 + 2: gap of 2", "8 = 1 x 7 + 1: gap of 1"),
         lines("propose", "--turn", "32"));
+    assertTrue(
+        lines("propose", "--yati", "gopuccha", "--matras", "11", "--lines", "4")
+            .contains("5 + 3 + 2 + 1 = 11: gopuccha (long to short), steps -2, -1, -1"));
+    CommandLineRun short6 = CommandLineRun.of("propose", "--turn", "6", "--group", "7");
+    assertEquals(ExitCode.CHECK_FAILED, short6.code());
+    assertEquals(
+        "No group of 7 goes into a turn of 6 matras; give a longer --turn or a shorter --group.\n",
+        short6.out());
+    assertTrue(
+        CommandLineRun.of("propose", "--turn", "6", "--group", "0")
+            .err()
+            .contains("given 6 and 0"));
     CommandLineRun none =
         CommandLineRun.of("propose", "--yati", "sama", "--matras", "31", "--lines", "4");
     assertEquals(ExitCode.CHECK_FAILED, none.code());
@@ -141,6 +153,26 @@ class ComposingCommandsTest {
         CommandLineRun.of("rebar", "samples-synth/gutter-song.loom", "--round", "9")
             .err()
             .isEmpty());
+  }
+
+  /** Remarks never touch the marks, and no line is wider than a terminal. */
+  @Test
+  void remarksStandApartFromTheMarks() throws IOException {
+    Path score = folder.resolve("full.loom");
+    Files.writeString(
+        score,
+        "tala adi\nSong = dhim ; [tadiginatomtakadimitaka] , ta , dhim ta ka ta ta ta ta ta , ta\n"
+            + "perform\n  Song nadai 8\n  Song nadai 9 kalam 3\n");
+    int remarks = 0;
+    for (String round : List.of("1", "2")) {
+      CommandLineRun run = CommandLineRun.of("rebar", score.toString(), "--round", round);
+      for (String line : run.out().lines().toList()) {
+        assertTrue(line.length() <= 80, line);
+        assertTrue(!line.contains("rings over") || line.matches(".*   \\w+ rings over .*"), line);
+        remarks += line.contains("rings over") ? 1 : 0;
+      }
+    }
+    assertTrue(remarks >= 2, "remarks: " + remarks);
   }
 
   private static List<String> lines(String... arguments) {

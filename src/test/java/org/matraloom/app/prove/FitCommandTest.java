@@ -193,7 +193,18 @@ class FitCommandTest {
     assertTrue(error("fit", "--rounds", "4", "--start", "5").contains("write beat 5"));
     assertTrue(error("fit", "--rounds", "4", "--matras", "9..2").contains("given 9..2"));
     assertTrue(error("fit", "nothing-here.loom").contains("there is no such file"));
-    assertTrue(error("fit", "14 + hoopla").contains("hoopla"));
+    assertEquals(
+        """
+        the sum: error: no sollus known for "hoopla"
+        14 + hoopla
+             ^~~~~~
+        help: the nearest is toomla
+        """,
+        error("fit", " 14 + hoopla"));
+    assertTrue(
+        error("fit", "14 + 3x7", "--rounds", "5")
+            .startsWith(
+                "the sum: error: x after a bare number can mean a repeat or a hold\n14 + 3x"));
   }
 
   @Test
