@@ -3,7 +3,7 @@ package org.matraloom.fit;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.matraloom.kanakku.Entrance;
-import org.matraloom.kanakku.PlaceWords;
+import org.matraloom.kanakku.LengthWords;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Span;
 import org.matraloom.time.Ratio;
@@ -46,27 +46,23 @@ public final class FitWords {
   private static String length(FitAnswer answer, boolean withPlan) {
     String wait =
         answer.plan().hasOpenWait()
-            ? " and a wait of " + PlaceWords.matras(Ratio.of(answer.waitMatras()))
+            ? " and a rest of " + LengthWords.matras(Ratio.of(answer.waitMatras()))
             : "";
-    return PlaceWords.matras(Ratio.of(answer.matras()))
+    return LengthWords.matras(Ratio.of(answer.matras()))
         + wait
         + (withPlan ? " in " + answer.plan() : "");
   }
 
   private static String places(FitAnswer answer) {
     Avartana avartana = answer.performance().composition().avartana();
-    int first = answer.performance().rounds().get(0).matrasPerBeat();
-    return ", from "
-        + PlaceWords.place(avartana, answer.start(), first)
-        + " to "
-        + PlaceWords.place(avartana, answer.eduppu(), last(answer));
+    return ", from " + avartana.say(answer.start()) + " to " + avartana.say(answer.eduppu());
   }
 
   private static String hard(FitAnswer answer) {
     Avartana avartana = answer.performance().composition().avartana();
     return answer.changesInsideABeat().stream()
             .map(Entrance::round)
-            .map(r -> PlaceWords.place(avartana, r.startBeat(), r.matrasPerBeat()))
+            .map(round -> avartana.say(round.startBeat()))
             .map(place -> "; hard: the nadai changes inside a beat (" + place + ")")
             .collect(Collectors.joining())
         + answer.roundsOffTheClaps().stream()
@@ -75,18 +71,13 @@ public final class FitWords {
             .collect(Collectors.joining());
   }
 
-  private static int last(FitAnswer answer) {
-    List<Span.Round> rounds = answer.performance().rounds();
-    return rounds.get(rounds.size() - 1).matrasPerBeat();
-  }
-
   private static String sum(FitAnswer answer) {
     List<Span> spans = answer.performance().spans();
     String terms =
         spans.stream()
             .map(span -> span instanceof Span.Pause ? "(" + said(span) + ")" : said(span))
             .collect(Collectors.joining(" + "));
-    String beats = PlaceWords.beats(answer.beats());
+    String beats = LengthWords.beats(answer.beats());
     return (spans.size() == 1 ? beats : terms + " = " + beats) + cycles(answer);
   }
 
@@ -97,7 +88,7 @@ public final class FitWords {
   /** The length in whole avartanas and the beats left over; nothing below one avartana. */
   private static String cycles(FitAnswer answer) {
     int cycle = answer.performance().composition().avartana().beats();
-    return PlaceWords.avartanas(answer.beats(), cycle).map(" = "::concat).orElse("");
+    return LengthWords.avartanas(answer.beats(), cycle).map(" = "::concat).orElse("");
   }
 
   /**
@@ -123,7 +114,7 @@ public final class FitWords {
             ? place(problem.eduppus(), problem, plan)
             : "a matra of a round or a quarter of a beat";
     boolean fixed = problem.matras().isFixed();
-    String matras = PlaceWords.matras(Ratio.of(problem.matras().low()));
+    String matras = LengthWords.matras(Ratio.of(problem.matras().low()));
     if (fixed && !plan.hasOpenWait()) {
       boolean open = !(problem.starts() instanceof Places.Named);
       return matras + " " + from + (open ? " end on " : " do not end on ") + to + ".";
@@ -133,27 +124,27 @@ public final class FitWords {
       return "possible, but not inside the lengths asked for.";
     }
     return (fixed
-            ? "impossible with " + matras + ", however many whole matras the wait has"
+            ? "impossible with " + matras + ", however many whole matras the rest has"
             : "impossible with whole matras")
         + ". The end can only fall on "
         + grid(reach, problem.eduppus().of(plan, problem.avartana()).get(0))
         + ", and "
         + to
         + " lies "
-        + PlaceWords.beats(reach.beyondStep())
+        + LengthWords.beats(reach.beyondStep())
         + " past one of these places.";
   }
 
   private static String place(Places places, FitProblem problem, RoundPlan plan) {
     Ratio place = places.of(plan, problem.avartana()).get(0);
-    return PlaceWords.place(problem.avartana(), place, 1);
+    return problem.avartana().say(place);
   }
 
   private static String grid(Reach reach, Ratio eduppu) {
     boolean onDivisions = eduppu.minus(reach.beyondStep()).dividedBy(reach.stepBeats()).isWhole();
     return onDivisions
         ? grid(reach.stepBeats())
-        : "places " + PlaceWords.beats(reach.stepBeats()) + " apart";
+        : "places " + LengthWords.beats(reach.stepBeats()) + " apart";
   }
 
   private static String grid(Ratio step) {
@@ -169,7 +160,7 @@ public final class FitWords {
         default -> "parts of a beat as small as 1/" + step.den();
       };
     }
-    return "places " + PlaceWords.beats(step) + " apart";
+    return "places " + LengthWords.beats(step) + " apart";
   }
 
   /**
@@ -187,7 +178,7 @@ public final class FitWords {
           case LATER_EDUPPU -> "land a little later";
           case EDUPPU_TO_EDUPPU -> "start where it lands, eduppu to eduppu";
           case OTHER_START -> "another start";
-          case WAIT -> "a wait before the last round";
+          case WAIT -> "a rest before the last round";
           case LAST_NADAI -> "another last round";
         };
     return change + ": " + line(advice.answer());

@@ -3,7 +3,7 @@ package org.matraloom.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.matraloom.kanakku.PlaceWords;
+import org.matraloom.kanakku.LengthWords;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Step;
 import org.matraloom.time.Ratio;
@@ -227,7 +227,7 @@ public record RoundPlan(List<Part> parts) {
     if (part instanceof Part.Round round) {
       return round.nadai() + (round.kalam() == 1 ? "" : "k" + round.kalam());
     } else if (part instanceof Part.Wait wait) {
-      return "(" + PlaceWords.beats(wait.beats()) + ")";
+      return "(" + LengthWords.beats(wait.beats()) + ")";
     }
     return "(?n" + ((Part.OpenWait) part).nadai() + ")";
   }

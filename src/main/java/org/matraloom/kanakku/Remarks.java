@@ -111,7 +111,7 @@ public final class Remarks {
         + " ends here, but this is "
         + avartana.say(claim.atBeat())
         + ", "
-        + PlaceWords.beats(miss.signum() < 0 ? miss.negate() : miss)
+        + LengthWords.beats(miss.signum() < 0 ? miss.negate() : miss)
         + " "
         + side
         + " the end of one";

@@ -102,7 +102,7 @@ public final class ScorePrinter {
 
   static String place(Ratio beats, Avartana avartana) {
     if (beats.signum() == 0) {
-      return "sam";
+      return "samam";
     } else if (beats.signum() > 0) {
       return "beat " + beats.plus(Ratio.ONE).toMixed();
     }
@@ -140,7 +140,7 @@ public final class ScorePrinter {
       return "rest " + rest.matras() + " matras nadai " + rest.nadai();
     } else if (step instanceof Step.Until until) {
       return until.place().signum() == 0
-          ? "until sam"
+          ? "until samam"
           : "until beat " + until.place().plus(Ratio.ONE).toMixed();
     }
     throw new IllegalArgumentException("no line for " + step);

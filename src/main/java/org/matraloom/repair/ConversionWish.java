@@ -3,7 +3,7 @@ package org.matraloom.repair;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.matraloom.kanakku.PlaceWords;
+import org.matraloom.kanakku.LengthWords;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Edit;
 import org.matraloom.score.Nadai;
@@ -35,7 +35,7 @@ public record ConversionWish(Optional<Integer> nadai, Optional<Tala> tala, boole
     List<String> words = new ArrayList<>();
     nadai.ifPresent(given -> words.add("all rounds in " + Nadai.inWords(given)));
     tala.ifPresent(
-        given -> words.add("in " + given.name() + " (" + PlaceWords.beats(cycle(piece)) + ")"));
+        given -> words.add("in " + given.name() + " (" + LengthWords.beats(cycle(piece)) + ")"));
     if (samePlace) {
       words.add("started where it lands, eduppu to eduppu");
     } else if (!start(piece).equals(piece.startBeat())) {

@@ -33,7 +33,7 @@ class BreathTextTest {
         ta ka di mi ta ka di mi ta ka di mi ta ka di mi
                                                   v
         ta ka di mi ta ka di mi ta ka di mi tom , . .
-          v after the tom on beat 8 (wave): 0.50 s of silence; then 7.3 s and 29 sollus
+          v after the tom on beat 8: 0.50 s of silence; then 7.3 s and 29 sollus
 
         Round 2, Song, chatusra nadai (4), from samam
         ta ka di mi ta ka di mi ta ka di mi ta ka di mi

@@ -22,7 +22,6 @@ import org.matraloom.kanakku.Cycles;
 import org.matraloom.kanakku.Entrance;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.kanakku.Pieces;
-import org.matraloom.kanakku.PlaceWords;
 import org.matraloom.repair.Repair;
 import org.matraloom.repair.Repairs;
 import org.matraloom.schedule.LeadIn;
@@ -78,11 +77,11 @@ class FitTasksTest {
 
   @ParameterizedTest
   @CsvSource({
-    "0, 15, 'beat 5, 2nd matra'",
-    "1, 17, 'beat 4, 4th matra'",
-    "2, 19, 'beat 4, 2nd matra'",
-    "3, 21, 'beat 3, 4th matra'",
-    "4, 23, 'beat 3, 2nd matra'"
+    "0, 15, 'beat 5 1/4'",
+    "1, 17, 'beat 4 3/4'",
+    "2, 19, 'beat 4 1/4'",
+    "3, 21, 'beat 3 3/4'",
+    "4, 23, 'beat 3 1/4'"
   })
   void threeFivesWithAKarvai(int karvai, int matras, String start) {
     FitProblem problem =
@@ -97,7 +96,7 @@ class FitTasksTest {
     assertEquals(1, result.count());
     FitAnswer answer = result.answers().get(0);
     assertEquals(Ratio.of(matras, 4), answer.beats());
-    assertEquals(start, PlaceWords.place(Cycles.ADI, answer.start(), 4));
+    assertEquals(start, Cycles.ADI.say(answer.start()));
   }
 
   @Test
@@ -106,17 +105,17 @@ class FitTasksTest {
     Landing landing = Landing.of(Performance.of(piece));
     assertEquals(Ratio.of(224, 5), landing.beats());
     assertEquals(
-        "beat 5, 5th matra",
-        PlaceWords.place(Cycles.ADI, landing.performance().endBeat(), 5),
+        "beat 5 4/5",
+        Cycles.ADI.say(landing.performance().endBeat()),
         "four khanda matras after beat 5");
     Map<Repair.Kind, Repair> repairs = cheapest(piece);
     assertTrue(repairs.get(Repair.Kind.ADD).words().startsWith("add 16 matras"));
     Repair drop = repairs.get(Repair.Kind.DROP_AND_START);
     assertTrue(drop.words().startsWith("drop 4 matras"), drop::words);
-    assertTrue(drop.words().endsWith("start on beat 7 (clap)"), drop::words);
+    assertTrue(drop.words().endsWith("start on beat 7"), drop::words);
     assertEquals(
-        "wait 16 matras of khanda nadai (5), that is 3 1/5 beats, before round 3, which then begins"
-            + " on beat 4 1/5 (after the middle finger)",
+        "rest 16 matras of khanda nadai (5), that is 3 1/5 beats, before round 3, which then begins"
+            + " on beat 4 1/5; hard: the nadai changes inside a beat",
         repairs.get(Repair.Kind.WAIT).words());
     Repair alone = repairs.get(Repair.Kind.LAST_ALONE);
     assertTrue(alone.words().contains("beat 4 1/5"), alone::words);
@@ -167,9 +166,9 @@ class FitTasksTest {
       assertEquals(
           List.of(
               "4-4-5: impossible with whole matras. The end can only fall on tenths of a beat,"
-                  + " and "
+                  + " and beat 1 "
                   + quarter
-                  + " beat after samam lies 1/20 beat past one of these places."),
+                  + " lies 1/20 beat past one of these places."),
           FitWords.why(problem));
       FitAnswer sameplace = advice(problem).get(FitAdvice.Change.EDUPPU_TO_EDUPPU);
       assertEquals(80, sameplace.matras());
@@ -293,7 +292,7 @@ class FitTasksTest {
     assertEquals(Ratio.of(33), landing.matras());
     assertEquals(Ratio.of(2), landing.missMatras());
     Repair first = Repairs.of(late, Pieces.LEXICON, Pieces.talas()).get(0);
-    assertEquals("start 1 matra (1/4 beat) before samam", first.words());
+    assertEquals("start on beat 8 3/4", first.words());
     Repair cut = cheapest(late).get(Repair.Kind.DROP_AND_START);
     assertTrue(cut.words().startsWith("drop 1 matra"), cut::words);
     assertTrue(cut.words().endsWith("start on samam"), cut::words);

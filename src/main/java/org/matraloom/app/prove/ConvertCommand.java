@@ -10,7 +10,7 @@ import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.kanakku.FalseClaim;
-import org.matraloom.kanakku.PlaceWords;
+import org.matraloom.kanakku.LengthWords;
 import org.matraloom.notation.TalaReader;
 import org.matraloom.repair.Conversion;
 import org.matraloom.repair.ConversionWish;
@@ -105,7 +105,7 @@ public final class ConvertCommand implements Callable<Integer> {
     int last = rounds.get(rounds.size() - 1).matrasPerBeat();
     return version.words()
         + ": "
-        + PlaceWords.beats(version.landing().beats())
+        + LengthWords.beats(version.landing().beats())
         + ", "
         + MissWords.of(version.landing().missBeats(), last)
         + (FalseClaim.in(version.landing().performance()).isEmpty()

@@ -15,7 +15,7 @@ import org.matraloom.fit.FitSearch;
 import org.matraloom.fit.FitWords;
 import org.matraloom.fit.Places;
 import org.matraloom.fit.RoundPlan;
-import org.matraloom.kanakku.PlaceWords;
+import org.matraloom.kanakku.LengthWords;
 import org.matraloom.schedule.SpokenLeadIn;
 import org.matraloom.score.Span;
 import org.matraloom.time.Ratio;
@@ -84,10 +84,10 @@ final class FitReport {
         + " in "
         + problem.avartana().tala().name()
         + " ("
-        + PlaceWords.beats(Ratio.of(beats))
+        + LengthWords.beats(Ratio.of(beats))
         + "), "
         + (problem.matras().isFixed() ? "" : problem.matras().low() + " to ")
-        + PlaceWords.matras(Ratio.of(problem.matras().high()))
+        + LengthWords.matras(Ratio.of(problem.matras().high()))
         + ", from "
         + place(problem.starts())
         + " to "
@@ -96,10 +96,8 @@ final class FitReport {
   }
 
   private String place(Places places) {
-    RoundPlan plan = problem.plans().get(0);
     return places instanceof Places.Named named
-        ? PlaceWords.place(
-            problem.avartana(), named.places().get(0), plan.rounds().get(0).matrasPerBeat())
+        ? problem.avartana().say(named.places().get(0))
         : "any place";
   }
 

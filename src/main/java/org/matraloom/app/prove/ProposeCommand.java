@@ -8,7 +8,7 @@ import org.matraloom.app.cli.UserError;
 import org.matraloom.form.Turn;
 import org.matraloom.form.Yati;
 import org.matraloom.form.YatiProposals;
-import org.matraloom.kanakku.PlaceWords;
+import org.matraloom.kanakku.LengthWords;
 import org.matraloom.time.Ratio;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -113,7 +113,7 @@ public final class ProposeCommand implements Callable<Integer> {
     if (turns.isEmpty()) {
       out.printf(
           "No group of %d goes into a turn of %s; give a longer --turn or a shorter --group.%n",
-          group, PlaceWords.matras(Ratio.of(turn)));
+          group, LengthWords.matras(Ratio.of(turn)));
       return ExitCode.CHECK_FAILED;
     }
     return ExitCode.DONE;

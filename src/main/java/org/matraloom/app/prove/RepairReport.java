@@ -8,7 +8,7 @@ import java.util.Locale;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.Json;
 import org.matraloom.kanakku.Landing;
-import org.matraloom.kanakku.PlaceWords;
+import org.matraloom.kanakku.LengthWords;
 import org.matraloom.repair.Repair;
 import org.matraloom.schedule.SpokenLeadIn;
 import org.matraloom.score.Avartana;
@@ -67,18 +67,18 @@ final class RepairReport {
     List<Span.Round> rounds = landing.performance().rounds();
     int first = rounds.get(0).matrasPerBeat();
     return title
-        + PlaceWords.matras(rounds.get(0).matras())
+        + LengthWords.matras(rounds.get(0).matras())
         + (rounds.size() == 1 ? "" : " a round, " + rounds.size() + " rounds")
         + ", "
-        + PlaceWords.beats(landing.beats())
+        + LengthWords.beats(landing.beats())
         + " in all, from "
-        + PlaceWords.place(avartana, composition.startBeat(), first)
+        + avartana.say(composition.startBeat())
         + "; "
         + avartana.tala().name()
         + " has "
-        + PlaceWords.beats(Ratio.of(avartana.beats()))
+        + LengthWords.beats(Ratio.of(avartana.beats()))
         + " ("
-        + PlaceWords.matras(Ratio.of((long) avartana.beats() * first))
+        + LengthWords.matras(Ratio.of((long) avartana.beats() * first))
         + ").";
   }
 
@@ -86,14 +86,14 @@ final class RepairReport {
     Composition composition = piece.composition();
     List<Span.Round> rounds = landing.performance().rounds();
     int last = rounds.get(rounds.size() - 1).matrasPerBeat();
-    String eduppu = PlaceWords.place(composition.avartana(), composition.eduppuBeat(), last);
+    String eduppu = composition.avartana().say(composition.eduppuBeat());
     if (landing.lands()) {
       return "It lands as it is, on " + eduppu + ".";
     }
     boolean late = landing.missBeats().signum() > 0;
     Ratio miss = late ? landing.missBeats() : landing.missBeats().negate();
     return "It misses: it ends "
-        + PlaceWords.length(miss, last)
+        + LengthWords.length(miss, last)
         + (late ? " after " : " before ")
         + eduppu
         + ".";

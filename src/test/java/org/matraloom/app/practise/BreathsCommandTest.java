@@ -33,7 +33,7 @@ class BreathsCommandTest {
     assertEquals("", run.err());
     assertEquals(ExitCode.DONE, run.code());
     assertTrue(run.out().startsWith("Ferry Song, 60 beats a minute: 1 breath;"), run.out());
-    assertTrue(run.out().contains("  v after the tom on beat 8 (wave): 0.50 s of silence;"));
+    assertTrue(run.out().contains("  v after the tom on beat 8: 0.50 s of silence;"));
   }
 
   @Test

@@ -42,8 +42,8 @@ class DrillCommandTest {
         tala    adi
         kalai   1
         tempo   60
-        start   sam
-        eduppu  sam
+        start   samam
+        eduppu  samam
 
         Chatusra4 = (takadimi) x4
         Khanda4 = (takatakita) x4

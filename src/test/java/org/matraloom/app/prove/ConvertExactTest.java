@@ -167,7 +167,7 @@ class ConvertExactTest {
 
   /** A score as its meaning, so that ways of writing one thing are alike. */
   private static String plain(String text) {
-    return BEAT.matcher(text.replace(" sam\n", " beat 1\n"))
+    return BEAT.matcher(text.replace(" samam\n", " beat 1\n"))
         .replaceAll(ConvertExactTest::fromSamam)
         .replaceAll(" x1 ", " ")
         .replaceAll(" kalam 1", "")

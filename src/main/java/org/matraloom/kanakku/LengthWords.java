@@ -1,43 +1,12 @@
 package org.matraloom.kanakku;
 
 import java.util.Optional;
-import org.matraloom.score.Avartana;
 import org.matraloom.time.Ratio;
 
-/** Says places and lengths the way they are counted on the hand: in beats and in matras. */
-public final class PlaceWords {
+/** Says lengths the way they are counted on the hand: in beats and in matras. */
+public final class LengthWords {
 
-  private static final int SHORT_WAY_BEATS = 2;
-
-  private PlaceWords() {}
-
-  /**
-   * A place of the cycle.
-   *
-   * @param avartana the cycle
-   * @param beat a position in beats; 0 is a samam
-   * @param matrasPerBeat the matras of a beat there
-   * @return "samam", "beat 5 (clap)", "1/2 beat after samam", "1 matra before samam" or "beat 5,
-   *     2nd matra"
-   */
-  public static String place(Avartana avartana, Ratio beat, int matrasPerBeat) {
-    Ratio place = avartana.placeOf(beat);
-    if (place.isWhole()) {
-      return avartana.say(place);
-    }
-    if (place.compareTo(Ratio.of(SHORT_WAY_BEATS)) < 0) {
-      return length(place, matrasPerBeat) + " after samam";
-    }
-    Ratio before = Ratio.of(avartana.beats()).minus(place);
-    if (before.compareTo(Ratio.ONE) < 0) {
-      return length(before, matrasPerBeat) + " before samam";
-    }
-    Ratio matras = place.minus(Ratio.of(place.floor())).times(matrasPerBeat);
-    if (matras.isWhole()) {
-      return "beat " + (place.floor() + 1) + ", " + ordinal(matras.num() + 1) + " matra";
-    }
-    return "beat " + place.plus(Ratio.ONE).toMixed();
-  }
+  private LengthWords() {}
 
   /**
    * A length in beats, with its matras where they are whole.
@@ -94,14 +63,5 @@ public final class PlaceWords {
   public static String matras(Ratio matras) {
     boolean one = matras.signum() > 0 && matras.compareTo(Ratio.ONE) <= 0;
     return matras.toMixed() + (one ? " matra" : " matras");
-  }
-
-  private static String ordinal(long number) {
-    return switch ((int) number) {
-      case 1 -> "1st";
-      case 2 -> "2nd";
-      case 3 -> "3rd";
-      default -> number + "th";
-    };
   }
 }
