@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.LogOptions;
+import org.matraloom.app.cli.NadaiNumber;
 import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.log.Entry;
@@ -65,7 +66,7 @@ final class LogAddCommand implements Callable<Integer> {
   private Integer round;
 
   @Option(names = "--nadai", paramLabel = "N", description = "Its matras a beat.")
-  private Integer nadai;
+  private NadaiNumber nadai;
 
   @Option(
       names = "--landing",
@@ -171,7 +172,9 @@ final class LogAddCommand implements Callable<Integer> {
           voicedMinutes * MINUTE,
           round == null
               ? List.of()
-              : List.of(new Entry.RoundEntry(round, nadai == null ? 0 : nadai, tempo, clean)),
+              : List.of(
+                  new Entry.RoundEntry(
+                      round, nadai == null ? 0 : nadai.matrasPerBeat(), tempo, clean)),
           Optional.empty(),
           remark);
     } catch (IllegalArgumentException outOfRange) {

@@ -1,5 +1,6 @@
 package org.matraloom.app.prove;
 
+import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -8,6 +9,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
+import org.matraloom.app.cli.Json;
+import org.matraloom.app.cli.NadaiNumber;
+import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.kanakku.FalseClaim;
 import org.matraloom.kanakku.LengthWords;
@@ -15,7 +19,6 @@ import org.matraloom.notation.TalaReader;
 import org.matraloom.repair.Conversion;
 import org.matraloom.repair.ConversionWish;
 import org.matraloom.repair.Repair;
-import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Span;
 import org.matraloom.score.Tala;
@@ -46,13 +49,16 @@ public final class ConvertCommand implements Callable<Integer> {
   private Path file;
 
   @Option(names = "--nadai", paramLabel = "N", description = "All rounds in this nadai.")
-  private Integer nadai;
+  private NadaiNumber nadai;
 
   @Option(names = "--tala", paramLabel = "TALA", description = "Another tala.")
   private String tala;
 
   @Option(names = "--same-place", description = "Start where it lands: eduppu to eduppu.")
   private boolean samePlace;
+
+  @Option(names = "--json", description = "Write JSON.")
+  private boolean json;
 
   @Mixin private RepairOptions options;
 
@@ -63,7 +69,12 @@ public final class ConvertCommand implements Callable<Integer> {
     ConversionWish wish = wish();
     if (wish.isEmpty()) {
       options.refuseApply();
-      Conversion.versions(piece.composition()).forEach(version -> out.println(line(version)));
+      List<Conversion> versions = Conversion.versions(piece.composition());
+      if (json) {
+        write(versions, out);
+      } else {
+        versions.forEach(version -> out.println(Paragraph.hanging(2, line(version))));
+      }
       return ExitCode.DONE;
     }
     Conversion version = Conversion.of(piece.composition(), wish);
@@ -79,18 +90,26 @@ public final class ConvertCommand implements Callable<Integer> {
       list.write(piece, chosen.edits(), version.words() + "; " + chosen.words(), out);
       return ExitCode.DONE;
     }
-    out.println(line(version));
+    if (json) {
+      try (Json written = Json.to(out)) {
+        written.generator().writeStartObject();
+        write(version, written.generator());
+        list.write(written.generator());
+        written.generator().writeEndObject();
+      }
+      return ExitCode.DONE;
+    }
+    out.println(Paragraph.hanging(2, line(version)));
     list.print(out);
     out.println("--apply 0 -o new.loom writes it as it stands, --apply 1 the first way.");
     return ExitCode.DONE;
   }
 
   private ConversionWish wish() {
-    if (nadai != null && (nadai < 1 || nadai > Composition.HIGHEST_NADAI)) {
-      throw new UserError("--nadai is 1 to " + Composition.HIGHEST_NADAI + ", given " + nadai);
-    }
     return new ConversionWish(
-        Optional.ofNullable(nadai), Optional.ofNullable(tala).map(ConvertCommand::tala), samePlace);
+        Optional.ofNullable(nadai).map(NadaiNumber::matrasPerBeat),
+        Optional.ofNullable(tala).map(ConvertCommand::tala),
+        samePlace);
   }
 
   private static Tala tala(String name) {
@@ -98,6 +117,28 @@ public final class ConvertCommand implements Callable<Integer> {
     return result
         .tala()
         .orElseThrow(() -> new UserError("--tala " + name + ": " + result.fault().get().message()));
+  }
+
+  private static void write(List<Conversion> versions, PrintWriter out) throws IOException {
+    try (Json written = Json.to(out)) {
+      written.generator().writeStartArray();
+      for (Conversion version : versions) {
+        written.generator().writeStartObject();
+        write(version, written.generator());
+        written.generator().writeEndObject();
+      }
+      written.generator().writeEndArray();
+    }
+  }
+
+  private static void write(Conversion version, JsonGenerator generator) throws IOException {
+    generator.writeStringField("words", version.words());
+    generator.writeStringField("beats", version.landing().beats().toString());
+    generator.writeBooleanField("lands", version.landing().lands());
+    generator.writeStringField("missBeats", version.landing().missBeats().toString());
+    generator.writeStringField("missMatras", version.landing().missMatras().toString());
+    boolean barsHold = FalseClaim.in(version.landing().performance()).isEmpty();
+    generator.writeBooleanField("barsHold", barsHold);
   }
 
   private static String line(Conversion version) {

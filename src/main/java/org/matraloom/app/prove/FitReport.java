@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.Json;
+import org.matraloom.app.cli.Paragraph;
 import org.matraloom.fit.FitAdvice;
 import org.matraloom.fit.FitAnswer;
 import org.matraloom.fit.FitProblem;
@@ -48,23 +49,23 @@ final class FitReport {
   }
 
   private void printText(PrintWriter out) {
-    out.println(question());
+    out.println(Paragraph.hanging(2, question()));
     for (FitAnswer answer : result.answers()) {
       String lead =
           result.count() > MOST_WITH_LEAD_IN
               ? ""
               : SpokenLeadIn.words(answer.performance()).map("; lead in: "::concat).orElse("");
-      out.println("  " + FitWords.line(answer, problem) + lead);
+      out.println(Paragraph.folded("  " + FitWords.line(answer, problem) + lead));
     }
     if (result.more() > 0) {
       out.println(options.more(result.more()));
     }
     if (result.count() == 0) {
-      FitWords.why(problem).forEach(out::println);
+      FitWords.why(problem).forEach(why -> out.println(Paragraph.hanging(2, why)));
       List<FitAdvice> advice = FitAdvice.forProblem(problem);
       if (!advice.isEmpty()) {
         out.println("The nearest that lands:");
-        advice.forEach(way -> out.println("  " + FitWords.line(way)));
+        advice.forEach(way -> out.println(Paragraph.folded("  " + FitWords.line(way))));
       }
     }
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.matraloom.app.cli.Paragraph;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.kanakku.LengthWords;
 import org.matraloom.kanakku.Remarks;
@@ -51,14 +52,15 @@ public final class LandingText {
     if (!composition.title().isEmpty()) {
       out.println(composition.title());
     }
-    out.println(setting());
+    out.println(Paragraph.hanging(2, setting()));
     out.println();
     printRounds(out);
     out.println();
-    out.println(sum());
-    out.println(verdict());
-    out.println(rates());
-    Remarks.on(performance).forEach(remark -> out.println("Note: " + remark + "."));
+    out.println(Paragraph.hanging(2, sum()));
+    verdict().lines().forEach(line -> out.println(Paragraph.hanging(2, line)));
+    out.println(Paragraph.hanging(2, rates()));
+    Remarks.on(performance)
+        .forEach(remark -> out.println(Paragraph.hanging(2, "Note: " + remark + ".")));
   }
 
   private String setting() {

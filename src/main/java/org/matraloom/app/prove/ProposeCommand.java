@@ -1,5 +1,6 @@
 package org.matraloom.app.prove;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -70,14 +71,21 @@ public final class ProposeCommand implements Callable<Integer> {
   @Option(names = "--all", description = "List everything, not only a screenful; at most 10,000.")
   private boolean all;
 
+  @Option(names = "--json", description = "Write JSON.")
+  private boolean json;
+
   @Override
-  public Integer call() {
+  public Integer call() throws IOException {
     PrintWriter out = command.commandLine().getOut();
     try {
       if (yati != null) {
         return lines(out);
       } else if (reduction.isAsked()) {
-        reduction.print(out);
+        if (json) {
+          ProposalJson.write(reduction, out);
+        } else {
+          reduction.print(out);
+        }
         return ExitCode.DONE;
       } else if (turn != null) {
         return turns(out);
@@ -88,12 +96,15 @@ public final class ProposeCommand implements Callable<Integer> {
     throw new UserError("say --yati and --matras, or --reduce and a word, or --turn and --group");
   }
 
-  private int lines(PrintWriter out) {
+  private int lines(PrintWriter out) throws IOException {
     int most = all ? MOST : A_SCREENFUL;
     List<List<Integer>> proposals = YatiProposals.lines(yati, matras, count, most + 1);
-    for (List<Integer> lines : proposals.subList(0, Math.min(most, proposals.size()))) {
-      out.println(LineWords.summed(lines) + ": " + LineWords.shape(lines));
+    List<List<Integer>> shown = proposals.subList(0, Math.min(most, proposals.size()));
+    if (json) {
+      ProposalJson.write(shown, proposals.size() > most, out);
+      return proposals.isEmpty() ? ExitCode.CHECK_FAILED : ExitCode.DONE;
     }
+    shown.forEach(lines -> out.println(LineWords.told(lines)));
     if (proposals.isEmpty()) {
       out.println("No " + count + " lines of whole matras in this shape come to " + matras + ".");
       return ExitCode.CHECK_FAILED;
@@ -103,8 +114,12 @@ public final class ProposeCommand implements Callable<Integer> {
     return ExitCode.DONE;
   }
 
-  private int turns(PrintWriter out) {
+  private int turns(PrintWriter out) throws IOException {
     List<Turn> turns = Turn.halving(turn, group);
+    if (json) {
+      ProposalJson.writeTurns(turns, out);
+      return turns.isEmpty() ? ExitCode.CHECK_FAILED : ExitCode.DONE;
+    }
     for (Turn each : turns) {
       out.printf(
           "%d = %d x %d + %d: gap of %d%n",

@@ -4,9 +4,9 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.Locale;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.Json;
+import org.matraloom.app.cli.Paragraph;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.kanakku.LengthWords;
 import org.matraloom.repair.Repair;
@@ -49,14 +49,15 @@ final class RepairReport {
   }
 
   private void printText(PrintWriter out) {
-    out.println(heading());
-    out.println(verdict());
+    out.println(Paragraph.hanging(2, heading()));
+    out.println(Paragraph.hanging(2, verdict()));
     SpokenLeadIn.words(landing.performance())
         .filter(words -> landing.lands())
-        .ifPresent(words -> out.println("Lead in from samam with " + words + "."));
+        .ifPresent(words -> out.println(Paragraph.of("Lead in from samam with " + words + ".")));
     list.print(out);
     if (!list.repairs().isEmpty() && !piece.isSum()) {
-      out.println("To write one into a copy: fit " + piece.path() + " --apply 1 -o mended.loom");
+      out.println("To write one into a copy:");
+      out.println("  fit " + piece.path() + " --apply 1 -o mended.loom");
     }
   }
 
@@ -106,16 +107,7 @@ final class RepairReport {
       generator.writeStringField("title", piece.composition().title());
       generator.writeBooleanField("lands", landing.lands());
       generator.writeStringField("missBeats", landing.missBeats().toString());
-      generator.writeArrayFieldStart("repairs");
-      for (Repair repair : list.repairs()) {
-        generator.writeStartObject();
-        generator.writeStringField("kind", repair.kind().name().toLowerCase(Locale.ROOT));
-        generator.writeStringField("words", repair.words());
-        generator.writeNumberField("cost", repair.cost());
-        generator.writeStringField("beats", repair.performance().beats().toString());
-        generator.writeEndObject();
-      }
-      generator.writeEndArray();
+      list.write(generator);
       generator.writeEndObject();
     }
   }

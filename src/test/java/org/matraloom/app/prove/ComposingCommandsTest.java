@@ -4,9 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -74,7 +77,7 @@ class ComposingCommandsTest {
             "Drizzle 10 (18)",
             "Shower 12 (30)",
             "Downpour 14 (44)",
-            "uttaranga, 36 matras",
+            "uttaranga, 36 matras, a mora",
             "Entry ,; 13 (57)",
             "Entry ,; 13 (70)",
             "Entry 10 (80)"),
@@ -155,6 +158,37 @@ class ComposingCommandsTest {
             .isEmpty());
   }
 
+  /** The same answers as in words, for scripts; JSON is read here by its fields only. */
+  @Test
+  void everyAnswerIsWrittenAsJson() throws IOException {
+    assertJson("\"written\" : \"7(4)7(4)7\"", "endings", "29", "--tempo", "80");
+    assertJson("\"karvais\" : [\n        4,\n        4\n      ]", "endings", "29");
+    assertJson("\"yati\" : \"gopuccha\"", "shape", "28", "21", "14", "7");
+    assertJson("\"kind\" : \"mora\"", "shape", LEDGER);
+    assertJson("\"steps\" : [\n        \"-2\",", "propose", "--yati", "gopuccha", "--matras", "11");
+    assertJson("\"written\" : \"5*6 5*4 5*3 5*2\"", "propose", "--reduce", "5");
+    assertJson("\"gapMatras\" : 4", "propose", "--turn", "32");
+    assertJson("\"missBeats\" : \"8/3\"", "convert", LEDGER);
+    assertJson("\"repairs\" : [", "convert", LEDGER, "--nadai", "7", "--tala", "rupaka");
+    assertJson("\"marks\" : \"ta ki ta tom\"", "rebar", "samples-synth/gutter-song.loom");
+  }
+
+  private static void assertJson(String part, String... arguments) throws IOException {
+    List<String> words = new ArrayList<>(List.of(arguments));
+    words.add("--json");
+    CommandLineRun run = CommandLineRun.of(words.toArray(String[]::new));
+    assertEquals("", run.err());
+    assertEquals(ExitCode.DONE, run.code());
+    assertTrue(run.out().contains(part), run.out());
+    int tokens = 0;
+    try (JsonParser parser = new JsonFactory().createParser(run.out())) {
+      while (parser.nextToken() != null) {
+        tokens++;
+      }
+    }
+    assertTrue(tokens > 5, "it is JSON");
+  }
+
   /** Remarks never touch the marks, and no line is wider than a terminal. */
   @Test
   void remarksStandApartFromTheMarks() throws IOException {
@@ -179,7 +213,11 @@ class ComposingCommandsTest {
     CommandLineRun run = CommandLineRun.of(arguments);
     assertEquals("", run.err());
     assertEquals(ExitCode.DONE, run.code());
-    return run.out().lines().map(line -> line.strip().replaceAll(" +", " ")).toList();
+    return run.out()
+        .replaceAll("\n {40,}", " ")
+        .lines()
+        .map(line -> line.strip().replaceAll(" +", " "))
+        .toList();
   }
 
   private static String lastOf(List<String> lines) {
