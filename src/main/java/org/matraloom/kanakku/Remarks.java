@@ -67,13 +67,14 @@ public final class Remarks {
    * What is to be said of the fastest passage of several performances.
    *
    * @param performances what is performed, at its tempo
-   * @return a sentence without a full stop; none if nothing is hard to say
+   * @param perSecond the rate, in sollus a second, from which on it is worth a word
+   * @return a sentence without a full stop; none if nothing is faster than that
    */
-  public static Optional<String> onFastest(List<Performance> performances) {
+  public static Optional<String> onFastest(List<Performance> performances, double perSecond) {
     return performances.stream()
         .flatMap(performance -> SpeechRate.of(performance).stream())
         .max(Comparator.comparingDouble(SpeechRate::fastestPerSecond))
-        .filter(Remarks::isHard)
+        .filter(rate -> rate.fastestPerSecond() > perSecond)
         .map(Remarks::onRate);
   }
 

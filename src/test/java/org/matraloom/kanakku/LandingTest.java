@@ -274,7 +274,7 @@ class LandingTest {
         performance("tala adi\ntempo " + tempo + "\nA = 8\nperform\n  A nadai 4 kalam 2\n");
     assertEquals(
         told.isEmpty() ? "" : told + " sollus a second where a beat holds 8 matras",
-        Remarks.onFastest(List.of(performance)).orElse(""));
+        Remarks.onFastest(List.of(performance), SpeechRate.HARD_PER_SECOND).orElse(""));
   }
 
   private static List<String> rates(String score) {

@@ -15,6 +15,7 @@ import org.matraloom.app.cli.TrackOutput;
 import org.matraloom.app.cli.VoiceOptions;
 import org.matraloom.app.cli.WholeFile;
 import org.matraloom.kanakku.Remarks;
+import org.matraloom.kanakku.SpeechRate;
 import org.matraloom.notation.ScorePrinter;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Composition;
@@ -71,7 +72,9 @@ final class DrillOutput {
         passages.stream()
             .map(passage -> new Passage(change.apply(timeline.timeline(passage)), sound))
             .toList();
-    Optional<String> remark = Remarks.onFastest(passages.stream().map(Performance::of).toList());
+    Optional<String> remark =
+        Remarks.onFastest(
+            passages.stream().map(Performance::of).toList(), SpeechRate.VERY_HARD_PER_SECOND);
     return new MadeDrill(
         written, what, heard, remark, timeline.countInAvartanas(), drone.sruti(), format.format());
   }
@@ -85,7 +88,9 @@ final class DrillOutput {
     return ExitCode.DONE;
   }
 
-  /** Writes the files that are named, and tells what is hard or impossible to say in the drill. */
+  /**
+   * Writes the files that are named, and tells what is very hard or impossible to say in the drill.
+   */
   void writeNamed(MadeDrill drill) throws IOException {
     PrintWriter err = command.commandLine().getErr();
     drill.remark().ifPresent(remark -> err.println("Note: " + remark + "."));
