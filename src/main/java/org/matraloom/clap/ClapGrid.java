@@ -3,7 +3,7 @@ package org.matraloom.clap;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.matraloom.pulse.Robust;
+import org.matraloom.pulse.RobustStatistics;
 
 /**
  * When the places of a beat fall, from the first to the last that is known; where hands began again
@@ -124,7 +124,8 @@ record ClapGrid(
           claps.stream()
               .mapToDouble(clap -> clap.seconds() - smooth[clap.place() - from])
               .toArray();
-      double most = ODD_SPREADS * Math.max(LEAST_SPREAD_SECONDS, Robust.spreadAroundZero(off));
+      double most =
+          ODD_SPREADS * Math.max(LEAST_SPREAD_SECONDS, RobustStatistics.spreadAroundZero(off));
       List<ClapTrack.Clap> even =
           claps.stream()
               .filter(clap -> Math.abs(clap.seconds() - smooth[clap.place() - from]) <= most)
@@ -162,7 +163,8 @@ record ClapGrid(
 
     ClapGrid grid(int ticks) {
       double spread =
-          Robust.spreadAroundZero(off.stream().mapToDouble(Double::doubleValue).toArray());
+          RobustStatistics.spreadAroundZero(
+              off.stream().mapToDouble(Double::doubleValue).toArray());
       return new ClapGrid(List.copyOf(seconds), -first, ticks, List.copyOf(known), spread);
     }
   }

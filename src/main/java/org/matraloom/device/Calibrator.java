@@ -14,7 +14,7 @@ public final class Calibrator {
 
   private final PcmFormat format;
   private final PcmCodec codec;
-  private final Clicks clicks;
+  private final CalibrationClicks clicks;
   private final ClockOffset offset = new ClockOffset();
   private final float[] recording;
   private volatile Optional<IOException> trouble = Optional.empty();
@@ -27,7 +27,7 @@ public final class Calibrator {
   public Calibrator(PcmFormat format) {
     this.format = format;
     this.codec = new PcmCodec(format.bits());
-    this.clicks = new Clicks(format.ratePerSecond());
+    this.clicks = new CalibrationClicks(format.ratePerSecond());
     int tail = format.ratePerSecond() * TAIL_MS / 1000;
     this.recording = new float[clicks.samples().length + tail];
   }
@@ -38,7 +38,7 @@ public final class Calibrator {
    * @return clicks
    */
   public static int clicks() {
-    return Clicks.COUNT;
+    return CalibrationClicks.COUNT;
   }
 
   /**

@@ -49,7 +49,8 @@ final class RoundTripMeasure {
    * @param offsetFrames the frame of the recording that was captured when frame 0 was played
    * @param ratePerSecond frames a second
    */
-  static Finding find(Clicks clicks, float[] recording, long offsetFrames, int ratePerSecond) {
+  static Finding find(
+      CalibrationClicks clicks, float[] recording, long offsetFrames, int ratePerSecond) {
     double peakDb = peakDbfs(recording);
     if (peakDb < SILENCE_DBFS) {
       return new Finding(
@@ -58,10 +59,10 @@ final class RoundTripMeasure {
               + " speaker, and check that neither is muted");
     }
     List<Long> delays = new ArrayList<>();
-    for (int i = 0; i < Clicks.COUNT; i++) {
+    for (int i = 0; i < CalibrationClicks.COUNT; i++) {
       long expected = clicks.frame(i) + offsetFrames;
       long from = expected + (long) EARLIEST_MS * ratePerSecond / 1000;
-      long to = expected + (long) Clicks.LONGEST_DELAY_MS * ratePerSecond / 1000;
+      long to = expected + (long) CalibrationClicks.LONGEST_DELAY_MS * ratePerSecond / 1000;
       long found = best(clicks.click(), recording, from, to);
       if (found >= 0) {
         delays.add(found - expected);
@@ -76,7 +77,7 @@ final class RoundTripMeasure {
       return "only "
           + delays.size()
           + " of "
-          + Clicks.COUNT
+          + CalibrationClicks.COUNT
           + " clicks were heard clearly; turn the output up or the noise around down";
     }
     double spreadMs = 1000.0 * (delays.get(delays.size() - 1) - delays.get(0)) / ratePerSecond;

@@ -76,7 +76,7 @@ public final class Captions {
       } else if (event instanceof Event.SectionStart section) {
         flush();
         name = "Round " + section.round() + " " + section.phrase();
-      } else if (event instanceof Event.Silence || event instanceof Event.Landing) {
+      } else if (event instanceof Event.Silence || event instanceof Event.LandingPoint) {
         flush();
       } else if (event instanceof Event.SolluSaid said) {
         if (waiting.size() >= (eachSollu ? 1 : MOST_SOLLUS)) {

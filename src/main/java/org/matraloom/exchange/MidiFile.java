@@ -169,7 +169,7 @@ public final class MidiFile {
     }
 
     @Override
-    public Boolean landing(Event.Landing landing) {
+    public Boolean landing(Event.LandingPoint landing) {
       return text(signs, TEXT_MARKER, landing.beat(), "Landing");
     }
 

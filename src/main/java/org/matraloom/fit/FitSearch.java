@@ -83,7 +83,7 @@ public final class FitSearch {
 
   private FitAnswer tried(Found found) {
     Performance performance =
-        Trial.of(
+        TriedAnswer.of(
             problem.avartana(),
             found.rounds(),
             found.matras(),

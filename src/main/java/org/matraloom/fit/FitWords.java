@@ -119,7 +119,7 @@ public final class FitWords {
       boolean open = !(problem.starts() instanceof Places.Named);
       return matras + " " + from + (open ? " end on " : " do not end on ") + to + ".";
     }
-    Reach reach = Reach.of(problem, plan);
+    LandingGrid reach = LandingGrid.of(problem, plan);
     if (reach.isPossible()) {
       return "possible, but not inside the lengths asked for.";
     }
@@ -140,7 +140,7 @@ public final class FitWords {
     return problem.avartana().say(place);
   }
 
-  private static String grid(Reach reach, Ratio eduppu) {
+  private static String grid(LandingGrid reach, Ratio eduppu) {
     boolean onDivisions = eduppu.minus(reach.beyondStep()).dividedBy(reach.stepBeats()).isWhole();
     return onDivisions
         ? grid(reach.stepBeats())

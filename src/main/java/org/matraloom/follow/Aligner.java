@@ -43,7 +43,7 @@ public final class Aligner {
         onsets,
         found.said(),
         Set.of(),
-        Stretch.whole(expected.size()),
+        RecordedRange.whole(expected.size()),
         found.unsure(),
         Set.of(),
         found.lagSeconds());

@@ -27,8 +27,8 @@ public record Alignment(
     List<Onset> onsets,
     List<Said> said,
     Set<Double> afterPauses,
-    Stretch recorded,
-    Optional<Unsure> unsure,
+    RecordedRange recorded,
+    Optional<EndAmbiguity> unsure,
     Set<Integer> unsaid,
     List<Double> lagSeconds) {
 
@@ -74,7 +74,7 @@ public record Alignment(
         onsets,
         said,
         Set.of(),
-        Stretch.whole(expected.size()),
+        RecordedRange.whole(expected.size()),
         Optional.empty(),
         Set.of(),
         List.of());
@@ -86,7 +86,7 @@ public record Alignment(
    * @param stretch how much of the score could have been recorded
    * @return the same pairs
    */
-  public Alignment recorded(Stretch stretch) {
+  public Alignment recorded(RecordedRange stretch) {
     return new Alignment(expected, onsets, said, afterPauses, stretch, unsure, unsaid, lagSeconds);
   }
 

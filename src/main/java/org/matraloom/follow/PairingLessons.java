@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.matraloom.onset.Onset;
-import org.matraloom.pulse.Robust;
+import org.matraloom.pulse.RobustStatistics;
 
 /**
  * Learns from a pairing how its performer speaks: how long before its beat each sollu is heard, and
@@ -101,7 +101,9 @@ final class PairingLessons {
       for (int i = 0; i < count; i++) {
         int[] near = near(run, i);
         middle[i] =
-            sweep == 0 ? Robust.median(Arrays.copyOfRange(even, near[0], near[1])) : middle[i];
+            sweep == 0
+                ? RobustStatistics.median(Arrays.copyOfRange(even, near[0], near[1]))
+                : middle[i];
         middle[i] = clippedMean(even, near, middle[i]);
         rest[i] = late[i] - middle[i];
       }
@@ -114,7 +116,7 @@ final class PairingLessons {
                 .filter(off -> Math.abs(off) < FARTHEST_SECONDS)
                 .toArray();
         double weight = own.length < LEAST_HEARD ? 0 : own.length / (own.length + USUAL_WEIGHT);
-        ofKind[kind] = weight * Robust.median(own) - (1 - weight) * usual[kind];
+        ofKind[kind] = weight * RobustStatistics.median(own) - (1 - weight) * usual[kind];
       }
     }
     double[] left = new double[count];
@@ -127,7 +129,7 @@ final class PairingLessons {
       lags[k] = -ofKind[kinds[k]];
       slack[k] = before.slackSeconds()[k] * USUAL_WEIGHT / (USUAL_WEIGHT + heard[kinds[k]]);
     }
-    double spread = OF_INTERVAL * Robust.spreadAroundZero(left);
+    double spread = OF_INTERVAL * RobustStatistics.spreadAroundZero(left);
     return new PairingModel(
         stretch,
         lags,
@@ -192,6 +194,6 @@ final class PairingLessons {
         ratios[count++] = took / asked;
       }
     }
-    return count == 0 ? guess : Robust.median(Arrays.copyOf(ratios, count));
+    return count == 0 ? guess : RobustStatistics.median(Arrays.copyOf(ratios, count));
   }
 }

@@ -41,7 +41,7 @@ final class PairingRivals {
     this.model = model;
   }
 
-  private record Rival(List<Alignment.Said> said, Unsure unsure) {}
+  private record Rival(List<Alignment.Said> said, EndAmbiguity unsure) {}
 
   /**
    * What cannot be told.
@@ -53,7 +53,7 @@ final class PairingRivals {
    * @param model what was learnt from it
    * @return empty if no other way comes near
    */
-  static Optional<Unsure> of(
+  static Optional<EndAmbiguity> of(
       PairingWalk walk,
       List<Onset> onsets,
       int sollus,
@@ -76,12 +76,18 @@ final class PairingRivals {
       int missing = said.get(at).sollu() - said.get(at - 1).sollu() - 1;
       Optional<Integer> left = between(said.get(at - 1).onset(), said.get(at).onset());
       if (missing > 0) {
-        rivals.add(new Rival(moved(0, at, missing, left), new Unsure(true, Unsure.End.FIRST)));
         rivals.add(
-            new Rival(moved(at, said.size(), -missing, left), new Unsure(true, Unsure.End.LAST)));
+            new Rival(moved(0, at, missing, left), new EndAmbiguity(true, EndAmbiguity.End.FIRST)));
+        rivals.add(
+            new Rival(
+                moved(at, said.size(), -missing, left),
+                new EndAmbiguity(true, EndAmbiguity.End.LAST)));
       } else if (left.isPresent()) {
-        rivals.add(new Rival(moved(0, at, -1, left), new Unsure(false, Unsure.End.FIRST)));
-        rivals.add(new Rival(moved(at, said.size(), 1, left), new Unsure(false, Unsure.End.LAST)));
+        rivals.add(
+            new Rival(moved(0, at, -1, left), new EndAmbiguity(false, EndAmbiguity.End.FIRST)));
+        rivals.add(
+            new Rival(
+                moved(at, said.size(), 1, left), new EndAmbiguity(false, EndAmbiguity.End.LAST)));
       }
     }
     ends(rivals);
@@ -99,17 +105,22 @@ final class PairingRivals {
       int q = said.size() - p;
       if (first > 0 && first <= 2) {
         rivals.add(
-            new Rival(moved(0, p, -first, Optional.empty()), new Unsure(true, Unsure.End.FIRST)));
+            new Rival(
+                moved(0, p, -first, Optional.empty()),
+                new EndAmbiguity(true, EndAmbiguity.End.FIRST)));
       } else if (before.isPresent()) {
-        rivals.add(new Rival(moved(0, p, 1, before), new Unsure(false, Unsure.End.FIRST)));
+        rivals.add(
+            new Rival(moved(0, p, 1, before), new EndAmbiguity(false, EndAmbiguity.End.FIRST)));
       }
       if (unsaid > 0 && unsaid <= 2) {
         rivals.add(
             new Rival(
                 moved(q, said.size(), unsaid, Optional.empty()),
-                new Unsure(true, Unsure.End.LAST)));
+                new EndAmbiguity(true, EndAmbiguity.End.LAST)));
       } else if (after.isPresent()) {
-        rivals.add(new Rival(moved(q, said.size(), -1, after), new Unsure(false, Unsure.End.LAST)));
+        rivals.add(
+            new Rival(
+                moved(q, said.size(), -1, after), new EndAmbiguity(false, EndAmbiguity.End.LAST)));
       }
     }
   }

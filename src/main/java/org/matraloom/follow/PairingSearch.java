@@ -26,7 +26,7 @@ final class PairingSearch {
   PairingSearch(
       List<ExpectedSollu> asked, List<Onset> onsets, SoundColours colours, Lexicon lexicon) {
     this(
-        Ways.of(asked),
+        HabitLayouts.of(asked),
         Intervals.matras(asked),
         ExpectedSollu.entries(asked),
         ExpectedSollu.kinds(asked),
@@ -65,7 +65,7 @@ final class PairingSearch {
    * @param lagSeconds for each place of the score, how long before its beat it is heard, about the
    *     mean of all; empty if that was not learnt
    */
-  record Found(List<Alignment.Said> said, Optional<Unsure> unsure, List<Double> lagSeconds) {}
+  record Found(List<Alignment.Said> said, Optional<EndAmbiguity> unsure, List<Double> lagSeconds) {}
 
   /** Looks for the likeliest pairing. */
   Found find() {

@@ -78,15 +78,15 @@ final class ScoreFollower {
   Path follow(PairingModel model, int count, int most) {
     Intervals intervals = new Intervals(ways, matraSeconds, model);
     PlaceDraft.Places[] places = new PlaceDraft.Places[count];
-    Entrance restart =
-        new Entrance(
+    RestartPoint restart =
+        new RestartPoint(
             onsets,
             prices.extraCosts(),
             entryPlaces,
             PairingPrices.RESTART_SECONDS,
             PairingPrices.RESTART);
-    Entrance repeat =
-        new Entrance(
+    RestartPoint repeat =
+        new RestartPoint(
             onsets,
             prices.extraCosts(),
             entryPlaces,

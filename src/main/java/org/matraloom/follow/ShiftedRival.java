@@ -26,7 +26,7 @@ final class ShiftedRival {
    * @param guess what is known before anything is learnt
    * @return empty if nothing is missing at the ends, or the other end explains the take far worse
    */
-  static Optional<Unsure> of(
+  static Optional<EndAmbiguity> of(
       PairingTraining training, int sollus, PairingTraining.Trained best, PairingModel guess) {
     List<Alignment.Said> said = best.said();
     if (said.size() < 2 || !training.isStraight(best)) {
@@ -43,6 +43,6 @@ final class ShiftedRival {
     double likelier = training.evidence(said, guess) - training.evidence(other, guess);
     return likelier > SURE_OF_EACH * said.size()
         ? Optional.empty()
-        : Optional.of(new Unsure(true, Unsure.End.EITHER));
+        : Optional.of(new EndAmbiguity(true, EndAmbiguity.End.EITHER));
   }
 }

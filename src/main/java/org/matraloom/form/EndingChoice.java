@@ -32,7 +32,7 @@ public record EndingChoice(
   private static final int TRIVIAL = 4;
 
   /** What a karvai is good for. */
-  public enum Breath {
+  public enum KarvaiBreath {
     /** No time to breathe. */
     NONE("no breath"),
     /** A quick, planned breath. */
@@ -42,7 +42,7 @@ public record EndingChoice(
 
     private final String words;
 
-    Breath(String words) {
+    KarvaiBreath(String words) {
       this.words = words;
     }
 
@@ -78,21 +78,21 @@ public record EndingChoice(
    *
    * @return the class of breath
    */
-  public Breath breath() {
+  public KarvaiBreath breath() {
     return breath(karvaiSeconds);
   }
 
-  private static Breath breath(double seconds) {
+  private static KarvaiBreath breath(double seconds) {
     if (seconds < CATCH_BREATH_SECONDS) {
-      return Breath.NONE;
+      return KarvaiBreath.NONE;
     }
-    return seconds < FULL_BREATH_SECONDS ? Breath.CATCH : Breath.FULL;
+    return seconds < FULL_BREATH_SECONDS ? KarvaiBreath.CATCH : KarvaiBreath.FULL;
   }
 
   private static EndingChoice judge(Ending ending, double matraSeconds) {
     double karvai = ending.shortestKarvai() * matraSeconds;
     double run = longestRun(ending, matraSeconds);
-    int cost = breath(karvai) == Breath.NONE ? 1 : 0;
+    int cost = breath(karvai) == KarvaiBreath.NONE ? 1 : 0;
     cost += run > COMFORTABLE_RUN_SECONDS ? 2 : 0;
     cost += ending.form() == Ending.Form.EQUAL ? 0 : 1;
     cost += ending.borrowed() == 0 ? 0 : 1;
@@ -111,7 +111,7 @@ public record EndingChoice(
       run += ending.statements().get(i) * matraSeconds;
       longest = Math.max(longest, run);
       double karvai = i < ending.karvais().size() ? ending.karvais().get(i) * matraSeconds : 0;
-      run = breath(karvai) == Breath.NONE ? run + karvai : 0;
+      run = breath(karvai) == KarvaiBreath.NONE ? run + karvai : 0;
     }
     return longest;
   }

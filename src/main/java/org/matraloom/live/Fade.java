@@ -1,7 +1,7 @@
 package org.matraloom.live;
 
 import org.matraloom.sound.Mix;
-import org.matraloom.sound.Part;
+import org.matraloom.sound.MixPart;
 
 /**
  * Takes the voice and the ticks away, a step at each avartana, so that the performer is alone with
@@ -34,10 +34,10 @@ public record Fade(int avartanas) {
 
   /** The mix in an avartana, counted from 0. */
   Mix apply(Mix mix, long avartana) {
-    return fade(fade(mix, Part.VOICE, avartana), Part.TICK, avartana);
+    return fade(fade(mix, MixPart.VOICE, avartana), MixPart.TICK, avartana);
   }
 
-  private Mix fade(Mix mix, Part part, long avartana) {
+  private Mix fade(Mix mix, MixPart part, long avartana) {
     Mix.Channel channel = mix.channels().get(part);
     double level = channel.levelDb() - DEPTH_DB * avartana / avartanas;
     boolean muted = channel.muted() || isOver(avartana) || level < Mix.LOWEST_DB;

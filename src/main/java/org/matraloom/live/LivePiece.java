@@ -38,7 +38,7 @@ public record LivePiece(
    * @param section a section of this piece
    * @return the timeline of its passage
    */
-  public Timeline timeline(Section section) {
+  public Timeline timeline(PieceSection section) {
     return passages.get(section.passage());
   }
 
@@ -48,7 +48,7 @@ public record LivePiece(
    * @param section a section of this piece
    * @return the composition of its passage
    */
-  public Composition composition(Section section) {
+  public Composition composition(PieceSection section) {
     return timeline(section).performance().composition();
   }
 }

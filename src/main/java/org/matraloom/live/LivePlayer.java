@@ -64,7 +64,7 @@ public final class LivePlayer implements AutoCloseable {
    * @param tempo the tempo
    * @param mix how loud each part is
    */
-  public void start(Section section, Tempo tempo, Mix mix) {
+  public void start(PieceSection section, Tempo tempo, Mix mix) {
     wish(
         () -> {
           render.start(section, tempo, mix);
@@ -78,7 +78,7 @@ public final class LivePlayer implements AutoCloseable {
    * @param mix how loud each part is
    */
   public void startFromTheBeginning(Mix mix) {
-    Section first = Sections.of(piece.passages()).first();
+    PieceSection first = PieceSections.of(piece.passages()).first();
     start(first, piece.composition(first).tempo(), mix);
   }
 
@@ -110,7 +110,7 @@ public final class LivePlayer implements AutoCloseable {
    *
    * @param section what is looped
    */
-  public void loop(Optional<Section> section) {
+  public void loop(Optional<PieceSection> section) {
     wish(() -> render.loop(section));
   }
 
@@ -129,14 +129,14 @@ public final class LivePlayer implements AutoCloseable {
    *
    * @return empty before the first start
    */
-  public Optional<Spot> spot() {
+  public Optional<LivePosition> spot() {
     return render
         .course()
         .map(
             course -> {
               long frame = Math.max(course.laps().get(0).fromFrame(), out.playedFrames());
-              Lap lap = course.at(frame);
-              return new Spot(lap, lap.beatAt(frame));
+              LiveSegment lap = course.at(frame);
+              return new LivePosition(lap, lap.beatAt(frame));
             });
   }
 

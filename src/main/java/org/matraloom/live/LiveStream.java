@@ -2,11 +2,11 @@ package org.matraloom.live;
 
 import java.util.List;
 import java.util.Optional;
-import org.matraloom.schedule.Excerpt;
 import org.matraloom.schedule.Timeline;
-import org.matraloom.sound.Change;
+import org.matraloom.schedule.TimelineExcerpt;
 import org.matraloom.sound.Mix;
 import org.matraloom.sound.Passage;
+import org.matraloom.sound.PlayChange;
 import org.matraloom.sound.Renderer;
 import org.matraloom.sound.TrackPlace;
 import org.matraloom.time.Ratio;
@@ -34,8 +34,8 @@ final class LiveStream {
   private final Renderer renderer;
   private final Optional<Fade> fade;
   private Mix mix;
-  private Course course;
-  private Optional<Section> loop = Optional.empty();
+  private LiveClock course;
+  private Optional<PieceSection> loop = Optional.empty();
   private long fadeBeat;
 
   /**
@@ -50,7 +50,7 @@ final class LiveStream {
    */
   LiveStream(
       LivePiece piece,
-      Section section,
+      PieceSection section,
       Tempo tempo,
       Mix mix,
       Optional<Fade> fade,
@@ -60,11 +60,12 @@ final class LiveStream {
     this.mix = mix;
     this.fade = fade;
     this.startFrame = startFrame;
-    Excerpt opening = Excerpt.countedIn(whole, section.startBeat(), piece.countInAvartanas());
+    TimelineExcerpt opening =
+        TimelineExcerpt.countedIn(whole, section.startBeat(), piece.countInAvartanas());
     long origin = opening.originBeat().floor();
     int rate = piece.format().ratePerSecond();
-    Lap first = new Lap(origin, 0, origin, startFrame, tempo, rate, section, mix);
-    this.course = new Course(List.of(first));
+    LiveSegment first = new LiveSegment(origin, 0, origin, startFrame, tempo, rate, section, mix);
+    this.course = new LiveClock(List.of(first));
     this.fadeBeat = section.startBeat().floor();
     this.renderer =
         new Renderer(
@@ -77,7 +78,7 @@ final class LiveStream {
             TrackPlace.whole(Long.MAX_VALUE));
   }
 
-  Course course() {
+  LiveClock course() {
     return course;
   }
 
@@ -85,7 +86,7 @@ final class LiveStream {
     return mix;
   }
 
-  boolean plays(Section section) {
+  boolean plays(PieceSection section) {
     return section.passage() == last().section().passage();
   }
 
@@ -112,15 +113,15 @@ final class LiveStream {
     }
   }
 
-  void goTo(Section section) {
+  void goTo(PieceSection section) {
     loop = loop.map(looped -> section);
     long beat = nextBeat();
-    Lap lap = jump(section, beat);
+    LiveSegment lap = jump(section, beat);
     fadeBeat = lap.live(section.startBeat()).floor();
     takeOver(lap);
   }
 
-  void loop(Optional<Section> section) {
+  void loop(Optional<PieceSection> section) {
     loop = section.filter(this::plays);
   }
 
@@ -128,7 +129,7 @@ final class LiveStream {
     if (loop.isEmpty()) {
       return;
     }
-    Section section = loop.get();
+    PieceSection section = loop.get();
     Ratio end = last().live(section.endBeat());
     long endFrame = last().frameAt(end);
     if (endFrame < settledFrame) {
@@ -159,24 +160,24 @@ final class LiveStream {
   }
 
   /** A new run at a section, so that it comes in its place in the tala and not at once. */
-  private Lap jump(Section section, long beat) {
+  private LiveSegment jump(PieceSection section, long beat) {
     Ratio lead = Ratio.of(beat + LEAST_LEAD_BEATS).minus(section.startBeat());
     long cycle = cycleBeats;
     return last().to(section, lead.dividedBy(cycle).ceil() * cycle, beat);
   }
 
-  private void takeOver(Lap lap) {
+  private void takeOver(LiveSegment lap) {
     takeOver(lap, lap.fromFrame());
   }
 
-  private void takeOver(Lap next, long silentFrame) {
-    Lap lap = next.with(faded(next.fromBeat()), next.fromBeat());
+  private void takeOver(LiveSegment next, long silentFrame) {
+    LiveSegment lap = next.with(faded(next.fromBeat()), next.fromBeat());
     Ratio origin = lap.ofPiece(lap.fromBeat());
     Ratio start = lap.section().startBeat();
     Ratio mouth = start.compareTo(origin) > 0 ? start : origin;
-    Passage passage = new Passage(Excerpt.of(whole, origin, mouth), lap.mix());
+    Passage passage = new Passage(TimelineExcerpt.of(whole, origin, mouth), lap.mix());
     renderer.change(
-        new Change(
+        new PlayChange(
             passage,
             lap.pieceClock(),
             lap.clockFrame() - startFrame,
@@ -197,7 +198,7 @@ final class LiveStream {
     return last().ofPiece(beat).compareTo(whole.endBeat()) <= 0;
   }
 
-  private Lap last() {
+  private LiveSegment last() {
     return course.last();
   }
 }

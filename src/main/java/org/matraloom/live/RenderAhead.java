@@ -31,20 +31,20 @@ final class RenderAhead {
   private final PcmRing ring;
   private final AudioPump pump;
   private final PcmCodec codec;
-  private final Sections sections;
+  private final PieceSections sections;
   private final float[] block;
   private final byte[] encoded;
   private final byte[] silence;
   private final int blockFrames;
 
   private Optional<LiveStream> stream = Optional.empty();
-  private Optional<Section> loop = Optional.empty();
+  private Optional<PieceSection> loop = Optional.empty();
   private long nextFrame;
   private int underrunsMet;
 
   private volatile long startFrame;
   private volatile int aheadBytes;
-  private volatile Optional<Course> course = Optional.empty();
+  private volatile Optional<LiveClock> course = Optional.empty();
 
   RenderAhead(LivePiece piece, Optional<Fade> fade, PcmRing ring, AudioPump pump) {
     PcmFormat format = piece.format();
@@ -53,7 +53,7 @@ final class RenderAhead {
     this.ring = ring;
     this.pump = pump;
     this.codec = new PcmCodec(format.bits());
-    this.sections = Sections.of(piece.passages());
+    this.sections = PieceSections.of(piece.passages());
     this.blockFrames = format.ratePerSecond() * AudioPump.BLOCK_MS / 1000;
     this.block = new float[blockFrames * format.channels()];
     this.encoded = new byte[blockFrames * format.bytesPerFrame()];
@@ -66,7 +66,7 @@ final class RenderAhead {
   }
 
   /** Where the frames of the device lie in the piece; for any thread. */
-  Optional<Course> course() {
+  Optional<LiveClock> course() {
     return course;
   }
 
@@ -87,7 +87,7 @@ final class RenderAhead {
 
   /** Renders a while for nobody, for the first run of the code is slow. */
   void warmUp() {
-    Section first = sections.first();
+    PieceSection first = sections.first();
     LivePiece atOnce =
         new LivePiece(
             piece.passages(), 0, piece.voice(), piece.drone(), piece.format(), piece.breaths());
@@ -101,7 +101,7 @@ final class RenderAhead {
   }
 
   /** Goes to a section in time, or begins with it, at once or after another passage has ended. */
-  void start(Section section, Tempo tempo, Mix mix) {
+  void start(PieceSection section, Tempo tempo, Mix mix) {
     if (stream.isPresent() && stream.get().plays(section)) {
       stream.get().goTo(section);
       publish();
@@ -137,7 +137,7 @@ final class RenderAhead {
     publish();
   }
 
-  void loop(Optional<Section> section) {
+  void loop(Optional<PieceSection> section) {
     loop = section;
     stream.ifPresent(playing -> playing.loop(section));
   }
@@ -165,8 +165,8 @@ final class RenderAhead {
   private void endPassage(LiveStream ended) {
     int next = ended.course().last().section().passage() + 1;
     if (next < piece.passages().size()) {
-      Section first = sections.rounds(next).get(0);
-      Section section = sections.at(next, first.startBeat());
+      PieceSection first = sections.rounds(next).get(0);
+      PieceSection section = sections.at(next, first.startBeat());
       take(stream(section, tempoOf(section), ended.mix(), nextFrame));
     } else {
       stream = Optional.empty();
@@ -174,11 +174,11 @@ final class RenderAhead {
     }
   }
 
-  private LiveStream stream(Section section, Tempo tempo, Mix mix, long startFrame) {
+  private LiveStream stream(PieceSection section, Tempo tempo, Mix mix, long startFrame) {
     return new LiveStream(piece, section, tempo, mix, fade, startFrame);
   }
 
-  private Tempo tempoOf(Section section) {
+  private Tempo tempoOf(PieceSection section) {
     return piece.composition(section).tempo();
   }
 

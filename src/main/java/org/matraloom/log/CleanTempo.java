@@ -49,13 +49,13 @@ public record CleanTempo(String piece, int round, List<Point> points) {
   public static List<CleanTempo> of(History history, String piece) {
     TreeMap<Integer, List<Point>> points = new TreeMap<>();
     points.put(WHOLE, new ArrayList<>());
-    for (Entry entry : history.of(piece)) {
+    for (LogEntry entry : history.of(piece)) {
       if (entry.clean().isPresent() && entry.tempo().isPresent()) {
         points
             .get(WHOLE)
             .add(new Point(entry.when(), 0, entry.tempo().getAsDouble(), entry.clean().get()));
       }
-      for (Entry.RoundEntry round : entry.rounds()) {
+      for (LogEntry.RoundEntry round : entry.rounds()) {
         points
             .computeIfAbsent(round.round(), number -> new ArrayList<>())
             .add(new Point(entry.when(), round.nadai(), round.tempo(), round.clean()));

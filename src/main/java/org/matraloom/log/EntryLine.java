@@ -20,7 +20,7 @@ final class EntryLine {
   private EntryLine() {}
 
   /** The line, without its end. */
-  static String of(Entry entry) {
+  static String of(LogEntry entry) {
     StringWriter text = new StringWriter();
     try (JsonGenerator line = JSON.createGenerator(text)) {
       line.writeStartObject();
@@ -73,9 +73,9 @@ final class EntryLine {
     return when.truncatedTo(ChronoUnit.SECONDS).toString();
   }
 
-  private static void rounds(Entry entry, JsonGenerator line) throws IOException {
+  private static void rounds(LogEntry entry, JsonGenerator line) throws IOException {
     line.writeArrayFieldStart("rounds");
-    for (Entry.RoundEntry round : entry.rounds()) {
+    for (LogEntry.RoundEntry round : entry.rounds()) {
       line.writeStartObject();
       line.writeNumberField("round", round.round());
       line.writeNumberField("nadai", round.nadai());

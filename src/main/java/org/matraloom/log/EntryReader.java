@@ -35,7 +35,7 @@ final class EntryReader {
   private Optional<Boolean> clean = Optional.empty();
   private OptionalDouble landingErrorMs = OptionalDouble.empty();
   private OptionalDouble voicedSeconds = OptionalDouble.empty();
-  private final List<Entry.RoundEntry> rounds = new ArrayList<>();
+  private final List<LogEntry.RoundEntry> rounds = new ArrayList<>();
   private Optional<String> recording = Optional.empty();
   private String remark = "";
 
@@ -73,7 +73,7 @@ final class EntryReader {
       require(withdraws.isPresent(), "a value is missing");
       return new LogRecord.Withdrawal(when.get(), piece.get(), withdraws.get());
     }
-    return new Entry(
+    return new LogEntry(
         when.get(),
         kind(kind.get()),
         piece.get(),
@@ -103,8 +103,8 @@ final class EntryReader {
     }
   }
 
-  private static Entry.Kind kind(String name) {
-    return Arrays.stream(Entry.Kind.values())
+  private static LogEntry.Kind kind(String name) {
+    return Arrays.stream(LogEntry.Kind.values())
         .filter(kind -> kind.name().toLowerCase(Locale.ROOT).equals(name))
         .findFirst()
         .orElseThrow(() -> new IllegalArgumentException("its kind is not known"));
@@ -117,7 +117,7 @@ final class EntryReader {
     }
   }
 
-  private static Entry.RoundEntry round(JsonParser json) throws IOException {
+  private static LogEntry.RoundEntry round(JsonParser json) throws IOException {
     require(json.currentToken() == JsonToken.START_OBJECT, "a round is not a record");
     int round = 0;
     int nadai = 0;
@@ -134,7 +134,7 @@ final class EntryReader {
         default -> json.skipChildren();
       }
     }
-    return new Entry.RoundEntry(round, nadai, tempo, clean);
+    return new LogEntry.RoundEntry(round, nadai, tempo, clean);
   }
 
   private static String text(JsonParser json) throws IOException {

@@ -13,11 +13,11 @@ import java.util.TreeSet;
  * @param withdrawn the records that were taken back, in the order in which that was done; they are
  *     not among the entries
  */
-public record History(List<Entry> entries, List<DamagedLine> damaged, List<Entry> withdrawn) {
+public record History(List<LogEntry> entries, List<DamagedLine> damaged, List<LogEntry> withdrawn) {
 
   /** Puts the records in order of time; those of one moment stay as they are in the file. */
   public History {
-    List<Entry> sorted = new ArrayList<>(entries);
+    List<LogEntry> sorted = new ArrayList<>(entries);
     sorted.sort(Comparator.comparing(entry -> entry.when().toInstant()));
     entries = List.copyOf(sorted);
     damaged = List.copyOf(damaged);
@@ -30,7 +30,7 @@ public record History(List<Entry> entries, List<DamagedLine> damaged, List<Entry
    * @param entries the records, in any order
    * @param damaged the lines that could not be read, in the order of the file
    */
-  public History(List<Entry> entries, List<DamagedLine> damaged) {
+  public History(List<LogEntry> entries, List<DamagedLine> damaged) {
     this(entries, damaged, List.of());
   }
 
@@ -51,7 +51,7 @@ public record History(List<Entry> entries, List<DamagedLine> damaged, List<Entry
    * @param piece its name
    * @return the records, oldest first; empty if it was never practised
    */
-  public List<Entry> of(String piece) {
+  public List<LogEntry> of(String piece) {
     return entries.stream().filter(entry -> entry.piece().equals(piece)).toList();
   }
 

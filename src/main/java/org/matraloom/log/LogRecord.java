@@ -4,7 +4,7 @@ import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 
 /** What a line of the log can be. */
-sealed interface LogRecord permits Entry, LogRecord.Withdrawal {
+sealed interface LogRecord permits LogEntry, LogRecord.Withdrawal {
 
   /**
    * A line that takes an earlier one back: of those of its piece and time, to the second, the last
@@ -17,7 +17,7 @@ sealed interface LogRecord permits Entry, LogRecord.Withdrawal {
   record Withdrawal(OffsetDateTime when, String piece, OffsetDateTime withdraws)
       implements LogRecord {
 
-    boolean isAbout(Entry entry) {
+    boolean isAbout(LogEntry entry) {
       return entry.piece().equals(piece)
           && entry.when().truncatedTo(ChronoUnit.SECONDS).isEqual(withdraws);
     }

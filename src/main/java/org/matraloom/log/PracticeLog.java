@@ -51,7 +51,7 @@ public final class PracticeLog {
    * @param entry the record
    * @throws IOException if it cannot be written; what was there before is untouched
    */
-  public void append(Entry entry) throws IOException {
+  public void append(LogEntry entry) throws IOException {
     Files.createDirectories(file.getParent());
     LogLock.whileHeld(file, () -> addLine(EntryLine.of(entry) + "\n"));
   }
@@ -65,7 +65,7 @@ public final class PracticeLog {
    * @return the record; empty if there is none
    * @throws IOException if the file cannot be read or written; what was there before is untouched
    */
-  public Optional<Entry> withdrawNewest(OffsetDateTime when) throws IOException {
+  public Optional<LogEntry> withdrawNewest(OffsetDateTime when) throws IOException {
     if (Files.notExists(file)) {
       return Optional.empty();
     }
@@ -74,9 +74,9 @@ public final class PracticeLog {
         () -> {
           Pass pass = new Pass();
           pass.over(file);
-          Optional<Entry> newest = pass.newest();
+          Optional<LogEntry> newest = pass.newest();
           if (newest.isPresent()) {
-            Entry entry = newest.get();
+            LogEntry entry = newest.get();
             addLine(
                 EntryLine.of(new LogRecord.Withdrawal(when, entry.piece(), entry.when())) + "\n");
           }
@@ -169,8 +169,8 @@ public final class PracticeLog {
 
   /** One reading of the file from its beginning to its end. */
   private static final class Pass {
-    private final List<Entry> entries = new ArrayList<>();
-    private final List<Entry> withdrawn = new ArrayList<>();
+    private final List<LogEntry> entries = new ArrayList<>();
+    private final List<LogEntry> withdrawn = new ArrayList<>();
     private final List<DamagedLine> damaged = new ArrayList<>();
 
     /** Reads a file; true if it ends inside a line. */
@@ -190,7 +190,7 @@ public final class PracticeLog {
       }
       try {
         LogRecord record = lines.record();
-        if (record instanceof Entry entry) {
+        if (record instanceof LogEntry entry) {
           entries.add(entry);
         } else if (record instanceof LogRecord.Withdrawal withdrawal) {
           withdraw(withdrawal);
@@ -209,7 +209,7 @@ public final class PracticeLog {
       }
     }
 
-    private Optional<Entry> newest() {
+    private Optional<LogEntry> newest() {
       return entries.isEmpty() ? Optional.empty() : Optional.of(entries.get(entries.size() - 1));
     }
 

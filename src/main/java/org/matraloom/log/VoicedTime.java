@@ -28,14 +28,17 @@ public record VoicedTime(double todaySeconds, double sinceRestSeconds) {
    * @return the sums
    */
   public static VoicedTime of(History history, OffsetDateTime now) {
-    List<Entry> until =
+    List<LogEntry> until =
         history.entries().stream().filter(entry -> !entry.when().isAfter(now)).toList();
     double today =
-        until.stream().filter(entry -> isToday(entry, now)).mapToDouble(Entry::voicedSeconds).sum();
+        until.stream()
+            .filter(entry -> isToday(entry, now))
+            .mapToDouble(LogEntry::voicedSeconds)
+            .sum();
     return new VoicedTime(today, sinceRest(until, now));
   }
 
-  private static boolean isToday(Entry entry, OffsetDateTime now) {
+  private static boolean isToday(LogEntry entry, OffsetDateTime now) {
     return entry
         .when()
         .withOffsetSameInstant(now.getOffset())
@@ -43,11 +46,11 @@ public record VoicedTime(double todaySeconds, double sinceRestSeconds) {
         .equals(now.toLocalDate());
   }
 
-  private static double sinceRest(List<Entry> entries, OffsetDateTime now) {
+  private static double sinceRest(List<LogEntry> entries, OffsetDateTime now) {
     double sum = 0;
     OffsetDateTime voicedFrom = now;
     for (int i = entries.size() - 1; i >= 0; i--) {
-      Entry entry = entries.get(i);
+      LogEntry entry = entries.get(i);
       if (entry.voicedSeconds() == 0) {
         continue;
       }

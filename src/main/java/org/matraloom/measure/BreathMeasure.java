@@ -15,7 +15,7 @@ import org.matraloom.onset.SoundLevels;
 import org.matraloom.time.Ratio;
 
 /**
- * Finds where breaths were taken: {@link Breathing}.
+ * Finds where breaths were taken: {@link BreathFindings}.
  *
  * <p>A breath may have been taken where between two sollus the sound stays at least {@value
  * SoundLevels#QUIET_DB} dB below the usual sollu for as long as the shortest breath that is ever
@@ -33,7 +33,7 @@ final class BreathMeasure {
    * @param plan where to breathe
    * @return what was found
    */
-  static Breathing of(Alignment alignment, SoundLevels levels, BreathPlan plan) {
+  static BreathFindings of(Alignment alignment, SoundLevels levels, BreathPlan plan) {
     List<ExpectedSollu> expected = alignment.expected();
     Set<Ratio> recorded =
         IntStream.range(alignment.recorded().from(), alignment.recorded().to())
@@ -46,7 +46,7 @@ final class BreathMeasure {
             .collect(Collectors.toSet());
     double least = BreathSettings.FLOOR_MS / 1000.0;
     double quietDb = levels.quietDb(alignment.saidSeconds());
-    List<Breathing.Pause> taken = new ArrayList<>();
+    List<BreathFindings.Pause> taken = new ArrayList<>();
     List<Alignment.Said> said = alignment.said();
     double longest = 0;
     int longestFrom = 0;
@@ -69,10 +69,10 @@ final class BreathMeasure {
       if (breath) {
         int place = said.get(i).sollu();
         boolean asked = planned.contains(alignment.expected().get(place).beat());
-        taken.add(new Breathing.Pause(place, end, quiet.get().seconds(), asked));
+        taken.add(new BreathFindings.Pause(place, end, quiet.get().seconds(), asked));
       }
     }
-    int kept = (int) taken.stream().filter(Breathing.Pause::planned).count();
-    return new Breathing(longest, longestFrom, planned.size(), kept, taken);
+    int kept = (int) taken.stream().filter(BreathFindings.Pause::planned).count();
+    return new BreathFindings(longest, longestFrom, planned.size(), kept, taken);
   }
 }

@@ -8,7 +8,7 @@ import org.matraloom.follow.SaidSollu;
 import org.matraloom.follow.SolluLikeness;
 import org.matraloom.onset.OnsetCurve;
 import org.matraloom.onset.SoundLevels;
-import org.matraloom.pulse.Robust;
+import org.matraloom.pulse.RobustStatistics;
 
 /** Tells whether a take can be judged: {@link Doubt}. */
 final class DoubtMeasure {
@@ -117,7 +117,7 @@ final class DoubtMeasure {
                   return each.deviationSeconds() / beat * asked.matrasPerBeat();
                 })
             .toArray();
-    return Robust.spreadAroundZero(matras) > LOOSEST_MATRAS
+    return RobustStatistics.spreadAroundZero(matras) > LOOSEST_MATRAS
         ? Optional.of(
             new Doubt("the sounds keep no common pulse with the score; it may be another piece"))
         : Optional.empty();

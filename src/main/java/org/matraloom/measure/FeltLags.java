@@ -7,7 +7,7 @@ import java.util.TreeMap;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.FeltBeat;
 import org.matraloom.follow.SaidSollu;
-import org.matraloom.pulse.Robust;
+import org.matraloom.pulse.RobustStatistics;
 
 /**
  * Learns from a take how long after the release its performer's beat is felt, class by class.
@@ -65,7 +65,7 @@ final class FeltLags {
     for (int g = 0; g < groups; g++) {
       int which = g;
       medians[g] =
-          Robust.median(
+          RobustStatistics.median(
               java.util.stream.IntStream.range(0, late.length)
                   .filter(i -> group[i] == which)
                   .mapToDouble(i -> late[i])
@@ -84,7 +84,8 @@ final class FeltLags {
   }
 
   private static double[] shrunk(double[] ofKind, int[] kind) {
-    double middle = Robust.median(Arrays.stream(kind).mapToDouble(k -> ofKind[k]).toArray());
+    double middle =
+        RobustStatistics.median(Arrays.stream(kind).mapToDouble(k -> ofKind[k]).toArray());
     double[] lags = FeltBeat.usualLags();
     for (FeltBeat felt : FeltBeat.values()) {
       int k = felt.ordinal();

@@ -9,7 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
-import org.matraloom.pulse.Robust;
+import org.matraloom.pulse.RobustStatistics;
 import org.matraloom.time.MeasuredTempo;
 
 /**
@@ -83,6 +83,8 @@ public record GuideStart(double originBeat, double originSeconds, double beatsPe
                 said ->
                     said.feltSeconds() - secondsAt(expected.get(said.place()).beat().toDouble()))
             .toArray();
-    return late.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(Robust.median(late));
+    return late.length == 0
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(RobustStatistics.median(late));
   }
 }

@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.matraloom.follow.ExpectedSollu;
+import org.matraloom.follow.HabitLayouts;
 import org.matraloom.follow.SaidSollu;
-import org.matraloom.follow.Ways;
 import org.matraloom.pulse.PulseLine;
-import org.matraloom.pulse.Robust;
+import org.matraloom.pulse.RobustStatistics;
 
 /**
  * Looks for the habits of saying five (or more) to a beat: {@link HabitFound}.
@@ -103,13 +103,15 @@ final class HabitMeasure {
     List<Trial> trials = new ArrayList<>();
     if (old < nadai) {
       trials.add(trial(Habit.OLD_SPEED_KEPT, beats, m -> m / (double) old - even(m, nadai)));
-      trials.add(trial(Habit.OLD_SPEED_KEPT, beats, m -> Ways.squeezed(m, old) - even(m, nadai)));
+      trials.add(
+          trial(Habit.OLD_SPEED_KEPT, beats, m -> HabitLayouts.squeezed(m, old) - even(m, nadai)));
     }
     if (nadai == 5) {
-      trials.add(trial(Habit.LIMPING, beats, m -> Ways.limping(m) - even(m, nadai)));
+      trials.add(trial(Habit.LIMPING, beats, m -> HabitLayouts.limping(m) - even(m, nadai)));
     }
     trials.add(
-        trial(Habit.RUSHED_THEN_WAITING, beats, m -> Ways.rushed(m, nadai) - even(m, nadai)));
+        trial(
+            Habit.RUSHED_THEN_WAITING, beats, m -> HabitLayouts.rushed(m, nadai) - even(m, nadai)));
     return trials.stream()
         .filter(t -> t.beats >= LEAST_BEATS && t.beats >= LEAST_SHARE * t.measured)
         .filter(t -> t.explained >= LEAST_EXPLAINED)
@@ -146,7 +148,8 @@ final class HabitMeasure {
         }
       }
     }
-    double amount = Robust.median(amounts.stream().mapToDouble(Double::doubleValue).toArray());
+    double amount =
+        RobustStatistics.median(amounts.stream().mapToDouble(Double::doubleValue).toArray());
     return new Trial(habit, amount, all == 0 ? 0 : explained / all, amounts.size(), measured);
   }
 

@@ -7,9 +7,9 @@ import org.matraloom.follow.Alignment;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
 import org.matraloom.pulse.PulseLine;
-import org.matraloom.pulse.Robust;
+import org.matraloom.pulse.RobustStatistics;
 
-/** Measures how a take lands: {@link Landing}. */
+/** Measures how a take lands: {@link TakeLanding}. */
 final class LandingMeasure {
 
   /** A lead or lag of so much that was kept all along is a habit. */
@@ -48,7 +48,7 @@ final class LandingMeasure {
    * @param claps the claps in the recording, if there are any
    * @return nothing if the last sollu was not heard
    */
-  static Optional<Landing> of(
+  static Optional<TakeLanding> of(
       Alignment alignment,
       List<SaidSollu> sollus,
       PulseLine line,
@@ -61,7 +61,7 @@ final class LandingMeasure {
         .map(said -> new LandingMeasure(alignment, sollus, line, said).landing(guide, claps));
   }
 
-  private Landing landing(Optional<GuideStart> guide, Optional<HeardClaps> claps) {
+  private TakeLanding landing(Optional<GuideStart> guide, Optional<HeardClaps> claps) {
     double beat = beat(last);
     double beatSeconds = pulse.map(p -> p.beatSeconds(expected)).orElse(line.beatSeconds(beat));
     Optional<GuideStart> heard =
@@ -88,10 +88,10 @@ final class LandingMeasure {
   }
 
   /** Against a beat that goes on by itself; who began again joined it at any of its beats. */
-  private Landing against(LandingBeat what, DoubleUnaryOperator due, double beatSeconds) {
+  private TakeLanding against(LandingBeat what, DoubleUnaryOperator due, double beatSeconds) {
     List<SaidSollu> before = pulse.map(PulseBefore::before).orElse(begun);
     double usual =
-        Robust.median(
+        RobustStatistics.median(
             before.stream()
                 .mapToDouble(s -> s.feltSeconds() - due.applyAsDouble(beat(s)))
                 .toArray());
@@ -102,10 +102,10 @@ final class LandingMeasure {
     return landing(Math.abs(lead) <= MOST_LEAD_SECONDS ? error - lead : error, beatSeconds, what);
   }
 
-  private Landing landing(double error, double beatSeconds, LandingBeat against) {
+  private TakeLanding landing(double error, double beatSeconds, LandingBeat against) {
     double matra = beatSeconds / expected.get(last.place()).matrasPerBeat();
     boolean lands = Math.abs(error) <= Tolerance.landingSeconds(matra);
-    return new Landing(last.place(), error, error / matra, lands, against);
+    return new TakeLanding(last.place(), error, error / matra, lands, against);
   }
 
   private double beat(SaidSollu said) {

@@ -10,7 +10,7 @@ import java.util.TreeMap;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
 import org.matraloom.pulse.PulseLine;
-import org.matraloom.pulse.Robust;
+import org.matraloom.pulse.RobustStatistics;
 
 /**
  * How even the matras of a beat are, apart from the sollus that fall on them: where a matra is
@@ -75,8 +75,8 @@ public final class MatraEvenness {
                 new Evenness(
                     cell.nadai,
                     cell.matra,
-                    Robust.median(values),
-                    Robust.spread(values),
+                    RobustStatistics.median(values),
+                    RobustStatistics.spread(values),
                     values.length));
           }
         });
@@ -90,7 +90,7 @@ public final class MatraEvenness {
       members.computeIfAbsent(groups.get(i), g -> new ArrayList<>()).add(i);
     }
     for (List<Integer> own : members.values()) {
-      double median = Robust.median(own.stream().mapToDouble(i -> rest[i]).toArray());
+      double median = RobustStatistics.median(own.stream().mapToDouble(i -> rest[i]).toArray());
       for (int i : own) {
         rest[i] -= median;
         taken[i] += median;

@@ -10,7 +10,7 @@ import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
 import org.matraloom.pulse.PulseFit;
 import org.matraloom.pulse.PulseLine;
-import org.matraloom.pulse.Robust;
+import org.matraloom.pulse.RobustStatistics;
 import org.matraloom.time.MeasuredTempo;
 
 /**
@@ -133,9 +133,10 @@ public record PulseBefore(
                 Arrays.stream(offSeconds(expected, after, EVEN)))
             .toArray();
     double[] grown = offSeconds(expected, even, SURE_SIGMAS);
-    return Robust.spreadAroundZero(grown)
-            < GROWS * Robust.spreadAroundZero(offSeconds(expected, even, EVEN))
-        && Robust.spreadAroundZero(grown) < AS_WELL * Robust.spreadAroundZero(broken);
+    return RobustStatistics.spreadAroundZero(grown)
+            < GROWS * RobustStatistics.spreadAroundZero(offSeconds(expected, even, EVEN))
+        && RobustStatistics.spreadAroundZero(grown)
+            < AS_WELL * RobustStatistics.spreadAroundZero(broken);
   }
 
   /** How far sollus are off a pulse of their own, which grows if that is so sure. */
@@ -158,7 +159,7 @@ public record PulseBefore(
   private double spreadSeconds(List<ExpectedSollu> expected) {
     double[] beat = beats(expected, before);
     int firstRun = before.get(0).run();
-    return Robust.spreadAroundZero(
+    return RobustStatistics.spreadAroundZero(
         IntStream.range(0, beat.length)
             .mapToDouble(
                 i ->

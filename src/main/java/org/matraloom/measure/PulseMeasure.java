@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
 import org.matraloom.pulse.PulseLine;
-import org.matraloom.pulse.Robust;
+import org.matraloom.pulse.RobustStatistics;
 import org.matraloom.time.MeasuredTempo;
 
 /** Sums up the pulse of a take: {@link Pulse}. */
@@ -34,7 +34,7 @@ final class PulseMeasure {
     double middle = line.beatSeconds((beats[0] + beats[beats.length - 1]) / 2);
     double tempo = MeasuredTempo.ofBeat(middle).beatsPerMinute();
     double spread =
-        Robust.spreadAroundZero(
+        RobustStatistics.spreadAroundZero(
             said.sollus().stream().mapToDouble(SaidSollu::deviationSeconds).toArray());
     OptionalDouble lead =
         guide.isPresent()

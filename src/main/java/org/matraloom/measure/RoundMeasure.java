@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 import org.matraloom.follow.Alignment;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
-import org.matraloom.pulse.Robust;
+import org.matraloom.pulse.RobustStatistics;
 import org.matraloom.score.Span;
 import org.matraloom.time.MeasuredTempo;
 
@@ -61,7 +61,7 @@ final class RoundMeasure {
               missed.getOrDefault(number, 0),
               added.getOrDefault(number, 0),
               beatsPerMinute(expected, heard),
-              Robust.spreadAroundZero(
+              RobustStatistics.spreadAroundZero(
                   heard.stream().mapToDouble(SaidSollu::deviationSeconds).toArray())));
     }
     return findings;
@@ -91,7 +91,7 @@ final class RoundMeasure {
       }
     }
     double seconds =
-        Robust.median(secondsPerBeat.stream().mapToDouble(Double::doubleValue).toArray());
+        RobustStatistics.median(secondsPerBeat.stream().mapToDouble(Double::doubleValue).toArray());
     return seconds > 0 ? MeasuredTempo.ofBeat(seconds).beatsPerMinute() : 0;
   }
 

@@ -9,11 +9,11 @@ import org.matraloom.follow.Alignment;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.FeltBeat;
 import org.matraloom.follow.SaidSollu;
+import org.matraloom.pulse.PulseDeviation;
 import org.matraloom.pulse.PulseFit;
 import org.matraloom.pulse.PulseLine;
-import org.matraloom.pulse.Robust;
-import org.matraloom.pulse.Runs;
-import org.matraloom.pulse.Wander;
+import org.matraloom.pulse.PulseRuns;
+import org.matraloom.pulse.RobustStatistics;
 import org.matraloom.score.Lexicon;
 
 /**
@@ -101,13 +101,13 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
             .map(said -> expected.get(said.place()))
             .mapToDouble(asked -> line.beatSeconds(asked.beat().toDouble()) / asked.matrasPerBeat())
             .toArray();
-    Wander wander =
-        Wander.of(
+    PulseDeviation wander =
+        PulseDeviation.of(
             before.stream().mapToDouble(s -> expected.get(s.place()).beat().toDouble()).toArray(),
             before.stream().mapToDouble(SaidSollu::deviationSeconds).toArray(),
             before.stream().mapToInt(SaidSollu::run).toArray(),
-            Robust.median(matras));
-    return wander == Wander.NONE ? this : against(expected, sollus, line.wandering(wander));
+            RobustStatistics.median(matras));
+    return wander == PulseDeviation.NONE ? this : against(expected, sollus, line.wandering(wander));
   }
 
   private static double[] byKind(double[] lags, List<FeltBeat> kinds) {
@@ -118,7 +118,7 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
    * Whether a performer's lags are other than usual; where they are not, the usual ones are surer.
    */
   private static boolean isUnusual(double[] learnt, double[] usual, Alignment alignment) {
-    return Robust.median(
+    return RobustStatistics.median(
             alignment.said().stream()
                 .mapToDouble(said -> Math.abs(learnt[said.sollu()] - usual[said.sollu()]))
                 .toArray())
@@ -149,7 +149,7 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
         IntStream.of(place).mapToDouble(k -> expected.get(k).beat().toDouble()).toArray();
     double[] matra =
         IntStream.of(place).mapToDouble(k -> 1.0 / expected.get(k).matrasPerBeat()).toArray();
-    int[] run = Runs.of(place, beat, matra, felt);
+    int[] run = PulseRuns.of(place, beat, matra, felt);
     List<SaidSollu> sollus = new ArrayList<>();
     for (int i = 0; i < run.length; i++) {
       sollus.add(new SaidSollu(place[i], run[i], alignment.secondsOf(said.get(i)), felt[i], 0));
@@ -177,8 +177,8 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
         other.sollus.subList(from, sollus.size()).stream()
             .mapToDouble(SaidSollu::deviationSeconds)
             .toArray();
-    double odd = ODD_SPREADS * Robust.spreadAroundZero(before);
-    return Math.abs(Robust.median(end)) > odd ? other : this;
+    double odd = ODD_SPREADS * RobustStatistics.spreadAroundZero(before);
+    return Math.abs(RobustStatistics.median(end)) > odd ? other : this;
   }
 
   private static PulseLine fit(List<ExpectedSollu> expected, List<SaidSollu> sollus) {

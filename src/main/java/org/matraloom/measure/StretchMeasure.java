@@ -3,13 +3,13 @@ package org.matraloom.measure;
 import java.util.List;
 import org.matraloom.follow.Alignment;
 import org.matraloom.follow.ExpectedSollu;
+import org.matraloom.follow.RecordedRange;
 import org.matraloom.follow.SaidSollu;
-import org.matraloom.follow.Stretch;
 import org.matraloom.onset.SoundLevels;
 import org.matraloom.pulse.PulseLine;
 
 /**
- * Tells what was never recorded from what was not said: {@link Stretch}.
+ * Tells what was never recorded from what was not said: {@link RecordedRange}.
  *
  * <p>The pulse of the take says when the first and the last sollu of the score would have fallen.
  * If that is within the recording, there was time for all sollus, and those that are not heard were
@@ -48,7 +48,7 @@ final class StretchMeasure {
    * @param lengthSeconds how long it is
    * @return the stretch, which holds all that was heard
    */
-  static Stretch of(
+  static RecordedRange of(
       Alignment alignment, SaidSollus said, SoundLevels levels, double lengthSeconds) {
     StretchMeasure measure = new StretchMeasure(alignment, said.line(), levels, lengthSeconds);
     List<SaidSollu> sollus = said.sollus();
@@ -56,7 +56,7 @@ final class StretchMeasure {
     int highest = sollus.stream().mapToInt(SaidSollu::place).max().orElseThrow();
     SaidSollu first = sollus.get(0);
     SaidSollu last = sollus.get(sollus.size() - 1);
-    return new Stretch(
+    return new RecordedRange(
         first.place() == lowest ? measure.from(first) : lowest,
         last.place() == highest ? measure.to(last) : highest + 1);
   }

@@ -8,7 +8,7 @@ import org.matraloom.breath.BreathSettings;
 import org.matraloom.follow.Aligner;
 import org.matraloom.follow.Alignment;
 import org.matraloom.follow.ExpectedSollu;
-import org.matraloom.follow.Pretenders;
+import org.matraloom.follow.GuideBleed;
 import org.matraloom.follow.SaidSollu;
 import org.matraloom.onset.OnsetCurve;
 import org.matraloom.schedule.Timeline;
@@ -35,10 +35,10 @@ public record TakeFindings(
     Optional<Pulse> pulse,
     List<RoundFindings> rounds,
     List<Evenness> evenness,
-    List<Quickening> changes,
+    List<SaidNadaiChange> changes,
     List<HabitFound> habits,
-    Optional<Landing> landing,
-    Breathing breathing,
+    Optional<TakeLanding> landing,
+    BreathFindings breathing,
     Optional<Doubt> doubt) {
 
   /** Copies the lists. */
@@ -70,7 +70,7 @@ public record TakeFindings(
     return doubt.isEmpty()
         && alignment.unsure().isEmpty()
         && !alignment.missed().contains(0)
-        && landing.filter(Landing::lands).isPresent();
+        && landing.filter(TakeLanding::lands).isPresent();
   }
 
   /**
@@ -102,7 +102,7 @@ public record TakeFindings(
       Optional<GuideStart> guide,
       BreathPlan plan) {
     Alignment alignment =
-        Pretenders.leftOut(
+        GuideBleed.leftOut(
                 Aligner.of(
                     ExpectedSollu.of(timeline),
                     curve,
@@ -145,7 +145,7 @@ public record TakeFindings(
         Optional.of(PulseMeasure.of(expected, said, guide)),
         RoundMeasure.of(rounds, alignment, sollus),
         EvennessMeasure.of(expected, sollus, said.line()),
-        QuickeningMeasure.of(expected, sollus, said.line()),
+        NadaiChangeMeasure.of(expected, sollus, said.line()),
         habits,
         LandingMeasure.of(alignment, sollus, said.line(), guide, claps),
         BreathMeasure.of(alignment, curve.levels(), plan),

@@ -11,7 +11,7 @@ import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
 import org.matraloom.onset.SoundLevels;
 import org.matraloom.pulse.PulseLine;
-import org.matraloom.pulse.Robust;
+import org.matraloom.pulse.RobustStatistics;
 
 /**
  * Tells sollus that were not said from those that were not heard to begin: where a sollu should be,
@@ -106,6 +106,6 @@ final class UnsaidMeasure {
   }
 
   private static double median(List<Double> values) {
-    return Robust.median(values.stream().mapToDouble(Double::doubleValue).toArray());
+    return RobustStatistics.median(values.stream().mapToDouble(Double::doubleValue).toArray());
   }
 }

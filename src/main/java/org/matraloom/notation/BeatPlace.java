@@ -2,7 +2,7 @@ package org.matraloom.notation;
 
 import java.util.List;
 import java.util.Optional;
-import org.matraloom.notation.Token.Kind;
+import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Avartana;
 import org.matraloom.time.Ratio;
 
@@ -29,7 +29,7 @@ final class BeatPlace {
       cursor.next();
       return Quantity.readBeats(cursor, "the number of a beat", problems)
           .flatMap(beat -> counted(beat, first, cursor, avartana, problems));
-    } else if (first.is(Kind.PLUS) || first.is(Kind.DASH)) {
+    } else if (first.is(TokenKind.PLUS) || first.is(TokenKind.DASH)) {
       cursor.next();
       return Quantity.readBeats(cursor, "how many aksharas from samam", problems)
           .flatMap(aksharas -> signed(aksharas, first, cursor, avartana, problems));
@@ -40,17 +40,17 @@ final class BeatPlace {
 
   private static String advice(Cursor cursor) {
     Token first = cursor.peek();
-    boolean isFraction = cursor.peek(1).is(Kind.SLASH) || cursor.peek(1).is(Kind.DOT);
-    if (first.is(Kind.NUMBER) && isFraction) {
+    boolean isFraction = cursor.peek(1).is(TokenKind.SLASH) || cursor.peek(1).is(TokenKind.DOT);
+    if (first.is(TokenKind.NUMBER) && isFraction) {
       return "write + in front of a part of a beat after samam, - before samam, as in +1/2";
     }
-    return first.is(Kind.NUMBER)
+    return first.is(TokenKind.NUMBER)
         ? "write beat "
             + first.brief()
             + " to count from 1, +"
             + first.brief()
             + " to count from samam"
-        : Nearest.of(first.text(), List.of("samam", "beat"))
+        : MeantWord.of(first.text(), List.of("samam", "beat"))
             .map(near -> "the nearest is " + near)
             .orElse("a phrase that begins half a beat after samam starts at +1/2");
   }
@@ -76,7 +76,7 @@ final class BeatPlace {
     int most = avartana.tala().aksharas();
     if (aksharas.compareTo(Ratio.of(most)) < 0) {
       Ratio beats = aksharas.times(avartana.kalai());
-      return Optional.of(sign.is(Kind.PLUS) ? beats : beats.negate());
+      return Optional.of(sign.is(TokenKind.PLUS) ? beats : beats.negate());
     }
     return outside(
         sign,

@@ -21,12 +21,12 @@ final class Cursor {
     return tokens.get(Math.min(at + ahead, tokens.size() - 1));
   }
 
-  boolean is(Token.Kind kind) {
+  boolean is(Token.TokenKind kind) {
     return peek().is(kind);
   }
 
   boolean isAtEnd() {
-    return is(Token.Kind.END);
+    return is(Token.TokenKind.END);
   }
 
   /** The token taken last, or the first one if none has been. */
@@ -41,7 +41,7 @@ final class Cursor {
   }
 
   /** Takes the next token if it is of a kind. */
-  boolean took(Token.Kind kind) {
+  boolean took(Token.TokenKind kind) {
     if (!is(kind)) {
       return false;
     }

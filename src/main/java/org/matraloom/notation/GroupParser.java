@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.matraloom.notation.Token.Kind;
+import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Element;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Sollu;
@@ -28,8 +28,8 @@ final class GroupParser {
     int size = token.value();
     boolean sound = inRange(token, 1, Lexicon.LARGEST_GROUP, "a group has", "sollus");
     int hold = 1;
-    if (cursor.took(Kind.STAR)) {
-      if (!cursor.is(Kind.NUMBER)) {
+    if (cursor.took(TokenKind.STAR)) {
+      if (!cursor.is(TokenKind.NUMBER)) {
         problems.error(
             cursor.peek(),
             "expected a number after *, found " + cursor.peek().said(),
@@ -47,10 +47,10 @@ final class GroupParser {
       cursor.next();
       karvai = rings.value();
       sound &= inRange(rings, 0, MOST_MATRAS, "a karvai in brackets has", "matras");
-    } else if (isNumberInBrackets(cursor) && !cursor.peek(3).is(Kind.TIMES)) {
+    } else if (isNumberInBrackets(cursor) && !cursor.peek(3).is(TokenKind.TIMES)) {
       PhraseMistakes.looseKarvai(token, cursor, problems);
       sound = false;
-    } else if (cursor.is(Kind.TIMES)) {
+    } else if (cursor.is(TokenKind.TIMES)) {
       PhraseMistakes.timesAfterNumber(token, cursor, problems);
       sound = false;
     }
@@ -61,9 +61,9 @@ final class GroupParser {
   }
 
   private static boolean isNumberInBrackets(Cursor cursor) {
-    return cursor.is(Kind.ROUND_OPEN)
-        && cursor.peek(1).is(Kind.NUMBER)
-        && cursor.peek(2).is(Kind.ROUND_CLOSE);
+    return cursor.is(TokenKind.ROUND_OPEN)
+        && cursor.peek(1).is(TokenKind.NUMBER)
+        && cursor.peek(2).is(TokenKind.ROUND_CLOSE);
   }
 
   private boolean inRange(Token number, int least, int most, String what, String unit) {

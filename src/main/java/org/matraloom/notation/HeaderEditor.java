@@ -1,7 +1,7 @@
 package org.matraloom.notation;
 
 import java.util.List;
-import org.matraloom.notation.Token.Kind;
+import org.matraloom.notation.Token.TokenKind;
 
 /** Sets the value of a header in a text, or puts the header in after the others. */
 final class HeaderEditor {
@@ -27,7 +27,7 @@ final class HeaderEditor {
 
   private static int valueStart(ScoreLine line) {
     Token after = line.tokens().get(1);
-    boolean sign = after.is(Kind.COLON) || after.is(Kind.EQUALS);
+    boolean sign = after.is(TokenKind.COLON) || after.is(TokenKind.EQUALS);
     return line.tokens().get(sign ? 2 : 1).start();
   }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import org.matraloom.notation.Token.Kind;
+import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Anga;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.FingerCustom;
@@ -32,7 +32,7 @@ final class Headers {
 
     /** The index of the first token of the value; a colon or an = after the keyword is allowed. */
     int first() {
-      return tokens.get(1).is(Kind.COLON) || tokens.get(1).is(Kind.EQUALS) ? 2 : 1;
+      return tokens.get(1).is(TokenKind.COLON) || tokens.get(1).is(TokenKind.EQUALS) ? 2 : 1;
     }
 
     Cursor cursor() {
@@ -147,7 +147,7 @@ final class Headers {
       problems.error(
           cursor.peek(),
           "expected the end of the line after the " + keyword + ", found " + cursor.peek().said(),
-          PLACES.contains(keyword) && cursor.peek().is(Kind.COMMA)
+          PLACES.contains(keyword) && cursor.peek().is(TokenKind.COMMA)
               ? "a place inside a beat is a fraction: beat 4 1/2 is its 3rd matra of four"
               : "a note begins with #");
     }
@@ -160,7 +160,8 @@ final class Headers {
 
   private Optional<Integer> kalai(Cursor cursor) {
     Token token = cursor.next();
-    if (token.is(Kind.NUMBER) && (token.value() == 1 || token.value() == 2 || token.value() == 4)) {
+    if (token.is(TokenKind.NUMBER)
+        && (token.value() == 1 || token.value() == 2 || token.value() == 4)) {
       return Optional.of(token.value());
     }
     problems.error(

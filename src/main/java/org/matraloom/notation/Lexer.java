@@ -7,24 +7,24 @@ import java.util.List;
 final class Lexer {
 
   private static final String MARKS = ",;.|()[]{}:*=+-/\u00d7";
-  private static final Token.Kind[] KINDS = {
-    Token.Kind.COMMA,
-    Token.Kind.SEMICOLON,
-    Token.Kind.DOT,
-    Token.Kind.BAR,
-    Token.Kind.ROUND_OPEN,
-    Token.Kind.ROUND_CLOSE,
-    Token.Kind.SQUARE_OPEN,
-    Token.Kind.SQUARE_CLOSE,
-    Token.Kind.CURLY_OPEN,
-    Token.Kind.CURLY_CLOSE,
-    Token.Kind.COLON,
-    Token.Kind.STAR,
-    Token.Kind.EQUALS,
-    Token.Kind.PLUS,
-    Token.Kind.DASH,
-    Token.Kind.SLASH,
-    Token.Kind.TIMES
+  private static final Token.TokenKind[] KINDS = {
+    Token.TokenKind.COMMA,
+    Token.TokenKind.SEMICOLON,
+    Token.TokenKind.DOT,
+    Token.TokenKind.BAR,
+    Token.TokenKind.ROUND_OPEN,
+    Token.TokenKind.ROUND_CLOSE,
+    Token.TokenKind.SQUARE_OPEN,
+    Token.TokenKind.SQUARE_CLOSE,
+    Token.TokenKind.CURLY_OPEN,
+    Token.TokenKind.CURLY_CLOSE,
+    Token.TokenKind.COLON,
+    Token.TokenKind.STAR,
+    Token.TokenKind.EQUALS,
+    Token.TokenKind.PLUS,
+    Token.TokenKind.DASH,
+    Token.TokenKind.SLASH,
+    Token.TokenKind.TIMES
   };
   private static final String INVISIBLE = "\u200b\u200e\u200f\u2060\ufeff\u00a0\u202f\u2007";
   private static final String DASHES = "\u2010\u2011\u2012\u2013\u2014\u2212";
@@ -40,7 +40,7 @@ final class Lexer {
     this.text = line.text();
   }
 
-  /** The tokens of a line, the last of them {@link Token.Kind#END}. */
+  /** The tokens of a line, the last of them {@link Token.TokenKind#END}. */
   static List<Token> tokens(SourceLine line) {
     return new Lexer(line).run();
   }
@@ -67,45 +67,45 @@ final class Lexer {
         tight = false;
         continue;
       }
-      Token.Kind kind = kindAt(letter, end);
+      Token.TokenKind kind = kindAt(letter, end);
       tokens.add(new Token(kind, line, start, at, tight));
       wordsEnd = at;
       tight = true;
     }
-    tokens.add(new Token(Token.Kind.END, line, wordsEnd, wordsEnd, false));
+    tokens.add(new Token(Token.TokenKind.END, line, wordsEnd, wordsEnd, false));
     return tokens;
   }
 
-  private Token.Kind kindAt(int letter, int end) {
+  private Token.TokenKind kindAt(int letter, int end) {
     int start = at;
     at += Character.charCount(letter);
     if (isDigit(letter)) {
       while (at < end && isDigit(text.charAt(at))) {
         at++;
       }
-      return Token.Kind.NUMBER;
+      return Token.TokenKind.NUMBER;
     }
     if (Character.isUpperCase(letter) || Character.isTitleCase(letter)) {
       takeLetters(end, true);
-      return Token.Kind.NAME;
+      return Token.TokenKind.NAME;
     }
     if (Character.isLetter(letter)) {
       takeLetters(end, false);
-      return letter == 'x' && at == start + 1 ? Token.Kind.TIMES : Token.Kind.WORD;
+      return letter == 'x' && at == start + 1 ? Token.TokenKind.TIMES : Token.TokenKind.WORD;
     }
     if (letter == '|' && at < end && text.charAt(at) == '|') {
       at++;
-      return Token.Kind.DOUBLE_BAR;
+      return Token.TokenKind.DOUBLE_BAR;
     }
     if (DASHES.indexOf(letter) >= 0) {
-      return Token.Kind.DASH;
+      return Token.TokenKind.DASH;
     }
     int mark = MARKS.indexOf(letter);
     if (mark >= 0) {
       return KINDS[mark];
     }
     at = SourceLine.clusterEnd(text, start, end);
-    return Token.Kind.STRANGE;
+    return Token.TokenKind.STRANGE;
   }
 
   /** Letters and their marks; in a name digits and low lines too, in a word hyphens between. */

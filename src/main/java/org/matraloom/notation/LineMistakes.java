@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
-import org.matraloom.notation.Token.Kind;
+import org.matraloom.notation.Token.TokenKind;
 
 /** What to say about a line that is neither a header nor a phrase nor part of the plan. */
 final class LineMistakes {
@@ -22,10 +22,10 @@ final class LineMistakes {
           first,
           first.brief() + " must stand before the phrases",
           "move the line to the head of the score");
-    } else if (tokens.get(1).is(Kind.EQUALS)) {
+    } else if (tokens.get(1).is(TokenKind.EQUALS)) {
       problems.error(
           first, "expected a phrase name before =, found " + first.said(), PHRASE_EXAMPLE);
-    } else if (first.is(Kind.NAME)) {
+    } else if (first.is(TokenKind.NAME)) {
       problems.error(
           tokens.get(1),
           "expected = after the name " + first.brief() + ", found " + tokens.get(1).said(),
@@ -58,7 +58,7 @@ final class LineMistakes {
               : PHRASE_EXAMPLE);
     }
     return Optional.of(
-        Nearest.of(first.text(), Headers.KEYWORDS)
+        MeantWord.of(first.text(), Headers.KEYWORDS)
             .map(near -> "the nearest is " + near)
             .orElse(PHRASE_EXAMPLE));
   }
@@ -73,7 +73,7 @@ final class LineMistakes {
             : "unknown header " + first.said(),
         () ->
             Optional.of(
-                Nearest.of(first.text(), expected)
+                MeantWord.of(first.text(), expected)
                     .map(near -> "the nearest is " + near)
                     .orElse(
                         headersOver

@@ -3,18 +3,18 @@ package org.matraloom.notation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.matraloom.notation.Token.Kind;
+import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Edit;
 import org.matraloom.score.Sequence;
 
 /** Replaces elements of a phrase in a text, whichever lines they stand on. */
 final class PhraseEditor {
 
-  private static final Map<Kind, Kind> CLOSERS =
+  private static final Map<TokenKind, TokenKind> CLOSERS =
       Map.of(
-          Kind.ROUND_OPEN, Kind.ROUND_CLOSE,
-          Kind.SQUARE_OPEN, Kind.SQUARE_CLOSE,
-          Kind.CURLY_OPEN, Kind.CURLY_CLOSE);
+          TokenKind.ROUND_OPEN, TokenKind.ROUND_CLOSE,
+          TokenKind.SQUARE_OPEN, TokenKind.SQUARE_CLOSE,
+          TokenKind.CURLY_OPEN, TokenKind.CURLY_CLOSE);
 
   /** An element as it is written: its first and its last token. */
   private record Written(Token first, Token last) {}
@@ -113,24 +113,24 @@ final class PhraseEditor {
   private static int end(List<Token> tokens, int at) {
     Token first = tokens.get(at);
     int end = at + 1;
-    if (first.is(Kind.NUMBER)) {
-      end += is(tokens, end, Kind.STAR) ? 2 : 0;
-      boolean karvai = is(tokens, end, Kind.ROUND_OPEN) && tokens.get(end).tight();
+    if (first.is(TokenKind.NUMBER)) {
+      end += is(tokens, end, TokenKind.STAR) ? 2 : 0;
+      boolean karvai = is(tokens, end, TokenKind.ROUND_OPEN) && tokens.get(end).tight();
       return end + (karvai ? 3 : 0);
     }
     if (CLOSERS.containsKey(first.kind())) {
       int depth = 1;
       while (depth > 0) {
-        Kind kind = tokens.get(end++).kind();
+        TokenKind kind = tokens.get(end++).kind();
         depth += CLOSERS.containsKey(kind) ? 1 : CLOSERS.containsValue(kind) ? -1 : 0;
       }
-    } else if (!first.is(Kind.NAME)) {
+    } else if (!first.is(TokenKind.NAME)) {
       return end;
     }
-    return end + (is(tokens, end, Kind.TIMES) ? 2 : 0);
+    return end + (is(tokens, end, TokenKind.TIMES) ? 2 : 0);
   }
 
-  private static boolean is(List<Token> tokens, int at, Kind kind) {
+  private static boolean is(List<Token> tokens, int at, TokenKind kind) {
     return at < tokens.size() && tokens.get(at).is(kind);
   }
 }

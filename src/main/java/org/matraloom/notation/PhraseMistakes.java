@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.matraloom.notation.Token.Kind;
+import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Lexicon;
 
 /** What to say about the things that musicians write and that a phrase does not take. */
@@ -93,7 +93,7 @@ final class PhraseMistakes {
   /** {@code 5 x3}: five threes or three fives. Passes over it. */
   static void timesAfterNumber(Token group, Cursor cursor, Problems problems) {
     Token times = cursor.next();
-    String count = cursor.is(Kind.NUMBER) ? cursor.next().brief() : "3";
+    String count = cursor.is(TokenKind.NUMBER) ? cursor.next().brief() : "3";
     String size = group.brief();
     problems.error(
         times,
@@ -111,7 +111,7 @@ final class PhraseMistakes {
 
   /** An x that follows nothing it could repeat. Passes over its number. */
   static void strayTimes(Token token, Cursor cursor, Problems problems) {
-    cursor.took(Kind.NUMBER);
+    cursor.took(TokenKind.NUMBER);
     problems.error(
         token,
         "x must follow a closing bracket or a phrase name",
@@ -121,7 +121,7 @@ final class PhraseMistakes {
   /** A round bracket closed without saying how often. */
   static void missingTimes(Cursor cursor, Problems problems) {
     Token closer = cursor.previous();
-    boolean capital = cursor.is(Kind.NAME) && cursor.peek().text().matches("X[0-9]*");
+    boolean capital = cursor.is(TokenKind.NAME) && cursor.peek().text().matches("X[0-9]*");
     problems.error(
         closer,
         "expected x and a number after ), found " + cursor.peek().said(),
@@ -129,7 +129,7 @@ final class PhraseMistakes {
             ? "write the x small"
             : "write (takita) x2 to say it twice, [takita] for double speed");
     if (capital && !cursor.next().text().matches("X[0-9]+")) {
-      cursor.took(Kind.NUMBER);
+      cursor.took(TokenKind.NUMBER);
     }
   }
 
@@ -143,7 +143,7 @@ final class PhraseMistakes {
 
   /** A name that no phrase has. */
   static Optional<String> unknownName(String name, Collection<String> phrases, Lexicon lexicon) {
-    Optional<String> nearest = Nearest.of(name, phrases);
+    Optional<String> nearest = MeantWord.of(name, phrases);
     if (nearest.isPresent()) {
       return Optional.of("the nearest is " + nearest.get());
     }
@@ -158,7 +158,7 @@ final class PhraseMistakes {
   }
 
   /** The sign of a closing bracket. */
-  static String sign(Kind closer) {
+  static String sign(TokenKind closer) {
     return switch (closer) {
       case ROUND_CLOSE -> ") x2";
       case SQUARE_CLOSE -> "]";

@@ -6,7 +6,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.matraloom.notation.Token.Kind;
+import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Element;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Sequence;
@@ -17,16 +17,16 @@ final class PhraseParser {
   static final int DEEPEST = 32;
   private static final int LONGEST_NAME = 200;
 
-  private static final Map<Kind, Kind> CLOSERS =
+  private static final Map<TokenKind, TokenKind> CLOSERS =
       Map.of(
-          Kind.ROUND_OPEN, Kind.ROUND_CLOSE,
-          Kind.SQUARE_OPEN, Kind.SQUARE_CLOSE,
-          Kind.CURLY_OPEN, Kind.CURLY_CLOSE);
+          TokenKind.ROUND_OPEN, TokenKind.ROUND_CLOSE,
+          TokenKind.SQUARE_OPEN, TokenKind.SQUARE_CLOSE,
+          TokenKind.CURLY_OPEN, TokenKind.CURLY_CLOSE);
 
   private final Problems problems;
   private final WordParser words;
   private final GroupParser groups;
-  private final Deque<Kind> open = new ArrayDeque<>();
+  private final Deque<TokenKind> open = new ArrayDeque<>();
   private List<Token> references = new ArrayList<>();
   private boolean tooDeep;
 
@@ -45,7 +45,7 @@ final class PhraseParser {
     tooDeep = false;
     open.clear();
     int before = problems.errors();
-    Sequence sequence = sequence(cursor, Kind.END);
+    Sequence sequence = sequence(cursor, TokenKind.END);
     if (before == problems.errors() && saysNothing(sequence)) {
       problems.error(
           name,
@@ -55,7 +55,7 @@ final class PhraseParser {
     return new Body(sequence, List.copyOf(references));
   }
 
-  private Sequence sequence(Cursor cursor, Kind closer) {
+  private Sequence sequence(Cursor cursor, TokenKind closer) {
     List<Element> elements = new ArrayList<>();
     while (!cursor.isAtEnd() && !cursor.is(closer)) {
       if (CLOSERS.containsValue(cursor.peek().kind())) {
@@ -96,9 +96,9 @@ final class PhraseParser {
     }
   }
 
-  private static boolean touches(Kind before, Kind after) {
-    return (before == Kind.WORD && after == Kind.NUMBER)
-        || (before == Kind.NUMBER && (after == Kind.WORD || after == Kind.NAME));
+  private static boolean touches(TokenKind before, TokenKind after) {
+    return (before == TokenKind.WORD && after == TokenKind.NUMBER)
+        || (before == TokenKind.NUMBER && (after == TokenKind.WORD || after == TokenKind.NAME));
   }
 
   private void reference(Token token, Cursor cursor, List<Element> elements) {
@@ -116,11 +116,11 @@ final class PhraseParser {
       passTimes(cursor);
       return;
     }
-    if (!cursor.is(Kind.TIMES)) {
+    if (!cursor.is(TokenKind.TIMES)) {
       PhraseMistakes.missingTimes(cursor, problems);
       return;
     }
-    Times.read(cursor, problems)
+    RepeatCount.read(cursor, problems)
         .ifPresent(times -> elements.add(new Element.Repeat(body.get(), times)));
   }
 
@@ -129,7 +129,7 @@ final class PhraseParser {
    * but ends with one, so only the end tells which it is.
    */
   private void square(Token opener, Cursor cursor, List<Element> elements) {
-    boolean twoOpen = cursor.is(Kind.SQUARE_OPEN) && cursor.peek().tight();
+    boolean twoOpen = cursor.is(TokenKind.SQUARE_OPEN) && cursor.peek().tight();
     Optional<Sequence> body = bracketed(opener, cursor);
     if (body.isEmpty()) {
       passTimes(cursor);
@@ -150,9 +150,9 @@ final class PhraseParser {
 
   private void curly(Token opener, Cursor cursor, List<Element> elements) {
     Optional<Integer> nadai = Optional.empty();
-    boolean headed = cursor.peek(1).is(Kind.COLON);
+    boolean headed = cursor.peek(1).is(TokenKind.COLON);
     if (headed) {
-      nadai = Nadai.read(cursor.next(), problems);
+      nadai = NadaiReader.read(cursor.next(), problems);
       cursor.next();
     } else {
       problems.error(
@@ -169,8 +169,8 @@ final class PhraseParser {
   }
 
   private void repeatable(Element element, Cursor cursor, List<Element> elements) {
-    if (cursor.is(Kind.TIMES)) {
-      Times.read(cursor, problems)
+    if (cursor.is(TokenKind.TIMES)) {
+      RepeatCount.read(cursor, problems)
           .ifPresent(times -> elements.add(new Element.Repeat(Sequence.of(element), times)));
     } else {
       elements.add(element);
@@ -179,7 +179,7 @@ final class PhraseParser {
 
   /** What stands between an opening bracket, already taken, and the closing one. */
   private Optional<Sequence> bracketed(Token opener, Cursor cursor) {
-    Kind closer = CLOSERS.get(opener.kind());
+    TokenKind closer = CLOSERS.get(opener.kind());
     if (open.size() == DEEPEST) {
       if (!tooDeep) {
         problems.error(
@@ -226,15 +226,15 @@ final class PhraseParser {
   private static void skip(Cursor cursor) {
     int depth = 1;
     while (!cursor.isAtEnd() && depth > 0) {
-      Kind kind = cursor.next().kind();
+      TokenKind kind = cursor.next().kind();
       depth += CLOSERS.containsKey(kind) ? 1 : CLOSERS.containsValue(kind) ? -1 : 0;
     }
   }
 
   /** Passes over the repeat of something that was refused. */
   private void passTimes(Cursor cursor) {
-    if (cursor.is(Kind.TIMES)) {
-      Times.read(cursor, problems);
+    if (cursor.is(TokenKind.TIMES)) {
+      RepeatCount.read(cursor, problems);
     }
   }
 }

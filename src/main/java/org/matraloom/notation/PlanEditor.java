@@ -3,7 +3,7 @@ package org.matraloom.notation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.matraloom.notation.Token.Kind;
+import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Step;
 
 /** Replaces steps of the perform plan in a text; lines whose step stays are not touched. */
@@ -64,9 +64,9 @@ final class PlanEditor {
   private static void overwrite(EditedLines lines, int index, Step step) {
     ScoreLine line = lines.before().get(index);
     if (step instanceof Step.Say say && line.tokens().get(0).text().equals(say.phrase())) {
-      Optional<Token> times = after(line, Kind.TIMES, "");
-      Optional<Token> nadai = after(line, Kind.WORD, "nadai");
-      Optional<Token> kalam = after(line, Kind.WORD, "kalam");
+      Optional<Token> times = after(line, TokenKind.TIMES, "");
+      Optional<Token> nadai = after(line, TokenKind.WORD, "nadai");
+      Optional<Token> kalam = after(line, TokenKind.WORD, "kalam");
       String text = line.text();
       boolean simple =
           times.isPresent() == say.times() > 1
@@ -89,12 +89,12 @@ final class PlanEditor {
   }
 
   /** The number after a mark or a word. */
-  private static Optional<Token> after(ScoreLine line, Kind kind, String word) {
+  private static Optional<Token> after(ScoreLine line, TokenKind kind, String word) {
     List<Token> tokens = line.tokens();
     for (int i = 0; i + 1 < tokens.size(); i++) {
       Token token = tokens.get(i);
       if (token.is(kind) && (word.isEmpty() || token.is(word))) {
-        return Optional.of(tokens.get(i + 1)).filter(next -> next.is(Kind.NUMBER));
+        return Optional.of(tokens.get(i + 1)).filter(next -> next.is(TokenKind.NUMBER));
       }
     }
     return Optional.empty();

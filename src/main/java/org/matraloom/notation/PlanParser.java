@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.matraloom.notation.Token.Kind;
+import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
@@ -40,7 +40,7 @@ final class PlanParser {
     int before = problems.errors();
     Token first = cursor.next();
     Optional<Step> step;
-    if (first.is(Kind.NAME) && phrases.contains(first.name())) {
+    if (first.is(TokenKind.NAME) && phrases.contains(first.name())) {
       step = say(first, cursor);
     } else if (first.is("rest")) {
       step = rest(cursor);
@@ -64,7 +64,7 @@ final class PlanParser {
   }
 
   private void unknown(Token first) {
-    if (first.is(Kind.NAME)) {
+    if (first.is(TokenKind.NAME)) {
       problems.error(
           first,
           "no phrase is called " + first.brief(),
@@ -79,7 +79,7 @@ final class PlanParser {
         "expected a phrase name, rest or until; found " + first.said(),
         () ->
             Optional.of(
-                Nearest.of(first.text(), expected)
+                MeantWord.of(first.text(), expected)
                     .map(near -> "the nearest is " + near)
                     .orElse("write a line such as Song x2 nadai 4, or rest 2 beats")));
   }
@@ -90,12 +90,12 @@ final class PlanParser {
     Optional<Integer> kalam = Optional.empty();
     while (!cursor.isAtEnd()) {
       Token token = cursor.peek();
-      if (token.is(Kind.TIMES)) {
+      if (token.is(TokenKind.TIMES)) {
         once(times, token, "x");
-        times = Times.read(cursor, problems);
+        times = RepeatCount.read(cursor, problems);
       } else if (isOneOf(token, NADAI)) {
         once(nadai, cursor.next(), "nadai");
-        nadai = Nadai.read(cursor.next(), problems);
+        nadai = NadaiReader.read(cursor.next(), problems);
       } else if (isOneOf(token, KALAM)) {
         once(kalam, cursor.next(), "kalam");
         kalam = kalam(cursor.next());
@@ -105,7 +105,7 @@ final class PlanParser {
             "expected x2, nadai 5 or kalam 2; found " + token.said(),
             () ->
                 Optional.of(
-                    Nearest.of(token.text(), List.of("nadai", "kalam", "gati"))
+                    MeantWord.of(token.text(), List.of("nadai", "kalam", "gati"))
                         .map("the nearest is "::concat)
                         .orElse("each round, rest or wait stands on a line of its own")));
         return Optional.empty();
@@ -122,7 +122,9 @@ final class PlanParser {
   }
 
   private Optional<Integer> kalam(Token token) {
-    if (token.is(Kind.NUMBER) && token.value() >= 1 && token.value() <= Composition.HIGHEST_KALAM) {
+    if (token.is(TokenKind.NUMBER)
+        && token.value() >= 1
+        && token.value() <= Composition.HIGHEST_KALAM) {
       return Optional.of(token.value());
     }
     problems.error(
@@ -168,11 +170,12 @@ final class PlanParser {
       return Optional.empty();
     }
     cursor.next();
-    return Nadai.read(cursor.next(), problems).map(nadai -> new Step.RestMatras(matras, nadai));
+    return NadaiReader.read(cursor.next(), problems)
+        .map(nadai -> new Step.RestMatras(matras, nadai));
   }
 
   private static boolean isOneOf(Token token, Set<String> words) {
-    return (token.is(Kind.WORD) || token.is(Kind.NAME))
+    return (token.is(TokenKind.WORD) || token.is(TokenKind.NAME))
         && words.contains(JatiNames.fold(token.text()));
   }
 }

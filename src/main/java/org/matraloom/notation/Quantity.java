@@ -1,7 +1,7 @@
 package org.matraloom.notation;
 
 import java.util.Optional;
-import org.matraloom.notation.Token.Kind;
+import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.time.Ratio;
 
 /** Reads a number that need not be whole: {@code 5}, {@code 37.5}, {@code 1/2}, {@code 1 1/2}. */
@@ -18,7 +18,7 @@ final class Quantity {
 
   /** Reads a number that comes next, with a fraction of at most a thousandth. */
   static Optional<Ratio> read(Cursor cursor, String what, Problems problems) {
-    if (!cursor.is(Kind.NUMBER)) {
+    if (!cursor.is(TokenKind.NUMBER)) {
       problems.error(
           cursor.peek(),
           "expected " + what + ", found " + cursor.peek().said(),
@@ -30,11 +30,11 @@ final class Quantity {
       problems.error(first, "the largest number here is " + MOST + ", given " + first.brief());
       return Optional.empty();
     }
-    if (cursor.is(Kind.SLASH)) {
+    if (cursor.is(TokenKind.SLASH)) {
       return fraction(Ratio.ZERO, first, cursor, problems);
-    } else if (cursor.is(Kind.NUMBER)) {
+    } else if (cursor.is(TokenKind.NUMBER)) {
       return fraction(Ratio.of(first.value()), cursor.next(), cursor, problems);
-    } else if (cursor.is(Kind.DOT) && cursor.peek(1).is(Kind.NUMBER)) {
+    } else if (cursor.is(TokenKind.DOT) && cursor.peek(1).is(TokenKind.NUMBER)) {
       return decimal(first, cursor, problems);
     }
     return Optional.of(Ratio.of(first.value()));
@@ -59,7 +59,7 @@ final class Quantity {
 
   private static Optional<Ratio> fraction(
       Ratio whole, Token above, Cursor cursor, Problems problems) {
-    if (!cursor.took(Kind.SLASH) || !cursor.is(Kind.NUMBER)) {
+    if (!cursor.took(TokenKind.SLASH) || !cursor.is(TokenKind.NUMBER)) {
       problems.error(
           cursor.peek(),
           "expected a fraction such as 1/2, found " + cursor.peek().said(),

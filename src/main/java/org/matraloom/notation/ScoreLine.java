@@ -5,7 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.matraloom.notation.Token.Kind;
+import org.matraloom.notation.Token.TokenKind;
 
 /**
  * A line of a score without errors, with what it is for.
@@ -68,13 +68,13 @@ record ScoreLine(Use use, String name, List<Token> tokens, String ending) {
   /** What {@link ScoreParser} takes a line for; a phrase may be called Perform. */
   private static Use use(List<Token> tokens, Set<String> phrases, boolean performing) {
     Token first = tokens.get(0);
-    boolean isPhrase = first.is(Kind.NAME) && phrases.contains(first.name());
+    boolean isPhrase = first.is(TokenKind.NAME) && phrases.contains(first.name());
     Optional<String> keyword = Headers.keyword(first);
-    if (first.is(Kind.END)) {
+    if (first.is(TokenKind.END)) {
       return Use.EMPTY;
-    } else if (first.is(Kind.NAME) && tokens.get(1).is(Kind.EQUALS)) {
+    } else if (first.is(TokenKind.NAME) && tokens.get(1).is(TokenKind.EQUALS)) {
       return Use.PHRASE;
-    } else if (first.is(ScoreParser.PERFORM) && tokens.get(1).is(Kind.END) && !isPhrase) {
+    } else if (first.is(ScoreParser.PERFORM) && tokens.get(1).is(TokenKind.END) && !isPhrase) {
       return Use.PERFORM;
     } else if (keyword.isPresent() && phrases.isEmpty() && !performing) {
       return Use.HEADER;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.matraloom.notation.Token.Kind;
+import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Length;
 import org.matraloom.score.Lexicon;
@@ -52,18 +52,18 @@ final class ScoreParser {
     }
     List<Token> tokens = Lexer.tokens(line);
     Token first = tokens.get(0);
-    if (first.is(Kind.END)) {
+    if (first.is(TokenKind.END)) {
       return;
     }
     Optional<String> keyword = Headers.keyword(first);
-    boolean equals = tokens.get(1).is(Kind.EQUALS);
-    if (equals && first.is(Kind.NAME)) {
+    boolean equals = tokens.get(1).is(TokenKind.EQUALS);
+    if (equals && first.is(TokenKind.NAME)) {
       beginPhrase(tokens);
-    } else if (first.is(PERFORM) && tokens.get(1).is(Kind.END) && !isPhrase(first)) {
+    } else if (first.is(PERFORM) && tokens.get(1).is(TokenKind.END) && !isPhrase(first)) {
       beginPlan(first);
     } else if (keyword.isPresent() && !headersOver) {
       headers.add(keyword.get(), tokens);
-    } else if (equals && first.is(Kind.WORD) && keyword.isEmpty()) {
+    } else if (equals && first.is(TokenKind.WORD) && keyword.isEmpty()) {
       LineMistakes.smallName(first, problems);
       beginPhrase(tokens);
     } else if (perform.isPresent() && !equals && (keyword.isEmpty() || isPhrase(first))) {
@@ -108,7 +108,7 @@ final class ScoreParser {
   }
 
   private boolean isPhrase(Token token) {
-    return token.is(Kind.NAME) && phrases.containsKey(token.name());
+    return token.is(TokenKind.NAME) && phrases.containsKey(token.name());
   }
 
   /** Whether a phrase of this name is written, the one being gathered among them. */
@@ -129,7 +129,7 @@ final class ScoreParser {
     }
     Token name = phrase.get(0);
     PhraseParser.Body body = phraseParser.parse(name, new Cursor(phrase, 2));
-    String key = name.is(Kind.NAME) ? name.name() : LineMistakes.capital(name);
+    String key = name.is(TokenKind.NAME) ? name.name() : LineMistakes.capital(name);
     Definition definition = new Definition(key, name, body.sequence(), body.references());
     Definition first = phrases.putIfAbsent(key, definition);
     if (first != null) {

@@ -88,7 +88,7 @@ final class TalaNames {
       known.add(family.word());
     }
     known.add("chapu");
-    Optional<String> nearest = Nearest.of(name, known);
+    Optional<String> nearest = MeantWord.of(name, known);
     if (nearest.isPresent()) {
       return "the nearest is " + nearest.get();
     }

@@ -12,10 +12,10 @@ import org.matraloom.score.Place;
  * @param end the index after it
  * @param tight whether it follows the token before it without a space
  */
-record Token(Kind kind, SourceLine line, int start, int end, boolean tight) {
+record Token(TokenKind kind, SourceLine line, int start, int end, boolean tight) {
 
   /** What a token is. */
-  enum Kind {
+  enum TokenKind {
     /** Letters that begin with a small one: sollus, or a keyword. */
     WORD,
     /** Letters and digits that begin with a capital. */
@@ -57,12 +57,12 @@ record Token(Kind kind, SourceLine line, int start, int end, boolean tight) {
     return Normalizer.normalize(text(), Normalizer.Form.NFC);
   }
 
-  boolean is(Kind other) {
+  boolean is(TokenKind other) {
     return kind == other;
   }
 
   boolean is(String word) {
-    return (kind == Kind.WORD || kind == Kind.NAME) && text().equalsIgnoreCase(word);
+    return (kind == TokenKind.WORD || kind == TokenKind.NAME) && text().equalsIgnoreCase(word);
   }
 
   /** The value of a number; one with very many digits counts as the largest value. */
@@ -81,6 +81,6 @@ record Token(Kind kind, SourceLine line, int start, int end, boolean tight) {
 
   /** The token for a message, in quotation marks. */
   String said() {
-    return kind == Kind.END ? "the end of the line" : Problems.quote(text());
+    return kind == TokenKind.END ? "the end of the line" : Problems.quote(text());
   }
 }

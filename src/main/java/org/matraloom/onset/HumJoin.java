@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.matraloom.pulse.Robust;
+import org.matraloom.pulse.RobustStatistics;
 
 /**
  * Makes one onset of the hum of a voiced stop and its release.
@@ -84,8 +84,8 @@ final class HumJoin {
     int begin = from + BLUR_STEPS;
     int end = release - BLUR_STEPS + 1;
     double[] hum = levelsDb(begin, end, 0, HUM_BANDS);
-    double middle = Robust.median(hum);
-    return middle > Robust.median(levelsDb(begin, end, HUM_BANDS, all)) + HUM_DB
+    double middle = RobustStatistics.median(hum);
+    return middle > RobustStatistics.median(levelsDb(begin, end, HUM_BANDS, all)) + HUM_DB
         && Arrays.stream(hum).min().orElse(middle) > middle - LARGEST_FALL_DB
         && levelsDb(release - BLUR_STEPS - 1, release - BLUR_STEPS, 0, HUM_BANDS)[0]
             > highestDb(from, 0, HUM_BANDS) - LARGEST_FALL_DB

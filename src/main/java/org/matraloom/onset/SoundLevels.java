@@ -2,7 +2,7 @@ package org.matraloom.onset;
 
 import java.util.Arrays;
 import java.util.Optional;
-import org.matraloom.pulse.Robust;
+import org.matraloom.pulse.RobustStatistics;
 
 /** How loud a recording is at every moment: the loudest wide band, in decibels above its floor. */
 public final class SoundLevels {
@@ -110,7 +110,8 @@ public final class SoundLevels {
    * @return decibels above the floor
    */
   public double quietDb(double[] onsetSeconds) {
-    return Robust.median(Arrays.stream(onsetSeconds).map(this::attackDb).toArray()) - QUIET_DB;
+    return RobustStatistics.median(Arrays.stream(onsetSeconds).map(this::attackDb).toArray())
+        - QUIET_DB;
   }
 
   /** The highest level from one step up to another, which is left out. */

@@ -5,7 +5,7 @@ import java.util.Set;
 import org.matraloom.practice.AnswerDrill;
 import org.matraloom.score.Composition;
 import org.matraloom.sound.Mix;
-import org.matraloom.sound.Part;
+import org.matraloom.sound.MixPart;
 
 /**
  * The mixes of a set. The count-in is heard in the middle in all of them.
@@ -25,7 +25,7 @@ public enum PackMix {
   /** The tala on the left, the voice on the right. */
   SPLIT("tala left, voice right");
 
-  private static final Set<Part> HAND = Set.of(Part.CLAP, Part.COUNT, Part.WAVE);
+  private static final Set<MixPart> HAND = Set.of(MixPart.CLAP, MixPart.COUNT, MixPart.WAVE);
 
   private final String words;
 
@@ -53,11 +53,11 @@ public enum PackMix {
 
   /** The levels. */
   Mix mix() {
-    Mix lesson = Mix.lesson().without(Set.of(Part.TICK)).withWholeCountIn();
+    Mix lesson = Mix.lesson().without(Set.of(MixPart.TICK)).withWholeCountIn();
     return switch (this) {
       case FULL, ANSWER -> lesson;
-      case VOICE -> lesson.only(Set.of(Part.VOICE, Part.DRONE));
-      case TALA -> lesson.without(Set.of(Part.VOICE));
+      case VOICE -> lesson.only(Set.of(MixPart.VOICE, MixPart.DRONE));
+      case TALA -> lesson.without(Set.of(MixPart.VOICE));
       case SPLIT -> split(lesson);
     };
   }
@@ -68,8 +68,8 @@ public enum PackMix {
   }
 
   private static Mix split(Mix lesson) {
-    Mix split = lesson.withPan(Part.VOICE, 1);
-    for (Part part : HAND) {
+    Mix split = lesson.withPan(MixPart.VOICE, 1);
+    for (MixPart part : HAND) {
       split = split.withPan(part, -1);
     }
     return split;

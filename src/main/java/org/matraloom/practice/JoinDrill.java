@@ -68,8 +68,8 @@ public final class JoinDrill {
     Ratio seam = after.startBeat();
     Ratio from = seam.minus(Ratio.of(beats));
     Ratio to = seam.plus(Ratio.of(beats));
-    Excerpt first = Excerpt.of(before, composition, from, seam, lexicon);
-    Excerpt second = Excerpt.of(after, composition, seam, to, lexicon);
+    PhraseExcerpt first = PhraseExcerpt.of(before, composition, from, seam, lexicon);
+    PhraseExcerpt second = PhraseExcerpt.of(after, composition, seam, to, lexicon);
 
     Avartana avartana = composition.avartana();
     Ratio place = avartana.placeOf(from);
@@ -106,7 +106,7 @@ public final class JoinDrill {
     return seams;
   }
 
-  private static void say(String phrase, Excerpt said, Span.Round round, List<Step> loop) {
+  private static void say(String phrase, PhraseExcerpt said, Span.Round round, List<Step> loop) {
     if (!said.sequence().elements().isEmpty()) {
       loop.add(new Step.Say(phrase, 1, round.nadai(), round.kalam()));
     }

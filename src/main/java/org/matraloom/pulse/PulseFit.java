@@ -111,7 +111,7 @@ public final class PulseFit {
     length = search.length();
     growth = search.growth();
     for (int r = 1; r <= runs; r++) {
-      begin[r - 1] = Robust.median(indices(r).mapToDouble(this::beginOf).toArray());
+      begin[r - 1] = RobustStatistics.median(indices(r).mapToDouble(this::beginOf).toArray());
     }
     if (found) {
       anchor(main);
@@ -166,7 +166,7 @@ public final class PulseFit {
       offs[i] = off(i);
     }
     double[] near = Arrays.stream(offs).filter(o -> Math.abs(o) < 3 * NEAR_SECONDS).toArray();
-    double scale = Math.max(LEAST_SCALE_SECONDS, Robust.spreadAroundZero(near));
+    double scale = Math.max(LEAST_SCALE_SECONDS, RobustStatistics.spreadAroundZero(near));
     double[] weight = new double[beat.length];
     for (int i = 0; i < offs.length; i++) {
       double u = offs[i] / (BIWEIGHT * scale);

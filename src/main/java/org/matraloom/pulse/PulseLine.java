@@ -13,7 +13,7 @@ public final class PulseLine {
   private final double lengthSeconds;
   private final double growthSeconds;
   private final double[] beginSeconds;
-  private final Wander wander;
+  private final PulseDeviation wander;
 
   /**
    * A line.
@@ -25,7 +25,7 @@ public final class PulseLine {
    */
   public PulseLine(
       double firstBeat, double lengthSeconds, double growthSeconds, double... beginSeconds) {
-    this(firstBeat, lengthSeconds, growthSeconds, beginSeconds, Wander.NONE);
+    this(firstBeat, lengthSeconds, growthSeconds, beginSeconds, PulseDeviation.NONE);
   }
 
   private PulseLine(
@@ -33,7 +33,7 @@ public final class PulseLine {
       double lengthSeconds,
       double growthSeconds,
       double[] beginSeconds,
-      Wander wander) {
+      PulseDeviation wander) {
     this.firstBeat = firstBeat;
     this.lengthSeconds = lengthSeconds;
     this.growthSeconds = growthSeconds;
@@ -47,7 +47,7 @@ public final class PulseLine {
    * @param about how it wanders
    * @return the line with it
    */
-  public PulseLine wandering(Wander about) {
+  public PulseLine wandering(PulseDeviation about) {
     return new PulseLine(firstBeat, lengthSeconds, growthSeconds, beginSeconds, about);
   }
 
@@ -58,7 +58,7 @@ public final class PulseLine {
    * @return false if the line alone is the pulse
    */
   public boolean wanders() {
-    return wander != Wander.NONE;
+    return wander != PulseDeviation.NONE;
   }
 
   /**

@@ -5,9 +5,9 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.matraloom.measure.Landing;
 import org.matraloom.measure.Pulse;
 import org.matraloom.measure.TakeFindings;
+import org.matraloom.measure.TakeLanding;
 import org.matraloom.picture.Picture;
 import org.matraloom.picture.Picture.Anchor;
 import org.matraloom.picture.Picture.Tone;
@@ -120,7 +120,7 @@ public final class DeviationPicture {
     return size + " % " + (percent > 0 ? "faster" : "slower") + " at the end than at the beginning";
   }
 
-  private static String landing(Landing landing) {
+  private static String landing(TakeLanding landing) {
     long ms = Math.round(1000 * landing.errorSeconds());
     if (ms == 0) {
       return "lands on its place";

@@ -15,7 +15,7 @@ import java.util.List;
 final class SlowMap {
 
   /** A syllable or another sound whose beginning is kept. */
-  record Anchor(double onsetSeconds, double feltSeconds) {}
+  record AnchorPoint(double onsetSeconds, double feltSeconds) {}
 
   private static final double BEFORE_SECONDS = 0.020;
   private static final double AFTER_SECONDS = 0.030;
@@ -37,14 +37,14 @@ final class SlowMap {
    * @param anchors sounds to be kept, in any order; one that begins before the felt beat of another
    *     is over is passed over
    */
-  SlowMap(double speed, List<Anchor> anchors) {
+  SlowMap(double speed, List<AnchorPoint> anchors) {
     this.speed = speed;
-    List<Anchor> kept = apart(anchors);
+    List<AnchorPoint> kept = apart(anchors);
     inStart = new double[kept.size()];
     inEnd = new double[kept.size()];
     outStart = new double[kept.size()];
     for (int i = 0; i < kept.size(); i++) {
-      Anchor anchor = kept.get(i);
+      AnchorPoint anchor = kept.get(i);
       double gap =
           i == 0 ? anchor.onsetSeconds() : anchor.onsetSeconds() - kept.get(i - 1).feltSeconds();
       double nextGap =
@@ -57,12 +57,12 @@ final class SlowMap {
     }
   }
 
-  private static List<Anchor> apart(List<Anchor> anchors) {
-    List<Anchor> sorted = new ArrayList<>(anchors);
+  private static List<AnchorPoint> apart(List<AnchorPoint> anchors) {
+    List<AnchorPoint> sorted = new ArrayList<>(anchors);
     sorted.sort((a, b) -> Double.compare(a.onsetSeconds(), b.onsetSeconds()));
-    List<Anchor> kept = new ArrayList<>();
+    List<AnchorPoint> kept = new ArrayList<>();
     double free = 0;
-    for (Anchor anchor : sorted) {
+    for (AnchorPoint anchor : sorted) {
       if (anchor.onsetSeconds() > free && anchor.feltSeconds() >= anchor.onsetSeconds()) {
         kept.add(anchor);
         free = anchor.feltSeconds();

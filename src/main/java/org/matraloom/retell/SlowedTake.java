@@ -135,18 +135,18 @@ public final class SlowedTake {
   }
 
   /** Sollus are kept with their felt beats, other sounds by their onsets. */
-  static List<SlowMap.Anchor> anchors(TakeFindings findings) {
-    List<SlowMap.Anchor> anchors = new ArrayList<>();
+  static List<SlowMap.AnchorPoint> anchors(TakeFindings findings) {
+    List<SlowMap.AnchorPoint> anchors = new ArrayList<>();
     Set<Double> taken = new HashSet<>();
     for (SaidSollu sollu : findings.sollus()) {
       taken.add(sollu.onsetSeconds());
       anchors.add(
-          new SlowMap.Anchor(
+          new SlowMap.AnchorPoint(
               sollu.onsetSeconds(), Math.max(sollu.onsetSeconds(), sollu.feltSeconds())));
     }
     for (Onset onset : findings.alignment().onsets()) {
       if (onset.confidence() >= OnsetCurve.SURE_CONFIDENCE && !taken.contains(onset.seconds())) {
-        anchors.add(new SlowMap.Anchor(onset.seconds(), onset.seconds()));
+        anchors.add(new SlowMap.AnchorPoint(onset.seconds(), onset.seconds()));
       }
     }
     return anchors;

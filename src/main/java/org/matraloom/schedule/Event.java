@@ -229,7 +229,7 @@ public sealed interface Event {
    *
    * @param beat where
    */
-  record Landing(Ratio beat) implements Event {
+  record LandingPoint(Ratio beat) implements Event {
     @Override
     public <R> R told(EventVisitor<R> visitor) {
       return visitor.landing(this);

@@ -56,7 +56,7 @@ final class EventRank implements EventVisitor<Integer> {
   }
 
   @Override
-  public Integer landing(Event.Landing event) {
+  public Integer landing(Event.LandingPoint event) {
     return LANDING;
   }
 }

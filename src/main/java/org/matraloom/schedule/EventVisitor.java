@@ -85,5 +85,5 @@ public interface EventVisitor<R> {
    * @param event the event
    * @return what is said of it
    */
-  R landing(Event.Landing event);
+  R landing(Event.LandingPoint event);
 }

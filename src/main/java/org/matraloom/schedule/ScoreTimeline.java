@@ -78,7 +78,7 @@ public final class ScoreTimeline implements Timeline {
             new VoiceEvents(performance),
             new HandEvents(performance, originBeat, endBeat()),
             new TickEvents(performance, originBeat),
-            List.<Event>of(new Event.Landing(performance.endBeat())).iterator()));
+            List.<Event>of(new Event.LandingPoint(performance.endBeat())).iterator()));
   }
 
   private List<Event> countIn() {

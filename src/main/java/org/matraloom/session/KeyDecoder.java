@@ -19,41 +19,41 @@ final class KeyDecoder {
   private static final long SEQUENCE_MS = 50;
   private static final int LONGEST_SEQUENCE = 8;
 
-  private static final Map<Character, Action> KEYS =
+  private static final Map<Character, KeyAction> KEYS =
       Map.ofEntries(
-          Map.entry(' ', Action.START_STOP),
-          Map.entry('\r', Action.AGAIN),
-          Map.entry('\n', Action.AGAIN),
-          Map.entry('0', Action.FIRST),
-          Map.entry('+', Action.MUCH_FASTER),
-          Map.entry('=', Action.MUCH_FASTER),
-          Map.entry('-', Action.MUCH_SLOWER),
-          Map.entry('d', Action.DOUBLE),
-          Map.entry('h', Action.HALF),
-          Map.entry('t', Action.TAP),
-          Map.entry('l', Action.LOOP),
-          Map.entry('r', Action.LOOP_ROUND),
-          Map.entry('c', Action.CLAPS),
-          Map.entry('f', Action.COUNTS),
-          Map.entry('w', Action.WAVES),
-          Map.entry('k', Action.TICKS),
-          Map.entry('v', Action.VOICE),
-          Map.entry('b', Action.BREATHS),
-          Map.entry('s', Action.DRONE),
-          Map.entry('?', Action.HELP),
-          Map.entry('q', Action.QUIT));
+          Map.entry(' ', KeyAction.START_STOP),
+          Map.entry('\r', KeyAction.AGAIN),
+          Map.entry('\n', KeyAction.AGAIN),
+          Map.entry('0', KeyAction.FIRST),
+          Map.entry('+', KeyAction.MUCH_FASTER),
+          Map.entry('=', KeyAction.MUCH_FASTER),
+          Map.entry('-', KeyAction.MUCH_SLOWER),
+          Map.entry('d', KeyAction.DOUBLE),
+          Map.entry('h', KeyAction.HALF),
+          Map.entry('t', KeyAction.TAP),
+          Map.entry('l', KeyAction.LOOP),
+          Map.entry('r', KeyAction.LOOP_ROUND),
+          Map.entry('c', KeyAction.CLAPS),
+          Map.entry('f', KeyAction.COUNTS),
+          Map.entry('w', KeyAction.WAVES),
+          Map.entry('k', KeyAction.TICKS),
+          Map.entry('v', KeyAction.VOICE),
+          Map.entry('b', KeyAction.BREATHS),
+          Map.entry('s', KeyAction.DRONE),
+          Map.entry('?', KeyAction.HELP),
+          Map.entry('q', KeyAction.QUIT));
 
-  private static final Map<String, Action> SEQUENCES =
+  private static final Map<String, KeyAction> SEQUENCES =
       Map.of(
-          "A", Action.FASTER,
-          "B", Action.SLOWER,
-          "C", Action.NEXT,
-          "D", Action.PREVIOUS,
-          "H", Action.FIRST,
-          "1~", Action.FIRST,
-          "7~", Action.FIRST,
-          "5~", Action.AGAIN,
-          "6~", Action.START_STOP);
+          "A", KeyAction.FASTER,
+          "B", KeyAction.SLOWER,
+          "C", KeyAction.NEXT,
+          "D", KeyAction.PREVIOUS,
+          "H", KeyAction.FIRST,
+          "1~", KeyAction.FIRST,
+          "7~", KeyAction.FIRST,
+          "5~", KeyAction.AGAIN,
+          "6~", KeyAction.START_STOP);
 
   /** Gives characters one at a time. */
   interface Source {
@@ -80,23 +80,23 @@ final class KeyDecoder {
   }
 
   /** The next press, or empty if none that means something comes in time. */
-  Optional<Press> next(long waitMs) throws IOException {
+  Optional<KeyPress> next(long waitMs) throws IOException {
     int character = source.read(waitMs);
     long nanos = System.nanoTime();
     if (character == Source.END || character == CONTROL_C || character == CONTROL_D) {
-      return Optional.of(new Press(Action.QUIT, 0, nanos));
+      return Optional.of(new KeyPress(KeyAction.QUIT, 0, nanos));
     }
     if (character >= '1' && character <= '9') {
-      return Optional.of(new Press(Action.ROUND, character - '0', nanos));
+      return Optional.of(new KeyPress(KeyAction.ROUND, character - '0', nanos));
     }
-    Optional<Action> action =
+    Optional<KeyAction> action =
         character == ESCAPE
             ? sequence()
             : Optional.ofNullable(KEYS.get((char) Character.toLowerCase(character)));
-    return action.map(known -> new Press(known, 0, nanos));
+    return action.map(known -> new KeyPress(known, 0, nanos));
   }
 
-  private Optional<Action> sequence() throws IOException {
+  private Optional<KeyAction> sequence() throws IOException {
     int kind = source.read(SEQUENCE_MS);
     if (kind != '[' && kind != 'O') {
       return Optional.empty();

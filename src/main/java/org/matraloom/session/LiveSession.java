@@ -50,7 +50,7 @@ public final class LiveSession {
     try (Screen screen = taken.get();
         LivePlayer player = new LivePlayer(piece, fade, out)) {
       player.open();
-      Desk desk = new Desk(piece, mix, player);
+      PlayControls desk = new PlayControls(piece, mix, player);
       KeyDecoder keys = new KeyDecoder(screen);
       while (!desk.hasQuit()) {
         player.check();
@@ -74,7 +74,7 @@ public final class LiveSession {
     PlainLines plain = new PlainLines(lines);
     try (LivePlayer player = new LivePlayer(piece, fade, out)) {
       player.open();
-      Desk desk = new Desk(piece, mix, player);
+      PlayControls desk = new PlayControls(piece, mix, player);
       KeyDecoder keys = new KeyDecoder(new InputKeys(in));
       desk.start();
       while (!desk.hasQuit() && player.isPlaying()) {

@@ -5,7 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import org.matraloom.live.Spot;
+import org.matraloom.live.LivePosition;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Kriya;
 
@@ -22,7 +22,7 @@ final class LiveView {
   private LiveView() {}
 
   /** The lines of a screen, each cut to its width, no more than its height. */
-  static List<String> lines(DeskState state, int width, int height) {
+  static List<String> lines(PlayState state, int width, int height) {
     List<String> lines = state.told().showsKeys() ? keys() : page(state);
     return lines.stream()
         .limit(Math.max(1, height))
@@ -30,7 +30,7 @@ final class LiveView {
         .toList();
   }
 
-  private static List<String> page(DeskState state) {
+  private static List<String> page(PlayState state) {
     LiveWords words = new LiveWords(state);
     List<String> lines = new ArrayList<>();
     String title = state.played().composition().title();
@@ -54,7 +54,8 @@ final class LiveView {
     return lines;
   }
 
-  private static void place(DeskState state, LiveWords words, Spot spot, List<String> lines) {
+  private static void place(
+      PlayState state, LiveWords words, LivePosition spot, List<String> lines) {
     Avartana avartana = state.played().composition().avartana();
     List<String> figure = BigDigits.of(words.beatNumber(spot));
     List<String> beside =
@@ -80,7 +81,7 @@ final class LiveView {
   }
 
   /** The kriyas of the avartana, the one that is given in brackets. */
-  private static String hand(Avartana avartana, Spot spot) {
+  private static String hand(Avartana avartana, LivePosition spot) {
     StringBuilder text = new StringBuilder();
     long samam = spot.beat() - Math.floorMod(spot.beat(), (long) avartana.beats());
     for (int beat = 0; beat < avartana.beats(); beat++) {
@@ -103,14 +104,14 @@ final class LiveView {
     return count.finger().name().substring(0, 1).toLowerCase(Locale.ROOT);
   }
 
-  private static String parts(DeskState state, LiveWords words) {
+  private static String parts(PlayState state, LiveWords words) {
     return state.chosen().parts().stream()
         .map(part -> part.words() + (words.isOn(part) ? " on" : " off"))
         .collect(Collectors.joining("  "));
   }
 
   private static List<String> keys() {
-    return Action.all().stream()
+    return KeyAction.all().stream()
         .map(action -> "  " + padded(action.keys(), 2 * LABEL) + action.words())
         .toList();
   }

@@ -1,8 +1,8 @@
 package org.matraloom.session;
 
 import java.util.Optional;
-import org.matraloom.live.Section;
-import org.matraloom.live.Spot;
+import org.matraloom.live.LivePosition;
+import org.matraloom.live.PieceSection;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Nadai;
 import org.matraloom.time.Ratio;
@@ -10,10 +10,10 @@ import org.matraloom.time.Ratio;
 /** What is going on, in words. */
 final class LiveWords {
 
-  private final DeskState state;
+  private final PlayState state;
   private final Avartana avartana;
 
-  LiveWords(DeskState state) {
+  LiveWords(PlayState state) {
     this.state = state;
     this.avartana = state.played().composition().avartana();
   }
@@ -49,7 +49,7 @@ final class LiveWords {
   }
 
   /** "avartana 3", or the beats that are still counted before the mouth begins. */
-  String avartana(Spot spot) {
+  String avartana(LivePosition spot) {
     if (spot.isBeforeTheMouth()) {
       Ratio wait = spot.lap().section().startBeat().minus(Ratio.of(spot.beat()));
       return state.chosen().section().name() + " in " + beats(wait.ceil());
@@ -61,7 +61,7 @@ final class LiveWords {
   }
 
   /** The beat in its avartana, from 1. */
-  int beatNumber(Spot spot) {
+  int beatNumber(LivePosition spot) {
     return (int) Math.floorMod(spot.beat(), (long) avartana.beats()) + 1;
   }
 
@@ -70,13 +70,13 @@ final class LiveWords {
     return avartana.kriyaAt(beat).words() + again;
   }
 
-  String nadai(Spot spot) {
+  String nadai(LivePosition spot) {
     int matras = state.played().sheet().at(spot.beat()).matrasPerBeat();
     return matras == 0 ? "" : Nadai.inWords(matras);
   }
 
   /** A change of nadai that comes within an avartana and before the loop turns back. */
-  Optional<String> change(Spot spot) {
+  Optional<String> change(LivePosition spot) {
     return state
         .played()
         .sheet()
@@ -92,18 +92,19 @@ final class LiveWords {
                     + beats(coming.beat().minus(Ratio.of(spot.beat())).ceil()));
   }
 
-  private static boolean comesBefore(BeatSheet.Coming coming, Section loop, Spot spot) {
+  private static boolean comesBefore(
+      BeatSheet.Coming coming, PieceSection loop, LivePosition spot) {
     boolean isInside = Ratio.of(spot.beat()).compareTo(loop.endBeat()) < 0;
     return !isInside || coming.beat().compareTo(loop.endBeat()) < 0;
   }
 
   /** The words of a beat; before the mouth begins there are none. */
-  String words(Spot spot, int beatsOn) {
-    Spot there = new Spot(spot.lap(), spot.liveBeat() + beatsOn);
+  String words(LivePosition spot, int beatsOn) {
+    LivePosition there = new LivePosition(spot.lap(), spot.liveBeat() + beatsOn);
     return there.isBeforeTheMouth() ? "" : state.played().sheet().at(there.beat()).words();
   }
 
-  boolean isOn(Switch part) {
+  boolean isOn(PartSwitch part) {
     return !state.chosen().mix().channels().get(part.part()).muted();
   }
 

@@ -2,7 +2,7 @@ package org.matraloom.session;
 
 import java.io.PrintWriter;
 import java.util.Optional;
-import org.matraloom.live.Spot;
+import org.matraloom.live.LivePosition;
 
 /** Tells what goes on in plain lines, one for each avartana and one for each thing that changes. */
 final class PlainLines {
@@ -17,10 +17,10 @@ final class PlainLines {
     this.out = out;
   }
 
-  void show(DeskState state) {
+  void show(PlayState state) {
     LiveWords words = new LiveWords(state);
     lastSettings = told(settings(state, words), lastSettings);
-    Optional<Spot> spot = state.played().spot().filter(heard -> state.played().isPlaying());
+    Optional<LivePosition> spot = state.played().spot().filter(heard -> state.played().isPlaying());
     if (spot.isPresent()) {
       lastPlace = told(place(words, spot.get()), lastPlace);
       String change = words.change(spot.get()).map(to -> to.replaceAll(" in .*", "")).orElse("");
@@ -43,7 +43,7 @@ final class PlainLines {
     return text;
   }
 
-  private static String settings(DeskState state, LiveWords words) {
+  private static String settings(PlayState state, LiveWords words) {
     StringBuilder text = new StringBuilder(words.tempo());
     state.chosen().parts().stream()
         .filter(part -> !words.isOn(part))
@@ -52,7 +52,7 @@ final class PlainLines {
     return text.toString();
   }
 
-  private static String place(LiveWords words, Spot spot) {
+  private static String place(LiveWords words, LivePosition spot) {
     String avartana = spot.isBeforeTheMouth() ? "lead-in" : words.avartana(spot);
     return avartana + ", " + words.round() + ", " + words.section() + ", " + words.nadai(spot);
   }

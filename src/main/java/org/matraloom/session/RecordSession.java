@@ -80,7 +80,7 @@ public final class RecordSession {
     try (Screen screen = taken.get();
         LivePlayer player = new LivePlayer(piece, Optional.empty(), out);
         TakeRecorder recorder = new TakeRecorder(in, out, format)) {
-      Desk desk = new Desk(piece, mix, player);
+      PlayControls desk = new PlayControls(piece, mix, player);
       KeyDecoder keys = new KeyDecoder(screen);
       player.open();
       recorder.open();
@@ -89,7 +89,7 @@ public final class RecordSession {
         player.check();
         recorder.check();
         screen.show(LiveView.lines(shown(desk.state(), recorder), screen.columns(), screen.rows()));
-        Optional<Action> action = keys.next(LOOK_MS).map(Press::action);
+        Optional<KeyAction> action = keys.next(LOOK_MS).map(KeyPress::action);
         goesOn = goesOn(action, desk, player, recorder);
       }
       return Optional.of(end(player, recorder));
@@ -98,8 +98,8 @@ public final class RecordSession {
     }
   }
 
-  private DeskState shown(DeskState state, TakeRecorder recorder) {
-    Level level = recorder.level();
+  private PlayState shown(PlayState state, TakeRecorder recorder) {
+    InputLevel level = recorder.level();
     String lost = recorder.lost() == 0 ? "" : ", lost " + recorder.lost() + " times";
     String words =
         take.isPresent()
@@ -113,20 +113,21 @@ public final class RecordSession {
   }
 
   private boolean goesOn(
-      Optional<Action> action, Desk desk, LivePlayer player, TakeRecorder recorder)
+      Optional<KeyAction> action, PlayControls desk, LivePlayer player, TakeRecorder recorder)
       throws IOException {
     if (take.isEmpty()) {
-      if (action.equals(Optional.of(Action.START_STOP))) {
+      if (action.equals(Optional.of(KeyAction.START_STOP))) {
         begin(desk, recorder);
       }
-      return !action.equals(Optional.of(Action.QUIT));
+      return !action.equals(Optional.of(KeyAction.QUIT));
     }
     player
         .spot()
         .ifPresent(
             begun -> recorder.guideAt(player.startFrame() + note.roundTripFrames().orElse(0L)));
     boolean isStopped =
-        action.equals(Optional.of(Action.START_STOP)) || action.equals(Optional.of(Action.QUIT));
+        action.equals(Optional.of(KeyAction.START_STOP))
+            || action.equals(Optional.of(KeyAction.QUIT));
     return player.isPlaying() && !isStopped;
   }
 
@@ -142,7 +143,7 @@ public final class RecordSession {
     PlainLines plain = new PlainLines(lines);
     try (LivePlayer player = new LivePlayer(piece, Optional.empty(), out);
         TakeRecorder recorder = new TakeRecorder(in, out, format)) {
-      Desk desk = new Desk(piece, mix, player);
+      PlayControls desk = new PlayControls(piece, mix, player);
       KeyDecoder keys = new KeyDecoder(new InputKeys(keysIn));
       player.open();
       recorder.open();
@@ -154,10 +155,10 @@ public final class RecordSession {
         player.check();
         recorder.check();
         plain.show(desk.state());
-        goesOn = goesOn(keys.next(LOOK_MS).map(Press::action), desk, player, recorder);
+        goesOn = goesOn(keys.next(LOOK_MS).map(KeyPress::action), desk, player, recorder);
       }
       long frames = end(player, recorder);
-      Level level = recorder.level();
+      InputLevel level = recorder.level();
       lines.println("highest level " + Math.round(level.highestDbfs()) + " dB: " + level.advice());
       lines.println("lost " + recorder.lost() + " times; underruns " + player.underruns());
       return frames;
@@ -174,7 +175,7 @@ public final class RecordSession {
     }
   }
 
-  private void begin(Desk desk, TakeRecorder recorder) throws IOException {
+  private void begin(PlayControls desk, TakeRecorder recorder) throws IOException {
     TakeWriter begun = new TakeWriter(target, format, note);
     take = Optional.of(begun);
     recorder.begin(begun);

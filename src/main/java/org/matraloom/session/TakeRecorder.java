@@ -86,9 +86,10 @@ final class TakeRecorder implements AutoCloseable {
     guideFrame = Optional.of(playedFrame);
   }
 
-  Level level() {
+  InputLevel level() {
     int fullScale = 1 << (SAMPLE_BITS - 1);
-    return new Level(Level.dbfs(nowPeak, fullScale), Level.dbfs(highestPeak, fullScale));
+    return new InputLevel(
+        InputLevel.dbfs(nowPeak, fullScale), InputLevel.dbfs(highestPeak, fullScale));
   }
 
   /** How often frames were lost, by the device or because the disk was too slow. */

@@ -6,7 +6,7 @@ import org.matraloom.picture.Lettering;
 sealed interface Drawn {
 
   /** How dark a thing is. */
-  enum Tone {
+  enum Shade {
     /** Nearly black. */
     INK("#111111"),
     /** A grey that still reads well on white, 7 to 1. */
@@ -18,7 +18,7 @@ sealed interface Drawn {
 
     private final String hex;
 
-    Tone(String hex) {
+    Shade(String hex) {
       this.hex = hex;
     }
 
@@ -33,16 +33,16 @@ sealed interface Drawn {
   }
 
   /** A lettering with its base line at y. */
-  record Text(double x, double y, double size, Lettering lettering, Tone tone) implements Drawn {}
+  record Text(double x, double y, double size, Lettering lettering, Shade tone) implements Drawn {}
 
   /** A straight line. */
-  record Rule(double x1, double y1, double x2, double y2, double width, Tone tone)
+  record Rule(double x1, double y1, double x2, double y2, double width, Shade tone)
       implements Drawn {}
 
   /** A rectangle: a frame of some width, or filled where the width is 0. */
-  record Box(double x, double y, double width, double height, double line, Tone tone)
+  record Box(double x, double y, double width, double height, double line, Shade tone)
       implements Drawn {}
 
   /** A figure in a square. */
-  record Sign(double x, double y, double size, Figure figure) implements Drawn {}
+  record Symbol(double x, double y, double size, Figure figure) implements Drawn {}
 }

@@ -4,7 +4,7 @@ import java.util.List;
 import org.matraloom.breath.Breath;
 import org.matraloom.picture.Lettering;
 import org.matraloom.picture.Typeface;
-import org.matraloom.sheet.Drawn.Tone;
+import org.matraloom.sheet.Drawn.Shade;
 import org.matraloom.time.Ratio;
 
 /** Draws one line of beats: kriyas above, sollus below, and the bars between. */
@@ -45,13 +45,13 @@ final class LineDrawer {
   private void bar(double x, double top, Cell.End end, boolean opening) {
     double bottom = top + style.lineHeight();
     switch (end) {
-      case BEAT -> page.add(new Drawn.Rule(x, top, x, bottom, BEAT_RULE, Tone.RULE));
-      case ANGA -> page.add(new Drawn.Rule(x, top, x, bottom, ANGA_RULE, Tone.INK));
+      case BEAT -> page.add(new Drawn.Rule(x, top, x, bottom, BEAT_RULE, Shade.RULE));
+      case ANGA -> page.add(new Drawn.Rule(x, top, x, bottom, ANGA_RULE, Shade.INK));
       case AVARTANA -> {
-        page.add(new Drawn.Rule(x, top, x, bottom, CYCLE_RULE, Tone.INK));
+        page.add(new Drawn.Rule(x, top, x, bottom, CYCLE_RULE, Shade.INK));
         if (!opening) {
           double inner = x - 3;
-          page.add(new Drawn.Rule(inner, top, inner, bottom, BEAT_RULE, Tone.INK));
+          page.add(new Drawn.Rule(inner, top, inner, bottom, BEAT_RULE, Shade.INK));
         }
       }
     }
@@ -64,7 +64,7 @@ final class LineDrawer {
             kriya -> {
               double size = cell.again() ? style.sign() * 0.7 : style.sign();
               double y = top + style.sign() - size;
-              page.add(new Drawn.Sign(x + style.cellPadding(), y, size, Figure.of(kriya)));
+              page.add(new Drawn.Symbol(x + style.cellPadding(), y, size, Figure.of(kriya)));
             });
     drawMarks(placed, top);
     drawRuns(placed, top);
@@ -83,7 +83,7 @@ final class LineDrawer {
     for (CellSetter.Placed one : placed) {
       if (one.mark() instanceof Mark.Karvai && style.large()) {
         double side = setter.squareSide();
-        page.add(new Drawn.Box(one.x() + one.prefix(), base - side, side, side, 1.6, Tone.INK));
+        page.add(new Drawn.Box(one.x() + one.prefix(), base - side, side, side, 1.6, Shade.INK));
         continue;
       }
       if (one.mark() instanceof Mark.Karvai) {
@@ -94,11 +94,11 @@ final class LineDrawer {
                 one.room(),
                 style.lineHeight() - style.lettersTop() - 2,
                 0,
-                Tone.TINT));
+                Shade.TINT));
       }
       page.add(
           new Drawn.Text(
-              one.x() + one.prefix(), base, style.body(), setter.lettering(one.mark()), Tone.INK));
+              one.x() + one.prefix(), base, style.body(), setter.lettering(one.mark()), Shade.INK));
     }
   }
 
@@ -129,15 +129,15 @@ final class LineDrawer {
               right - left + 2 * margin,
               style.lineHeight() - style.lettersTop() + 1,
               1.6,
-              Tone.INK));
+              Shade.INK));
       page.add(
           new Drawn.Text(
-              left, top + style.baseLine(), style.body(), setter.speedSign(speed), Tone.INK));
+              left, top + style.baseLine(), style.body(), setter.speedSign(speed), Shade.INK));
       return;
     }
     double y = top + style.baseLine() + style.body() * 0.2;
     for (int lines = Integer.numberOfTrailingZeros(speed); lines > 0; lines--) {
-      page.add(new Drawn.Rule(left, y, right, y, 0.8, Tone.INK));
+      page.add(new Drawn.Rule(left, y, right, y, 0.8, Shade.INK));
       y += 1.9;
     }
   }
@@ -149,14 +149,14 @@ final class LineDrawer {
     double at = onBeat ? x : xOf(turn.beat(), placed, x) - style.markGap() - TURN_GAP;
     double bottom = top + style.lineHeight();
     double first = onBeat ? at + TURN_GAP : at;
-    page.add(new Drawn.Rule(first, top, first, bottom, TURN_RULE, Tone.INK));
-    page.add(new Drawn.Rule(first + TURN_GAP, top, first + TURN_GAP, bottom, TURN_RULE, Tone.INK));
+    page.add(new Drawn.Rule(first, top, first, bottom, TURN_RULE, Shade.INK));
+    page.add(new Drawn.Rule(first + TURN_GAP, top, first + TURN_GAP, bottom, TURN_RULE, Shade.INK));
     double size = style.large() ? style.body() : style.label();
     Lettering figure = typeface.lettering(Integer.toString(turn.matrasPerBeat()), true);
     double width = figure.width(size) + 6;
     double left = onBeat ? x + style.cellPadding() + style.sign() + 3 : first + TURN_GAP + 2;
-    page.add(new Drawn.Box(left, top, width, style.sign(), 0.9, Tone.INK));
-    page.add(new Drawn.Text(left + 3, top + style.sign() - 2, size, figure, Tone.INK));
+    page.add(new Drawn.Box(left, top, width, style.sign(), 0.9, Shade.INK));
+    page.add(new Drawn.Text(left + 3, top + style.sign() - 2, size, figure, Shade.INK));
   }
 
   private void drawBreath(
@@ -169,13 +169,13 @@ final class LineDrawer {
     double clearOfKriya = cell.kriya().isEmpty() ? x : x + style.cellPadding() + style.sign() + 2;
     double at = Math.max(clearOfKriya, between(breath.startBeat(), cell, placed, x, width));
     double size = style.sign() * 0.75;
-    page.add(new Drawn.Sign(at, top + style.lettersTop() - size, size, Figure.BREATH));
+    page.add(new Drawn.Symbol(at, top + style.lettersTop() - size, size, Figure.BREATH));
   }
 
   private void drawLanding(
       Ratio beat, Cell cell, List<CellSetter.Placed> placed, double x, double top, double width) {
     double at = beat.equals(cell.to()) ? x + width : between(beat, cell, placed, x, width);
-    page.add(new Drawn.Sign(at + 3, top + style.lettersTop(), style.sign(), Figure.LANDING));
+    page.add(new Drawn.Symbol(at + 3, top + style.lettersTop(), style.sign(), Figure.LANDING));
   }
 
   /** Where the mark on a beat begins; the edge of the cell if none does. */

@@ -17,7 +17,7 @@ final class MarkReader implements MomentListener {
 
   private final List<Mark> marks = new ArrayList<>();
   private final List<NadaiTurn> turns = new ArrayList<>();
-  private final List<Opening> openings = new ArrayList<>();
+  private final List<PhraseOpening> openings = new ArrayList<>();
   private int round;
   private boolean insideNamed;
 
@@ -43,7 +43,7 @@ final class MarkReader implements MomentListener {
     return turns;
   }
 
-  List<Opening> openings() {
+  List<PhraseOpening> openings() {
     return openings;
   }
 
@@ -126,7 +126,7 @@ final class MarkReader implements MomentListener {
     if (!openings.isEmpty() && openings.get(openings.size() - 1).beat().equals(beat)) {
       openings.remove(openings.size() - 1);
     }
-    openings.add(new Opening(beat, name, inRound));
+    openings.add(new PhraseOpening(beat, name, inRound));
   }
 
   /** The next breath of the plan, if it begins before the end of the mark that is written. */

@@ -1,6 +1,6 @@
 package org.matraloom.sheet;
 
-import org.matraloom.sheet.Drawn.Tone;
+import org.matraloom.sheet.Drawn.Shade;
 
 /** Sets what stands below the rows of a page: the sums, the verdict, and what the signs mean. */
 final class PageClosing {
@@ -23,7 +23,7 @@ final class PageClosing {
     flow.need(label * LEADING * MOST_LINES);
     flow.skip(label * 0.6);
     double right = PageStyle.WIDTH - PageStyle.RIGHT;
-    flow.page().add(new Drawn.Rule(PageStyle.LEFT, flow.y(), right, flow.y(), 0.6, Tone.INK));
+    flow.page().add(new Drawn.Rule(PageStyle.LEFT, flow.y(), right, flow.y(), 0.6, Shade.INK));
     flow.skip(label * 0.5);
     for (int index = 0; index < sheet.closing().size(); index++) {
       boolean verdict = index == sheet.closing().size() - 1;
@@ -33,7 +33,7 @@ final class PageClosing {
     note(SheetWords.ENDS_HERE);
     if (sheet.rings()) {
       double top = flow.y() + label * 0.25;
-      flow.page().add(new Drawn.Box(PageStyle.LEFT, top, label, label, 0, Tone.TINT));
+      flow.page().add(new Drawn.Box(PageStyle.LEFT, top, label, label, 0, Shade.TINT));
       note(SheetWords.RINGS_ON);
     }
     if (sheet.marksBreaths()) {
@@ -43,12 +43,12 @@ final class PageClosing {
   }
 
   private void sign(Figure figure) {
-    flow.page().add(new Drawn.Sign(PageStyle.LEFT, flow.y() + 1, style.label(), figure));
+    flow.page().add(new Drawn.Symbol(PageStyle.LEFT, flow.y() + 1, style.label(), figure));
   }
 
   private void note(String words) {
     double left = PageStyle.LEFT + style.label() * 1.4;
-    flow.put(words, left, flow.y() + style.label(), style.label(), false, Tone.INK);
+    flow.put(words, left, flow.y() + style.label(), style.label(), false, Shade.INK);
     flow.skip(style.label() * LEADING);
   }
 }

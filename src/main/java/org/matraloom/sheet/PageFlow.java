@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.matraloom.picture.Lettering;
 import org.matraloom.picture.Typeface;
-import org.matraloom.sheet.Drawn.Tone;
+import org.matraloom.sheet.Drawn.Shade;
 
 /** Pages that fill from the top, with the place reached so far, and lines of text on them. */
 final class PageFlow {
@@ -61,12 +61,12 @@ final class PageFlow {
   }
 
   void putLine(String line, double size, boolean bold) {
-    put(line, PageStyle.LEFT, y + size, size, bold, Tone.INK);
+    put(line, PageStyle.LEFT, y + size, size, bold, Shade.INK);
     y += size * LEADING;
   }
 
   /** Draws a text word by word, since most words come again. */
-  void put(String text, double left, double base, double size, boolean bold, Tone tone) {
+  void put(String text, double left, double base, double size, boolean bold, Shade tone) {
     double x = left;
     for (String word : text.split(" ")) {
       Lettering lettering = typeface.lettering(word, bold);
@@ -107,7 +107,7 @@ final class PageFlow {
       String text = title + ", page " + (index + 1) + " of " + pages.size();
       page = pages.get(index);
       double x = PageStyle.WIDTH - PageStyle.RIGHT - widthOf(text, size, false);
-      put(text, x, PageStyle.HEIGHT - PageStyle.BOTTOM * 0.5, size, false, Tone.QUIET);
+      put(text, x, PageStyle.HEIGHT - PageStyle.BOTTOM * 0.5, size, false, Shade.QUIET);
     }
   }
 }

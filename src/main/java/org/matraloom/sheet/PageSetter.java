@@ -7,7 +7,7 @@ import java.util.Set;
 import org.matraloom.picture.Typeface;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Kriya;
-import org.matraloom.sheet.Drawn.Tone;
+import org.matraloom.sheet.Drawn.Shade;
 
 /** Sets a sheet on A4 pages: title block, rows with their headings and sums, the landing. */
 final class PageSetter {
@@ -76,9 +76,9 @@ final class PageSetter {
         x = PageStyle.LEFT;
         flow.skip(line);
       }
-      flow.page().add(new Drawn.Sign(x, flow.y(), style.sign(), Figure.of(kriya)));
+      flow.page().add(new Drawn.Symbol(x, flow.y(), style.sign(), Figure.of(kriya)));
       double base = flow.y() + style.sign() * 0.5 + style.label() * 0.35;
-      flow.put(name, x + style.sign() + 4, base, style.label(), false, Tone.INK);
+      flow.put(name, x + style.sign() + 4, base, style.label(), false, Shade.INK);
       x += width;
     }
     flow.skip(line);
@@ -152,7 +152,7 @@ final class PageSetter {
   private void number(Row row) {
     String number = Integer.toString(row.number());
     double x = gridLeft() - 5 - flow.widthOf(number, style.label(), false);
-    flow.put(number, x, flow.y() + style.baseLine(), style.label(), false, Tone.QUIET);
+    flow.put(number, x, flow.y() + style.baseLine(), style.label(), false, Shade.QUIET);
   }
 
   private static List<String> sumsOf(Row row) {
@@ -194,7 +194,7 @@ final class PageSetter {
 
   private void putRight(String text, double base) {
     double x = PageStyle.WIDTH - PageStyle.RIGHT - flow.widthOf(text, style.label(), false);
-    flow.put(text, x, base, style.label(), false, Tone.QUIET);
+    flow.put(text, x, base, style.label(), false, Shade.QUIET);
   }
 
   private void cues() {

@@ -36,12 +36,12 @@ final class PdfCanvas {
       out.append(at(box.x(), box.y() + box.height())).append(' ');
       out.append(Points.text(box.width())).append(' ').append(Points.text(box.height()));
       out.append(filled ? " re f\n" : " re S\n");
-    } else if (drawn instanceof Drawn.Sign sign) {
+    } else if (drawn instanceof Drawn.Symbol sign) {
       sign(sign);
     }
   }
 
-  private void sign(Drawn.Sign sign) {
+  private void sign(Drawn.Symbol sign) {
     String scale = Double.toString(Math.rint(sign.size() / Figure.BOX * 1e4) / 1e4);
     out.append("q ").append(scale).append(" 0 0 -").append(scale).append(' ');
     out.append(at(sign.x(), sign.y())).append(" cm /").append(sign.figure()).append(" Do Q\n");
@@ -50,7 +50,7 @@ final class PdfCanvas {
   /** A figure as the content of a form that pages share; its y runs downwards. */
   static String form(Figure figure) {
     StringBuilder out = new StringBuilder();
-    String ink = grey(Drawn.Tone.INK);
+    String ink = grey(Drawn.Shade.INK);
     out.append("1 J 1 j ").append(ink).append(" g ").append(ink).append(" G\n");
     for (Figure.Part part : figure.parts()) {
       out.append(part.width() == 0 ? "" : Points.text(part.width()) + " w ");
@@ -87,7 +87,7 @@ final class PdfCanvas {
     return Points.text(x) + " " + Points.text(PageStyle.HEIGHT - y);
   }
 
-  private static String grey(Drawn.Tone tone) {
+  private static String grey(Drawn.Shade tone) {
     return Points.text(tone.grey());
   }
 

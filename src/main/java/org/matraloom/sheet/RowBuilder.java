@@ -48,7 +48,7 @@ final class RowBuilder {
   }
 
   /** One row for each opening, from where it is to where the next one is. */
-  List<Row> byPhrase(List<Opening> openings) {
+  List<Row> byPhrase(List<PhraseOpening> openings) {
     for (int index = 0; index < openings.size(); index++) {
       boolean last = index == openings.size() - 1;
       Ratio to = last ? performance.endBeat() : openings.get(index + 1).beat();

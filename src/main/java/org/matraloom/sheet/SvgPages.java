@@ -85,7 +85,7 @@ public final class SvgPages {
     }
     for (Figure figure : Figure.values()) {
       out.append(
-          "<g id=\"" + figure + "\">" + Figures.svg(figure, Drawn.Tone.INK.hex()) + "</g>\n");
+          "<g id=\"" + figure + "\">" + Figures.svg(figure, Drawn.Shade.INK.hex()) + "</g>\n");
     }
     out.append("</defs>\n");
   }
@@ -113,7 +113,7 @@ public final class SvgPages {
                   + "\" stroke-width=\""
                   + Points.text(box.line())
                   + "\"/>\n");
-    } else if (drawn instanceof Drawn.Sign sign) {
+    } else if (drawn instanceof Drawn.Symbol sign) {
       String scale = scale(sign.size() / Figure.BOX);
       out.append("<g transform=\"translate(" + Points.text(sign.x()) + " ");
       out.append(Points.text(sign.y()) + ") scale(" + scale + ")\">");

@@ -30,12 +30,12 @@ final class BreathPart {
   BreathPart(Timeline timeline, FrameClock clock, Mix mix) {
     this.events = timeline.iterator();
     this.clock = clock;
-    this.gains = mix.gains(Part.BREATH, 0);
-    this.next = mix.sounds(Part.BREATH) ? pull() : Optional.empty();
+    this.gains = mix.gains(MixPart.BREATH, 0);
+    this.next = mix.sounds(MixPart.BREATH) ? pull() : Optional.empty();
   }
 
   /** Adds every breath that begins before a frame. */
-  void collect(long endFrame, List<Sounding> sounding) {
+  void collect(long endFrame, List<ActiveSound> sounding) {
     while (next.isPresent()) {
       Event.Inhale inhale = next.get();
       long frame = clock.frameAt(inhale.beat());
@@ -43,7 +43,7 @@ final class BreathPart {
         return;
       }
       long until = clock.frameAt(inhale.beat().plus(inhale.beats()));
-      sounding.add(new Sounding(noise(until - frame), frame, gains));
+      sounding.add(new ActiveSound(noise(until - frame), frame, gains));
       next = pull();
     }
   }

@@ -36,7 +36,7 @@ final class DronePart {
   }
 
   private static Mix.Gains gains(Mix mix) {
-    return mix.sounds(Part.DRONE) ? mix.gains(Part.DRONE, 0) : new Mix.Gains(0, 0);
+    return mix.sounds(MixPart.DRONE) ? mix.gains(MixPart.DRONE, 0) : new Mix.Gains(0, 0);
   }
 
   private float gliding(float from, float to) {

@@ -25,7 +25,7 @@ final class HandPart {
   }
 
   /** Adds every stroke that begins before a frame. */
-  void collect(long endFrame, List<Sounding> sounding) {
+  void collect(long endFrame, List<ActiveSound> sounding) {
     while (next.isPresent()) {
       long frame = clock.frameAt(next.get().beat());
       if (frame >= endFrame) {
@@ -40,16 +40,16 @@ final class HandPart {
     return events.hasNext() ? Optional.of(events.next()) : Optional.empty();
   }
 
-  private Optional<Sounding> sound(Event event, long frame) {
+  private Optional<ActiveSound> sound(Event event, long frame) {
     if (event instanceof Event.HandBeat hand) {
       boolean whole = mix.wholeCountIn() && hand.round() == 0;
       return strokes
           .of(hand)
           .filter(stroke -> whole || mix.sounds(stroke.part()))
-          .map(stroke -> new Sounding(stroke.samples(), frame, gains(stroke, whole)));
+          .map(stroke -> new ActiveSound(stroke.samples(), frame, gains(stroke, whole)));
     }
-    if (event instanceof Event.Tick && mix.sounds(Part.TICK)) {
-      return Optional.of(new Sounding(strokes.tick(), frame, mix.gains(Part.TICK, 0)));
+    if (event instanceof Event.Tick && mix.sounds(MixPart.TICK)) {
+      return Optional.of(new ActiveSound(strokes.tick(), frame, mix.gains(MixPart.TICK, 0)));
     }
     return Optional.empty();
   }

@@ -17,7 +17,7 @@ final class HandStrokes {
    * @param samples its sound, peaking at 1.0
    * @param extraDb gain on top of the part's, in dB
    */
-  record Stroke(Part part, float[] samples, double extraDb) {}
+  record Stroke(MixPart part, float[] samples, double extraDb) {}
 
   private final HandSounds sounds;
   private final Mix mix;
@@ -37,14 +37,14 @@ final class HandStrokes {
     if (hand.kriya() instanceof Kriya.Clap) {
       return Optional.of(
           hand.samam()
-              ? new Stroke(Part.CLAP, sounds.samamClap(), mix.samamDb())
-              : new Stroke(Part.CLAP, sounds.clap(), extraDb));
+              ? new Stroke(MixPart.CLAP, sounds.samamClap(), mix.samamDb())
+              : new Stroke(MixPart.CLAP, sounds.clap(), extraDb));
     }
     if (hand.kriya() instanceof Kriya.Count count) {
-      return Optional.of(new Stroke(Part.COUNT, sounds.tap(count.finger()), extraDb));
+      return Optional.of(new Stroke(MixPart.COUNT, sounds.tap(count.finger()), extraDb));
     }
     if (hand.kriya() instanceof Kriya.Wave) {
-      return Optional.of(new Stroke(Part.WAVE, sounds.wave(), extraDb));
+      return Optional.of(new Stroke(MixPart.WAVE, sounds.wave(), extraDb));
     }
     return Optional.empty();
   }

@@ -58,7 +58,7 @@ public final class LooseSounds {
    * @return its sound
    */
   public Loose tick() {
-    return loose(strokes.tick(), 0, Part.TICK, 0);
+    return loose(strokes.tick(), 0, MixPart.TICK, 0);
   }
 
   /**
@@ -79,7 +79,7 @@ public final class LooseSounds {
     List<Loose> sounds = new ArrayList<>();
     for (int index = 0; index < cues.size(); index++) {
       SolluWave sound = voice.say(at(cues, index - 1), cues.get(index), at(cues, index + 1));
-      sounds.add(loose(sound.samples(), sound.leadFrames(), Part.VOICE, 0));
+      sounds.add(loose(sound.samples(), sound.leadFrames(), MixPart.VOICE, 0));
     }
     return List.copyOf(sounds);
   }
@@ -88,7 +88,7 @@ public final class LooseSounds {
     return index < 0 || index >= cues.size() ? Optional.empty() : Optional.of(cues.get(index));
   }
 
-  private Loose loose(float[] samples, int leadFrames, Part part, double extraDb) {
+  private Loose loose(float[] samples, int leadFrames, MixPart part, double extraDb) {
     return new Loose(samples, leadFrames, mix.centredGains(part, extraDb).left());
   }
 }

@@ -7,7 +7,7 @@ import java.util.Set;
 /**
  * How loud each part is, whether it sounds, and on which side.
  *
- * @param channels one setting for every {@link Part}
+ * @param channels one setting for every {@link MixPart}
  * @param samamDb how much the clap on samam rises above the other claps, in dB
  * @param outputDb gain of the whole before the limiter, in dB
  * @param wholeCountIn whether before the first round every kriya sounds in the middle, even where
@@ -16,7 +16,7 @@ import java.util.Set;
  *     #HIGHEST_DB}
  */
 public record Mix(
-    Map<Part, Channel> channels,
+    Map<MixPart, Channel> channels,
     double samamDb,
     double outputDb,
     boolean wholeCountIn,
@@ -65,14 +65,14 @@ public record Mix(
    * @throws IllegalArgumentException if a part has no setting or a gain is outside its range
    */
   public Mix {
-    for (Part part : Part.values()) {
+    for (MixPart part : MixPart.values()) {
       if (!channels.containsKey(part)) {
         throw new IllegalArgumentException("the mix has no setting for " + part);
       }
     }
     requireGain("samam gain", samamDb);
     requireGain("output gain", outputDb);
-    double droneDb = channels.get(Part.DRONE).levelDb;
+    double droneDb = channels.get(MixPart.DRONE).levelDb;
     if (droneDb > HIGHEST_DRONE_DB) {
       throw new IllegalArgumentException(
           "the drone is at " + HIGHEST_DRONE_DB + " dB or less, given " + droneDb);
@@ -102,14 +102,14 @@ public record Mix(
   }
 
   private static Mix of(double voiceDb) {
-    Map<Part, Channel> channels = new EnumMap<>(Part.class);
-    channels.put(Part.CLAP, new Channel(0, false, 0));
-    channels.put(Part.COUNT, new Channel(-12, false, 0));
-    channels.put(Part.WAVE, new Channel(-6, false, 0));
-    channels.put(Part.TICK, new Channel(-18, false, 0));
-    channels.put(Part.VOICE, new Channel(voiceDb, false, 0));
-    channels.put(Part.BREATH, new Channel(-15, false, 0));
-    channels.put(Part.DRONE, new Channel(-20, false, 0));
+    Map<MixPart, Channel> channels = new EnumMap<>(MixPart.class);
+    channels.put(MixPart.CLAP, new Channel(0, false, 0));
+    channels.put(MixPart.COUNT, new Channel(-12, false, 0));
+    channels.put(MixPart.WAVE, new Channel(-6, false, 0));
+    channels.put(MixPart.TICK, new Channel(-18, false, 0));
+    channels.put(MixPart.VOICE, new Channel(voiceDb, false, 0));
+    channels.put(MixPart.BREATH, new Channel(-15, false, 0));
+    channels.put(MixPart.DRONE, new Channel(-20, false, 0));
     return new Mix(channels, 2, 0, false, 0);
   }
 
@@ -119,7 +119,7 @@ public record Mix(
    * @param parts the parts that are heard
    * @return a copy
    */
-  public Mix only(Set<Part> parts) {
+  public Mix only(Set<MixPart> parts) {
     return muting(parts, false);
   }
 
@@ -129,13 +129,13 @@ public record Mix(
    * @param parts the parts that are not heard
    * @return a copy
    */
-  public Mix without(Set<Part> parts) {
+  public Mix without(Set<MixPart> parts) {
     return muting(parts, true);
   }
 
-  private Mix muting(Set<Part> parts, boolean mutesThem) {
+  private Mix muting(Set<MixPart> parts, boolean mutesThem) {
     Mix mix = this;
-    for (Part part : Part.values()) {
+    for (MixPart part : MixPart.values()) {
       if (parts.contains(part) == mutesThem) {
         Channel channel = channels.get(part);
         mix = mix.with(part, new Channel(channel.levelDb, true, channel.pan));
@@ -151,8 +151,8 @@ public record Mix(
    * @param channel its setting
    * @return a copy
    */
-  public Mix with(Part part, Channel channel) {
-    Map<Part, Channel> changed = new EnumMap<>(channels);
+  public Mix with(MixPart part, Channel channel) {
+    Map<MixPart, Channel> changed = new EnumMap<>(channels);
     changed.put(part, channel);
     return new Mix(changed, samamDb, outputDb, wholeCountIn, voiceFadeDb);
   }
@@ -165,7 +165,7 @@ public record Mix(
    * @return a copy
    * @throws IllegalArgumentException if the level is outside its range
    */
-  public Mix withLevel(Part part, double levelDb) {
+  public Mix withLevel(MixPart part, double levelDb) {
     Channel channel = channels.get(part);
     return with(part, new Channel(levelDb, channel.muted, channel.pan));
   }
@@ -178,7 +178,7 @@ public record Mix(
    * @return a copy
    * @throws IllegalArgumentException if the pan is outside its range
    */
-  public Mix withPan(Part part, double pan) {
+  public Mix withPan(MixPart part, double pan) {
     Channel channel = channels.get(part);
     return with(part, new Channel(channel.levelDb, channel.muted, pan));
   }
@@ -216,15 +216,15 @@ public record Mix(
   }
 
   Gains voiceGains(int round) {
-    return gains(Part.VOICE, -voiceFadeDb * Math.max(0, round - 1));
+    return gains(MixPart.VOICE, -voiceFadeDb * Math.max(0, round - 1));
   }
 
-  boolean sounds(Part part) {
+  boolean sounds(MixPart part) {
     return !channels.get(part).muted;
   }
 
   /** The factors from a sound that peaks at 1.0 to the two sides. */
-  Gains gains(Part part, double extraDb) {
+  Gains gains(MixPart part, double extraDb) {
     Channel channel = channels.get(part);
     double gain = linear(CLAP_PEAK_DBFS + outputDb + channel.levelDb + extraDb);
     return new Gains(
@@ -233,7 +233,7 @@ public record Mix(
   }
 
   /** The same factors as they are in the middle. */
-  Gains centredGains(Part part, double extraDb) {
+  Gains centredGains(MixPart part, double extraDb) {
     return withPan(part, 0).gains(part, extraDb);
   }
 

@@ -13,7 +13,7 @@ final class Mixer {
   private static final double SOFT_START_SECONDS = 1;
   private static final float SOFT_START_GAIN = 0.5f;
 
-  private final List<Leg> legs = new ArrayList<>();
+  private final List<PassageParts> legs = new ArrayList<>();
   private final SolluVoice voice;
   private final Optional<DronePart> drone;
   private final long startInTrack;
@@ -26,7 +26,7 @@ final class Mixer {
       SolluVoice voice,
       Optional<SrutiDrone> drone,
       TrackPlace place) {
-    this.legs.add(new Leg(passage, clock, 0, 0, voice));
+    this.legs.add(new PassageParts(passage, clock, 0, 0, voice));
     this.voice = voice;
     this.drone = drone.map(given -> new DronePart(given, place, passage.mix()));
     this.startInTrack = place.startFrame();
@@ -39,11 +39,12 @@ final class Mixer {
   }
 
   /** Changes over; what was to begin at that frame or later is forgotten. */
-  void change(Change change) {
+  void change(PlayChange change) {
     legs.removeIf(leg -> leg.fromFrame() >= change.fromFrame());
     legs.forEach(leg -> leg.end(change.fromFrame(), change.silentFrame()));
     legs.add(
-        new Leg(change.next(), change.clock(), change.clockFrame(), change.fromFrame(), voice));
+        new PassageParts(
+            change.next(), change.clock(), change.clockFrame(), change.fromFrame(), voice));
     drone.ifPresent(part -> part.mix(change.next().mix()));
   }
 
@@ -51,7 +52,7 @@ final class Mixer {
   void next(float[] left, float[] right, int frames) {
     Arrays.fill(left, 0, frames, 0);
     Arrays.fill(right, 0, frames, 0);
-    for (Leg leg : legs) {
+    for (PassageParts leg : legs) {
       leg.addTo(left, right, frame, frames);
     }
     drone.ifPresent(part -> part.addTo(left, right, frame, frames));

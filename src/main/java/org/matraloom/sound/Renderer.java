@@ -112,7 +112,7 @@ public final class Renderer {
   }
 
   /**
-   * From which frame on a {@link Change} may still be made; what lies before is settled.
+   * From which frame on a {@link PlayChange} may still be made; what lies before is settled.
    *
    * @return a frame not far ahead of those rendered: a chunk, the look-ahead of the limiter and the
    *     lead of the voice
@@ -127,7 +127,7 @@ public final class Renderer {
    * @param change what and where
    * @throws IllegalArgumentException if the change begins before {@link #openFrame()}
    */
-  public void change(Change change) {
+  public void change(PlayChange change) {
     if (Math.min(change.fromFrame(), change.silentFrame()) < openFrame()) {
       throw new IllegalArgumentException(
           "frame "

@@ -50,19 +50,19 @@ final class VoicePart {
             .iterator(),
         clock,
         voice,
-        mix.sounds(Part.VOICE),
+        mix.sounds(MixPart.VOICE),
         said -> mix.voiceGains(said.round()));
   }
 
   /** The words on the ticks of a timeline. */
   static VoicePart onTicks(Timeline timeline, FrameClock clock, Mix mix, SpokenTicks ticks) {
-    Mix.Gains gains = mix.gains(Part.TICK, SpokenTicks.LEVEL_DB);
+    Mix.Gains gains = mix.gains(MixPart.TICK, SpokenTicks.LEVEL_DB);
     return new VoicePart(
-        ticks.words(timeline), clock, ticks.voice(), mix.sounds(Part.TICK), said -> gains);
+        ticks.words(timeline), clock, ticks.voice(), mix.sounds(MixPart.TICK), said -> gains);
   }
 
   /** Adds every sollu whose sound may begin before a frame. */
-  void collect(long endFrame, List<Sounding> sounding) {
+  void collect(long endFrame, List<ActiveSound> sounding) {
     while (next.isPresent()) {
       SolluCue cue = next.get();
       if (cue.startFrame() - voice.longestLeadFrames() >= endFrame) {
@@ -71,7 +71,7 @@ final class VoicePart {
       Optional<SolluCue> after = pull();
       SolluWave sound = voice.say(before, cue, after);
       sounding.add(
-          new Sounding(
+          new ActiveSound(
               sound.samples(), cue.startFrame() - sound.leadFrames(), level.of(cue.said())));
       before = next;
       next = after;

@@ -2,7 +2,7 @@ package org.matraloom.verdict;
 
 import java.util.List;
 import org.matraloom.follow.SaidSollu;
-import org.matraloom.measure.Breathing;
+import org.matraloom.measure.BreathFindings;
 import org.matraloom.measure.RoundFindings;
 import org.matraloom.measure.TakeFindings;
 import org.matraloom.score.Performance;
@@ -91,7 +91,7 @@ public final class Cleanness {
     double first = sollus.get(0).onsetSeconds();
     double last = sollus.get(sollus.size() - 1).onsetSeconds();
     double pauses =
-        findings.breathing().taken().stream().mapToDouble(Breathing.Pause::seconds).sum();
+        findings.breathing().taken().stream().mapToDouble(BreathFindings.Pause::seconds).sum();
     return Math.max(0, last - first - pauses);
   }
 }

@@ -1,7 +1,7 @@
 package org.matraloom.verdict;
 
 import java.util.Locale;
-import org.matraloom.measure.Quickening;
+import org.matraloom.measure.SaidNadaiChange;
 import org.matraloom.measure.Tolerance;
 import org.matraloom.time.MeasuredTempo;
 
@@ -20,7 +20,7 @@ final class FaultTerms {
   private FaultTerms() {}
 
   /** Whether the matras after a change go by at another speed than they should. */
-  static boolean isOff(Quickening change, double beatsPerMinute) {
+  static boolean isOff(SaidNadaiChange change, double beatsPerMinute) {
     double matra = new MeasuredTempo(beatsPerMinute).beatSeconds() / change.to();
     double share = Tolerance.displacementSeconds(matra) / matra;
     return Math.abs(change.ratio() / change.asked() - 1) > share;

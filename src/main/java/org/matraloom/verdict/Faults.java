@@ -10,8 +10,8 @@ import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.measure.Evenness;
 import org.matraloom.measure.HabitFound;
 import org.matraloom.measure.MatraEvenness;
-import org.matraloom.measure.Slip;
 import org.matraloom.measure.TakeFindings;
+import org.matraloom.measure.TimingJump;
 import org.matraloom.measure.Tolerance;
 import org.matraloom.pulse.PulseLine;
 import org.matraloom.score.Nadai;
@@ -51,7 +51,7 @@ final class Faults {
    * @param performance what was to be said
    * @return nothing if all is well
    */
-  static Optional<Fault> worst(TakeFindings findings, Performance performance) {
+  static Optional<TakeFault> worst(TakeFindings findings, Performance performance) {
     return all(findings, performance).findFirst();
   }
 
@@ -63,12 +63,12 @@ final class Faults {
    * @return the worst first; empty if all is well
    */
   static List<FaultKind> kinds(TakeFindings findings, Performance performance) {
-    return all(findings, performance).map(Fault::kind).toList();
+    return all(findings, performance).map(TakeFault::kind).toList();
   }
 
-  private static Stream<Fault> all(TakeFindings findings, Performance performance) {
+  private static Stream<TakeFault> all(TakeFindings findings, Performance performance) {
     Faults faults = new Faults(findings, performance);
-    return Stream.<Supplier<Optional<Fault>>>of(
+    return Stream.<Supplier<Optional<TakeFault>>>of(
             faults.missing::end,
             faults.missing::unsure,
             faults::habit,
@@ -87,7 +87,7 @@ final class Faults {
         .flatMap(Optional::stream);
   }
 
-  private Optional<Fault> habit() {
+  private Optional<TakeFault> habit() {
     return findings.habits().stream()
         .max(Comparator.comparingDouble(HabitFound::sure))
         .map(
@@ -98,34 +98,34 @@ final class Faults {
                       .map(round -> Nadai.inWords(round.matrasPerBeat()))
                       .findFirst()
                       .orElse("it");
-              return new Fault(
+              return new TakeFault(
                   FaultKind.HABIT,
                   "In round " + found.round() + ", " + nadai + ", " + found.habit().words() + ".",
-                  Practice.change(performance, found.round(), 4, 5, tempo));
+                  PracticeAdvice.change(performance, found.round(), 4, 5, tempo));
             });
   }
 
-  private Optional<Fault> restart() {
+  private Optional<TakeFault> restart() {
     for (int i = 1; i < findings.sollus().size(); i++) {
       if (findings.alignment().isRestart(findings.sollus().get(i - 1), findings.sollus().get(i))) {
         int broke = findings.sollus().get(i - 1).place();
         return Optional.of(
-            new Fault(
+            new TakeFault(
                 FaultKind.RESTART,
                 "You broke off after " + places.of(broke) + ", and began again.",
-                Practice.phrase(expected(broke).phrase(), tempo)));
+                PracticeAdvice.phrase(expected(broke).phrase(), tempo)));
       }
     }
     return Optional.empty();
   }
 
-  private Optional<Fault> slip() {
+  private Optional<TakeFault> slip() {
     PulseLine line = findings.pulse().orElseThrow().line();
-    return Slip.of(findings.alignment(), findings.sollus(), line).stream()
+    return TimingJump.of(findings.alignment(), findings.sollus(), line).stream()
         .max(Comparator.comparingDouble(slip -> Math.abs(slip.seconds())))
         .map(
             slip ->
-                new Fault(
+                new TakeFault(
                     FaultKind.SLIP,
                     slip.waited()
                         ? String.format(
@@ -142,7 +142,7 @@ final class Faults {
   }
 
   /** Where a slip begins: at the first sollu left out, or at the one that came late. */
-  private int faultPlace(Slip slip) {
+  private int faultPlace(TimingJump slip) {
     int place = slip.place();
     while (slip.seconds() < 0
         && place > 0
@@ -158,23 +158,24 @@ final class Faults {
   }
 
   /** The change of nadai if it is there that the fault begins, or else the phrase. */
-  private Practice practiceAt(int place) {
+  private PracticeAdvice practiceAt(int place) {
     int from = place == 0 ? expected(0).matrasPerBeat() : expected(place - 1).matrasPerBeat();
     return from == expected(place).matrasPerBeat()
-        ? Practice.phrase(expected(place).phrase(), tempo)
-        : Practice.change(
+        ? PracticeAdvice.phrase(expected(place).phrase(), tempo)
+        : PracticeAdvice.change(
             performance, expected(place).round(), from, expected(place).matrasPerBeat(), tempo);
   }
 
-  private Optional<Fault> drift() {
+  private Optional<TakeFault> drift() {
     double drift = findings.pulse().orElseThrow().driftPercent();
     return Math.abs(drift) <= FaultTerms.DRIFT_PERCENT
         ? Optional.empty()
         : Optional.of(
-            new Fault(FaultKind.DRIFT, FaultTerms.driftWords(drift) + ".", Practice.pulse(tempo)));
+            new TakeFault(
+                FaultKind.DRIFT, FaultTerms.driftWords(drift) + ".", PracticeAdvice.pulse(tempo)));
   }
 
-  private Optional<Fault> uneven() {
+  private Optional<TakeFault> uneven() {
     return MatraEvenness.of(
             findings.alignment().expected(),
             findings.sollus(),
@@ -184,7 +185,7 @@ final class Faults {
         .max(Comparator.comparingDouble(place -> Math.abs(place.meanSeconds())))
         .map(
             place ->
-                new Fault(
+                new TakeFault(
                     FaultKind.UNEVEN,
                     String.format(
                         Locale.ROOT,
@@ -193,7 +194,7 @@ final class Faults {
                         Nadai.inWords(place.matrasPerBeat()),
                         1_000 * Math.abs(place.meanSeconds()),
                         FaultTerms.side(place.meanSeconds())),
-                    Practice.slowly(tempo)));
+                    PracticeAdvice.slowly(tempo)));
   }
 
   private boolean isUneven(Evenness place) {

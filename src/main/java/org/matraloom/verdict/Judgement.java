@@ -14,7 +14,7 @@ import org.matraloom.score.Performance;
  * @param practice what to practise next; empty if the take cannot be judged
  */
 public record Judgement(
-    Optional<String> recorded, String good, String wrong, Optional<Practice> practice) {
+    Optional<String> recorded, String good, String wrong, Optional<PracticeAdvice> practice) {
 
   /**
    * Judges a take.
@@ -35,14 +35,14 @@ public record Judgement(
       return new Judgement(
           Optional.empty(), found, "I cannot tell how it went: " + reason + ".", Optional.empty());
     }
-    Optional<Fault> fault = Faults.worst(findings, performance);
+    Optional<TakeFault> fault = Faults.worst(findings, performance);
     return new Judgement(
         StretchWords.of(findings, performance),
-        Praise.of(findings),
-        fault.map(Fault::words).orElse("Nothing is out of its place enough to be heard."),
+        StrongPoints.of(findings),
+        fault.map(TakeFault::words).orElse("Nothing is out of its place enough to be heard."),
         Optional.of(
             fault
-                .map(Fault::practice)
-                .orElseGet(() -> Practice.quicker(findings.pulse().get().beatsPerMinute()))));
+                .map(TakeFault::practice)
+                .orElseGet(() -> PracticeAdvice.quicker(findings.pulse().get().beatsPerMinute()))));
   }
 }

@@ -3,9 +3,9 @@ package org.matraloom.verdict;
 import java.util.Locale;
 import java.util.Optional;
 import org.matraloom.follow.ExpectedSollu;
-import org.matraloom.measure.Landing;
 import org.matraloom.measure.PulseBefore;
 import org.matraloom.measure.TakeFindings;
+import org.matraloom.measure.TakeLanding;
 import org.matraloom.score.Nadai;
 import org.matraloom.score.Performance;
 import org.matraloom.time.MeasuredTempo;
@@ -38,9 +38,9 @@ final class LandingFaults {
   }
 
   /** The matras of the new nadai were too slow or too quick, and so it does not land. */
-  Optional<Fault> lateByChange() {
+  Optional<TakeFault> lateByChange() {
     Optional<PulseBefore> before = findings.before();
-    Optional<Landing> off = off();
+    Optional<TakeLanding> off = off();
     if (before.isEmpty() || off.isEmpty()) {
       return Optional.empty();
     }
@@ -57,7 +57,7 @@ final class LandingFaults {
     int from = expected(change - 1).matrasPerBeat();
     double ratio = first.matrasPerBeat() / (double) from;
     return Optional.of(
-        new Fault(
+        new TakeFault(
             FaultKind.LATE_CHANGE,
             String.format(
                 Locale.ROOT,
@@ -71,7 +71,7 @@ final class LandingFaults {
                 places.of(change),
                 Math.abs(error),
                 FaultTerms.side(error)),
-            Practice.change(
+            PracticeAdvice.change(
                 performance,
                 first.round(),
                 from,
@@ -80,7 +80,7 @@ final class LandingFaults {
   }
 
   /** The pulse ran away or dragged all along, and so it does not land with the beat. */
-  Optional<Fault> missedByDrift() {
+  Optional<TakeFault> missedByDrift() {
     double drift = findings.pulse().orElseThrow().driftPercent();
     return Math.abs(drift) <= FaultTerms.DRIFT_PERCENT
         ? Optional.empty()
@@ -88,7 +88,7 @@ final class LandingFaults {
             .filter(landing -> drift * landing.errorSeconds() < 0)
             .map(
                 landing ->
-                    new Fault(
+                    new TakeFault(
                         FaultKind.RUNAWAY,
                         String.format(
                             Locale.ROOT,
@@ -96,14 +96,14 @@ final class LandingFaults {
                             FaultTerms.driftWords(drift),
                             Math.abs(landing.errorSeconds()),
                             FaultTerms.side(landing.errorSeconds())),
-                        Practice.pulse(tempo)));
+                        PracticeAdvice.pulse(tempo)));
   }
 
-  Optional<Fault> missed() {
+  Optional<TakeFault> missed() {
     return off()
         .map(
             landing ->
-                new Fault(
+                new TakeFault(
                     FaultKind.LANDING,
                     String.format(
                         Locale.ROOT,
@@ -113,17 +113,17 @@ final class LandingFaults {
                         Math.abs(landing.errorMatras()),
                         landing.against().words(),
                         places.of(landing.place())),
-                    Practice.phrase(expected(landing.place()).phrase(), tempo)));
+                    PracticeAdvice.phrase(expected(landing.place()).phrase(), tempo)));
   }
 
   /** A change of nadai at a wrong speed that was made good before the end. */
-  Optional<Fault> change() {
+  Optional<TakeFault> change() {
     return findings.changes().stream()
         .filter(change -> FaultTerms.isOff(change, tempo))
         .findFirst()
         .map(
             change ->
-                new Fault(
+                new TakeFault(
                     FaultKind.CHANGE,
                     String.format(
                         Locale.ROOT,
@@ -134,11 +134,11 @@ final class LandingFaults {
                         change.ratio(),
                         change.asked(),
                         places.of(change.place())),
-                    Practice.change(
+                    PracticeAdvice.change(
                         performance, change.round(), change.from(), change.to(), tempo)));
   }
 
-  private Optional<Landing> off() {
+  private Optional<TakeLanding> off() {
     return findings.landing().filter(landing -> !landing.lands());
   }
 

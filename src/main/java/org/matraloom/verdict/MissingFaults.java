@@ -29,29 +29,31 @@ final class MissingFaults {
     this.tempo = beatsPerMinute;
   }
 
-  Optional<Fault> end() {
+  Optional<TakeFault> end() {
     int last = findings.sollus().stream().mapToInt(SaidSollu::place).max().orElse(0);
     boolean isCut = findings.alignment().recorded().to() < findings.alignment().expected().size();
     if (findings.landing().isPresent() || isCut) {
       return Optional.empty();
     }
     return Optional.of(
-        new Fault(
+        new TakeFault(
             FaultKind.END,
             "The landing was not heard: the take ends with " + places.of(last) + ".",
-            Practice.phrase(expected(last).phrase(), tempo)));
+            PracticeAdvice.phrase(expected(last).phrase(), tempo)));
   }
 
   /** Something is missing or left over, and it cannot be told where. */
-  Optional<Fault> unsure() {
+  Optional<TakeFault> unsure() {
     return findings
         .alignment()
         .unsure()
-        .map(unsure -> new Fault(FaultKind.UNSURE, unsure.words(), Practice.slowly(tempo)));
+        .map(
+            unsure ->
+                new TakeFault(FaultKind.UNSURE, unsure.words(), PracticeAdvice.slowly(tempo)));
   }
 
   /** There was time for all, but the first were not heard. */
-  Optional<Fault> lateEntry() {
+  Optional<TakeFault> lateEntry() {
     int first = findings.sollus().stream().mapToInt(SaidSollu::place).min().orElse(0);
     int late = first - findings.alignment().recorded().from();
     boolean isUnsaid = findings.alignment().unsaid().contains(first - 1);
@@ -60,17 +62,17 @@ final class MissingFaults {
       return Optional.empty();
     }
     return Optional.of(
-        new Fault(
+        new TakeFault(
             FaultKind.LATE_ENTRY,
             (late == 1 ? "The first sollu was" : "The first " + late + " sollus were")
                 + " not heard, though the recording was on: you came in at "
                 + places.of(first)
                 + ", or began there.",
-            Practice.phrase(expected(first - late).phrase(), tempo)));
+            PracticeAdvice.phrase(expected(first - late).phrase(), tempo)));
   }
 
   /** Sollus that were left out while the beat went on; what sounds has only no beginning. */
-  Optional<Fault> missed() {
+  Optional<TakeFault> missed() {
     List<Integer> missed = findings.alignment().unsaid().stream().sorted().toList();
     Map<String, List<Integer>> byPhrase =
         missed.stream().collect(Collectors.groupingBy(k -> expected(k).phrase()));
@@ -80,10 +82,10 @@ final class MissingFaults {
                 .thenComparing(Map.Entry::getKey))
         .map(
             worst ->
-                new Fault(
+                new TakeFault(
                     FaultKind.MISSED,
                     missedWords(missed.size(), worst.getValue(), worst.getKey()),
-                    Practice.phrase(worst.getKey(), tempo)));
+                    PracticeAdvice.phrase(worst.getKey(), tempo)));
   }
 
   private String missedWords(int all, List<Integer> worst, String phrase) {
@@ -103,15 +105,15 @@ final class MissingFaults {
   }
 
   /** No fault of the performer's, so it is told only if there is no other. */
-  Optional<Fault> cutEnd() {
+  Optional<TakeFault> cutEnd() {
     int to = findings.alignment().recorded().to();
     return to == findings.alignment().expected().size()
         ? Optional.empty()
         : Optional.of(
-            new Fault(
+            new TakeFault(
                 FaultKind.CUT_END,
                 "The landing was not heard: it is not in the recording.",
-                Practice.phrase(expected(to).phrase(), tempo)));
+                PracticeAdvice.phrase(expected(to).phrase(), tempo)));
   }
 
   private ExpectedSollu expected(int place) {

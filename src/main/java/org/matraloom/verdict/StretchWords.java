@@ -3,7 +3,7 @@ package org.matraloom.verdict;
 import java.util.List;
 import java.util.Optional;
 import org.matraloom.follow.ExpectedSollu;
-import org.matraloom.follow.Stretch;
+import org.matraloom.follow.RecordedRange;
 import org.matraloom.measure.TakeFindings;
 import org.matraloom.score.Performance;
 
@@ -21,7 +21,7 @@ final class StretchWords {
    */
   static Optional<String> of(TakeFindings findings, Performance performance) {
     List<ExpectedSollu> expected = findings.alignment().expected();
-    Stretch stretch = findings.alignment().recorded();
+    RecordedRange stretch = findings.alignment().recorded();
     TakePlaces places = new TakePlaces(performance, expected);
     StringBuilder words = new StringBuilder();
     if (stretch.from() > 0) {

@@ -14,7 +14,7 @@ class RoundTripMeasureTest {
   private static final int RATE = 48_000;
   private static final int OFFSET = 9_000;
 
-  private final Clicks clicks = new Clicks(RATE);
+  private final CalibrationClicks clicks = new CalibrationClicks(RATE);
   private final float[] played = clicks.samples();
 
   private float[] recording(int delay, double gain, double noise) {
@@ -37,7 +37,7 @@ class RoundTripMeasureTest {
   void aKnownDelayIsFoundToTheFrame(int delay) {
     RoundTripMeasure.Finding found = find(recording(delay, 0.3, 0));
     assertEquals("", found.trouble());
-    assertEquals(Clicks.COUNT, found.delays().size());
+    assertEquals(CalibrationClicks.COUNT, found.delays().size());
     assertEquals(delay, found.median());
     assertEquals(0, found.spread());
   }
@@ -79,9 +79,9 @@ class RoundTripMeasureTest {
 
   @Test
   void clicksAreFarEnoughApartForTheLongestDelay() {
-    for (int i = 1; i < Clicks.COUNT; i++) {
+    for (int i = 1; i < CalibrationClicks.COUNT; i++) {
       long gapMs = (clicks.frame(i) - clicks.frame(i - 1)) * 1000 / RATE;
-      assertTrue(gapMs >= Clicks.LONGEST_DELAY_MS + 50, "gap " + gapMs);
+      assertTrue(gapMs >= CalibrationClicks.LONGEST_DELAY_MS + 50, "gap " + gapMs);
     }
   }
 }

@@ -55,7 +55,7 @@ class FitPropertyTest {
       if (event instanceof Event.SolluSaid said) {
         lastSaid = said.beat().plus(said.beats());
         sollus++;
-      } else if (event instanceof Event.Landing landed) {
+      } else if (event instanceof Event.LandingPoint landed) {
         landing = landed.beat();
       }
     }

@@ -15,9 +15,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.matraloom.form.Ending;
 import org.matraloom.form.Endings;
-import org.matraloom.form.Filling;
+import org.matraloom.form.GivenPurvanga;
+import org.matraloom.form.KoraippuTurn;
 import org.matraloom.form.Reduction;
-import org.matraloom.form.Turn;
 import org.matraloom.kanakku.Cycles;
 import org.matraloom.kanakku.Entrance;
 import org.matraloom.kanakku.Landing;
@@ -65,13 +65,14 @@ class FitTasksTest {
   /** Rising lines of 14, 17 and 20 (rasikas.org, p=380684); the ending derived. */
   @Test
   void buildEighty() {
-    Filling filling = new Filling(80, List.of(14, 17, 20));
+    GivenPurvanga filling = new GivenPurvanga(80, List.of(14, 17, 20));
     assertEquals(29, filling.left());
     Ending nines = Endings.equal(filling.left()).get(0);
     assertEquals("9(1)9(1)9", nines.written());
     assertEquals("14 + 17 + 20 + 29 = 80", filling.sum(nines));
     Performance performance =
-        Trial.of(Cycles.ADI, PLAN_445, 14 + 17 + 20 + nines.matras(), 0, Ratio.ZERO, Ratio.ZERO);
+        TriedAnswer.of(
+            Cycles.ADI, PLAN_445, 14 + 17 + 20 + nines.matras(), 0, Ratio.ZERO, Ratio.ZERO);
     assertTrue(Landing.of(performance).lands());
   }
 
@@ -129,7 +130,7 @@ class FitTasksTest {
     FitProblem problem =
         FitProblem.of(Cycles.ADI, plan, WholeRange.only(64), Ratio.ZERO, Ratio.ZERO);
     assertEquals(0, FitSearch.search(problem, 1).count());
-    Performance fails = Trial.of(Cycles.ADI, plan, 64, 0, Ratio.ZERO, Ratio.ZERO);
+    Performance fails = TriedAnswer.of(Cycles.ADI, plan, 64, 0, Ratio.ZERO, Ratio.ZERO);
     assertEquals(Ratio.of(64, 3), fails.spans().get(2).beats());
     Map<FitAdvice.Change, FitAnswer> advice = advice(problem);
     assertEquals(48, advice.get(FitAdvice.Change.SHORTER).matras());
@@ -160,7 +161,7 @@ class FitTasksTest {
       FitProblem problem =
           FitProblem.of(Cycles.ADI, PLAN_445, new WholeRange(1, 1_000), Ratio.ZERO, ratio(quarter));
       assertEquals(0, FitSearch.search(problem, 1).count());
-      Reach reach = Reach.of(problem, PLAN_445);
+      LandingGrid reach = LandingGrid.of(problem, PLAN_445);
       assertFalse(reach.isPossible());
       assertEquals(Ratio.of(1, 10), reach.stepBeats());
       assertEquals(
@@ -200,7 +201,7 @@ class FitTasksTest {
   void aReductionFillsTwoLongAvartanas() {
     Reduction held = new Reduction(5, List.of(6, 4, 3, 2));
     assertTrue(Reduction.all(5, 6, 2).contains(held));
-    Filling filling = new Filling(128, List.of(24, held.matras()));
+    GivenPurvanga filling = new GivenPurvanga(128, List.of(24, held.matras()));
     List<String> sums = new ArrayList<>();
     for (Ending ending : Endings.all(filling.left())) {
       sums.add(
@@ -209,7 +210,7 @@ class FitTasksTest {
     assertTrue(sums.contains("24 + 75 + 29 = 128 with 9(1)9(1)9, borrowed 0"));
     assertTrue(sums.contains("24 + 75 + 29 = 128 with 7(4)7(4)7, borrowed 0"));
     assertTrue(sums.contains("24 + 74 + 30 = 128 with 10 10 10, borrowed 1"));
-    Performance whole = Trial.of(Cycles.ADI, RoundPlan.of(4), 128, 0, Ratio.ZERO, Ratio.ZERO);
+    Performance whole = TriedAnswer.of(Cycles.ADI, RoundPlan.of(4), 128, 0, Ratio.ZERO, Ratio.ZERO);
     assertEquals(Ratio.of(4), Landing.of(whole).avartanas());
   }
 
@@ -231,9 +232,9 @@ class FitTasksTest {
     FitAnswer answer = result.answers().get(0);
     assertEquals(Ratio.of(56), answer.beats());
     assertEquals(Ratio.of(7), answer.avartanas());
-    assertEquals(new Turn(224, 7), Turn.halving(224, 7).get(0));
-    assertEquals(32, new Turn(224, 7).groups());
-    assertEquals(0, new Turn(224, 7).gapMatras());
+    assertEquals(new KoraippuTurn(224, 7), KoraippuTurn.halving(224, 7).get(0));
+    assertEquals(32, new KoraippuTurn(224, 7).groups());
+    assertEquals(0, new KoraippuTurn(224, 7).gapMatras());
   }
 
   /** Two takitas, or one cycle more: nine (Tamil lesson page on misra chapu, lead-in count). */
@@ -272,9 +273,9 @@ class FitTasksTest {
    */
   @Test
   void koraippuGaps() {
-    List<Turn> turns = Turn.halving(32, 7).subList(0, 3);
-    assertEquals(List.of(32, 16, 8), turns.stream().map(Turn::matras).toList());
-    assertEquals(List.of(4, 2, 1), turns.stream().map(Turn::gapMatras).toList());
+    List<KoraippuTurn> turns = KoraippuTurn.halving(32, 7).subList(0, 3);
+    assertEquals(List.of(32, 16, 8), turns.stream().map(KoraippuTurn::matras).toList());
+    assertEquals(List.of(4, 2, 1), turns.stream().map(KoraippuTurn::gapMatras).toList());
   }
 
   /** Printed as landing with a start one matra late (questions.collegedunia.com); it does not. */

@@ -118,9 +118,9 @@ class EndingsTest {
     EndingChoice five = choice("7(2)7(2)7", EndingChoice.rank(25, 5, 1, Tempo.of(80)));
     assertEquals(0.375, four.karvaiSeconds(), 1e-9);
     assertEquals(0.300, five.karvaiSeconds(), 1e-9);
-    assertEquals(EndingChoice.Breath.CATCH, four.breath());
+    assertEquals(EndingChoice.KarvaiBreath.CATCH, four.breath());
     EndingChoice slow = choice("7(2)7(2)7", EndingChoice.rank(25, 4, 1, Tempo.of(40)));
-    assertEquals(EndingChoice.Breath.FULL, slow.breath());
+    assertEquals(EndingChoice.KarvaiBreath.FULL, slow.breath());
   }
 
   @Test

@@ -55,7 +55,7 @@ class ReductionTest {
   /** 24 + 75 + 29 = 128, or 24 + 74 + 30 with one matra moved (rasikas.org, p=380684). */
   @Test
   void fillsTwoLongAvartanas() {
-    Filling filling = new Filling(128, List.of(24, 75));
+    GivenPurvanga filling = new GivenPurvanga(128, List.of(24, 75));
     assertEquals(29, filling.left());
     Map<String, String> sums =
         Endings.all(filling.left()).stream()

@@ -19,7 +19,7 @@ import org.matraloom.breath.BreathSettings;
 import org.matraloom.device.DeviceException;
 import org.matraloom.device.FakeOut;
 import org.matraloom.sound.Mix;
-import org.matraloom.sound.Part;
+import org.matraloom.sound.MixPart;
 import org.matraloom.sound.Renderer;
 import org.matraloom.time.Tempo;
 import org.matraloom.wav.PcmCodec;
@@ -31,13 +31,14 @@ class LivePlayerTest {
   private static final int RATE = Rivers.RATE;
   private static final int QUIET = RATE / 50;
   private static final Tempo TEMPO = Tempo.of(240);
-  private static final Mix CLAPS = Mix.lesson().only(Set.of(Part.CLAP));
+  private static final Mix CLAPS = Mix.lesson().only(Set.of(MixPart.CLAP));
 
-  private static final Mix HAND = Mix.lesson().only(Set.of(Part.CLAP, Part.COUNT, Part.WAVE));
+  private static final Mix HAND =
+      Mix.lesson().only(Set.of(MixPart.CLAP, MixPart.COUNT, MixPart.WAVE));
 
   private final FakeOut out = new FakeOut();
   private final LivePiece piece = Rivers.piece(TEMPO, 1);
-  private final Sections sections = Sections.of(piece.passages());
+  private final PieceSections sections = PieceSections.of(piece.passages());
   private final LivePlayer player = new LivePlayer(piece, Optional.empty(), out);
 
   @AfterEach
@@ -85,7 +86,7 @@ class LivePlayerTest {
     out.allow(RATE);
     player.start(sections.first(), TEMPO, CLAPS);
     out.awaitFrames(RATE);
-    Spot spot = player.spot().orElseThrow();
+    LivePosition spot = player.spot().orElseThrow();
     assertEquals(-8 + 3, spot.beat(), "a second less the short silence is 3.9 beats of 4 a second");
     assertTrue(spot.isBeforeTheMouth());
     out.allow(RATE * 3);
@@ -128,7 +129,7 @@ class LivePlayerTest {
 
     player.start(sections.all().get(2), TEMPO, CLAPS);
     await(() -> out.playedFrames() > stopped.length + RATE);
-    Spot spot = player.spot().orElseThrow();
+    LivePosition spot = player.spot().orElseThrow();
     assertEquals("Delta", spot.lap().section().name());
     assertTrue(spot.beat() >= 8, "an avartana before beat 16");
   }
@@ -190,7 +191,7 @@ class LivePlayerTest {
     FakeOut device = new FakeOut();
     try (LivePlayer both = new LivePlayer(two, Optional.empty(), device)) {
       both.open();
-      both.start(Sections.of(two.passages()).first(), TEMPO, HAND);
+      both.start(PieceSections.of(two.passages()).first(), TEMPO, HAND);
       device.letGo();
       await(() -> !both.isPlaying());
     }
@@ -212,7 +213,7 @@ class LivePlayerTest {
             Optional.empty(),
             Rivers.MONO,
             BreathSettings.study());
-    Sections all = Sections.of(two.passages());
+    PieceSections all = PieceSections.of(two.passages());
     FakeOut device = new FakeOut();
     try (LivePlayer both = new LivePlayer(two, Optional.empty(), device)) {
       both.open();
@@ -222,7 +223,7 @@ class LivePlayerTest {
       both.start(all.all().get(9), Tempo.of(480), HAND);
       device.letGo();
       await(() -> both.pendingWishes() == 0);
-      Spot spot = both.spot().orElseThrow();
+      LivePosition spot = both.spot().orElseThrow();
       assertEquals(1, spot.lap().section().passage());
       assertEquals(Tempo.of(480), spot.lap().tempo());
     }

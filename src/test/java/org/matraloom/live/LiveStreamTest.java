@@ -12,7 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.matraloom.score.Kriya;
 import org.matraloom.sound.Mix;
-import org.matraloom.sound.Part;
+import org.matraloom.sound.MixPart;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 
@@ -23,12 +23,13 @@ class LiveStreamTest {
 
   private static final int RATE = Rivers.RATE;
   private static final int BLOCK = 480;
-  private static final Mix CLAPS = Mix.lesson().only(Set.of(Part.CLAP));
-  private static final Mix HAND = Mix.lesson().only(Set.of(Part.CLAP, Part.COUNT, Part.WAVE));
-  private static final Mix VOICE = Mix.lesson().only(Set.of(Part.VOICE));
+  private static final Mix CLAPS = Mix.lesson().only(Set.of(MixPart.CLAP));
+  private static final Mix HAND =
+      Mix.lesson().only(Set.of(MixPart.CLAP, MixPart.COUNT, MixPart.WAVE));
+  private static final Mix VOICE = Mix.lesson().only(Set.of(MixPart.VOICE));
 
   private static final class Run {
-    private final Sections sections;
+    private final PieceSections sections;
     private final LivePiece piece;
     private final LiveStream stream;
     private final List<Long> onsets = new ArrayList<>();
@@ -38,7 +39,7 @@ class LiveStreamTest {
 
     Run(Tempo tempo, int countIn, Mix mix, Optional<Fade> fade) {
       piece = Rivers.piece(tempo, countIn);
-      sections = Sections.of(piece.passages());
+      sections = PieceSections.of(piece.passages());
       stream = new LiveStream(piece, sections.first(), tempo, mix, fade, 0);
     }
 
@@ -76,8 +77,8 @@ class LiveStreamTest {
     run.stream.tempo(Tempo.of(after));
     run.until(Long.MAX_VALUE);
 
-    Lap first = run.stream.course().laps().get(0);
-    Lap second = run.stream.course().last();
+    LiveSegment first = run.stream.course().laps().get(0);
+    LiveSegment second = run.stream.course().last();
     assertEquals(4, second.fromBeat(), "eight beats of count-in, then beats 0, 1, 2, 3");
     assertEquals(first.frameAt(4), second.fromFrame());
     List<Long> expected = new ArrayList<>();
@@ -117,7 +118,7 @@ class LiveStreamTest {
     run.stream.tempo(Tempo.of(62));
     run.stream.mix(CLAPS);
     run.stream.tempo(Tempo.of(120));
-    Lap lap = run.stream.course().last();
+    LiveSegment lap = run.stream.course().last();
     assertEquals(4, lap.fromBeat());
     assertEquals(4L * RATE, lap.fromFrame());
     assertEquals(Tempo.of(120), lap.tempo());
@@ -131,7 +132,7 @@ class LiveStreamTest {
   void aMutedPartIsSilentFromTheNextBeatOnAndComesBack() {
     Run run = run(60, 0, VOICE);
     run.until(2 * RATE + 10_000);
-    run.stream.mix(VOICE.without(Set.of(Part.VOICE)));
+    run.stream.mix(VOICE.without(Set.of(MixPart.VOICE)));
     run.until(6 * RATE + 10_000);
     run.stream.mix(VOICE);
     run.until(9 * RATE);
@@ -150,13 +151,13 @@ class LiveStreamTest {
     Run mouth = run(60, 1, VOICE);
     for (Run run : List.of(hand, mouth)) {
       run.until(13 * RATE + 5_000);
-      Section delta = run.sections.all().get(2);
+      PieceSection delta = run.sections.all().get(2);
       assertEquals("Delta", delta.name());
       assertEquals(Ratio.of(16), delta.startBeat());
       run.stream.goTo(delta);
       run.until(40L * RATE);
     }
-    Lap lap = hand.stream.course().last();
+    LiveSegment lap = hand.stream.course().last();
     assertEquals(6, lap.fromBeat());
     assertEquals(0, lap.shiftBeats(), "beat 16 lies ten beats ahead, in its place");
     List<Long> everyBeat = new ArrayList<>();
@@ -174,7 +175,7 @@ class LiveStreamTest {
     Run run = run(60, 0, HAND);
     run.until(14 * RATE + 5_000);
     run.stream.goTo(run.sections.first());
-    Lap lap = run.stream.course().last();
+    LiveSegment lap = run.stream.course().last();
     assertEquals(15, lap.fromBeat());
     assertEquals(24, lap.shiftBeats(), "samam at 16 is too near, the one at 24 is taken");
     run.until(30L * RATE);
@@ -184,7 +185,7 @@ class LiveStreamTest {
   @Test
   void aLoopComesBackUntilItIsLetGo() {
     Run run = run(120, 0, HAND);
-    Section bend = run.sections.all().get(1);
+    PieceSection bend = run.sections.all().get(1);
     assertEquals("Bend", bend.name());
     assertEquals(Ratio.of(8), bend.startBeat());
     assertEquals(Ratio.of(16), bend.endBeat(), "said twice running, one section");
@@ -192,7 +193,7 @@ class LiveStreamTest {
     run.until(40 * RATE / 2 + 100);
     assertEquals(
         List.of(0L, 16L, 32L),
-        run.stream.course().laps().stream().map(Lap::shiftBeats).toList(),
+        run.stream.course().laps().stream().map(LiveSegment::shiftBeats).toList(),
         "a samam four beats or more after the end each time");
     run.stream.loop(Optional.empty());
     run.until(Long.MAX_VALUE);
@@ -206,9 +207,9 @@ class LiveStreamTest {
   @Test
   void aLoopOfARoundThatEndsInsideABeatSilencesTheMouthAtItsEnd() {
     Run run = run(60, 0, VOICE);
-    Section delta = run.sections.all().get(8);
+    PieceSection delta = run.sections.all().get(8);
     assertEquals(3, delta.round());
-    Section source = run.sections.all().get(6);
+    PieceSection source = run.sections.all().get(6);
     assertEquals(Ratio.of(40), source.startBeat());
     assertEquals(Ratio.of(232, 5), source.endBeat());
     run.stream.goTo(source);
@@ -224,18 +225,18 @@ class LiveStreamTest {
   void voiceAndTicksGoAwayAvartanaByAvartana() {
     Run run = new Run(Tempo.of(120), 1, Mix.lesson(), Optional.of(new Fade(3)));
     run.until(Long.MAX_VALUE);
-    List<Lap> laps = run.stream.course().laps();
-    assertEquals(List.of(-8L, 8L, 16L, 24L), laps.stream().map(Lap::fromBeat).toList());
+    List<LiveSegment> laps = run.stream.course().laps();
+    assertEquals(List.of(-8L, 8L, 16L, 24L), laps.stream().map(LiveSegment::fromBeat).toList());
     assertEquals(
         List.of(-3.0, -11.0, -19.0),
-        laps.subList(0, 3).stream().map(lap -> channel(lap, Part.VOICE).levelDb()).toList());
-    assertTrue(channel(laps.get(3), Part.VOICE).muted());
-    assertTrue(channel(laps.get(3), Part.TICK).muted());
-    assertEquals(0, channel(laps.get(3), Part.CLAP).levelDb());
+        laps.subList(0, 3).stream().map(lap -> channel(lap, MixPart.VOICE).levelDb()).toList());
+    assertTrue(channel(laps.get(3), MixPart.VOICE).muted());
+    assertTrue(channel(laps.get(3), MixPart.TICK).muted());
+    assertEquals(0, channel(laps.get(3), MixPart.CLAP).levelDb());
     assertEquals(laps.get(0).frameAt(24), laps.get(3).fromFrame(), "the beat has not moved");
   }
 
-  private static Mix.Channel channel(Lap lap, Part part) {
+  private static Mix.Channel channel(LiveSegment lap, MixPart part) {
     return lap.mix().channels().get(part);
   }
 

@@ -14,26 +14,26 @@ final class Entries {
   private Entries() {}
 
   /** A record whose remark tells it from all others. */
-  static Entry numbered(int number) {
-    return new Entry(
+  static LogEntry numbered(int number) {
+    return new LogEntry(
         EVENING.plusMinutes(number),
-        Entry.Kind.TAKE,
+        LogEntry.Kind.TAKE,
         PIECE,
         OptionalDouble.of(60 + number % 40),
         Optional.of(number % 3 != 0),
         OptionalDouble.of(-12.5),
         30,
         List.of(
-            new Entry.RoundEntry(1, 4, 60.2, true),
-            new Entry.RoundEntry(2, 5, 61.4, number % 3 != 0)),
+            new LogEntry.RoundEntry(1, 4, 60.2, true),
+            new LogEntry.RoundEntry(2, 5, 61.4, number % 3 != 0)),
         Optional.of("sha256:" + Integer.toHexString(number)),
         "நீர் \"" + number + "\"\n\\");
   }
 
-  static Entry take(OffsetDateTime when, double tempo, boolean clean) {
-    return new Entry(
+  static LogEntry take(OffsetDateTime when, double tempo, boolean clean) {
+    return new LogEntry(
         when,
-        Entry.Kind.TAKE,
+        LogEntry.Kind.TAKE,
         PIECE,
         OptionalDouble.of(tempo),
         Optional.of(clean),
@@ -44,10 +44,10 @@ final class Entries {
         "");
   }
 
-  static Entry voiced(OffsetDateTime when, double minutes) {
-    return new Entry(
+  static LogEntry voiced(OffsetDateTime when, double minutes) {
+    return new LogEntry(
         when,
-        Entry.Kind.NOTE,
+        LogEntry.Kind.NOTE,
         PIECE,
         OptionalDouble.empty(),
         Optional.empty(),

@@ -47,7 +47,7 @@ class LogProcessesTest {
     }
     assertTrue(kept.size() >= 20 * ROUNDS, "records were acknowledged: " + kept.size());
     History history = log.read();
-    Set<String> read = history.entries().stream().map(Entry::remark).collect(Collectors.toSet());
+    Set<String> read = history.entries().stream().map(LogEntry::remark).collect(Collectors.toSet());
     assertEquals(
         Set.of(),
         kept.stream()

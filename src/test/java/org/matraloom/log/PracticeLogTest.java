@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Faults are put in at every byte: what was kept before them is always read. */
 class PracticeLogTest {
 
-  private static final List<Entry> FIVE =
+  private static final List<LogEntry> FIVE =
       IntStream.range(0, 5).mapToObj(Entries::numbered).toList();
 
   @TempDir private Path folder;
@@ -67,7 +67,7 @@ class PracticeLogTest {
   @Test
   void addingAfterABreakAtAnyByteLosesNothing() throws IOException {
     byte[] whole = writeFive();
-    Entry next = Entries.numbered(99);
+    LogEntry next = Entries.numbered(99);
     for (int length = lineEnds(whole)[3]; length < whole.length; length++) {
       Files.write(log.file(), Arrays.copyOf(whole, length));
       log.append(next);
@@ -94,7 +94,7 @@ class PracticeLogTest {
         bytes[at] = (byte) spoilt;
         Files.write(log.file(), bytes);
         History history = log.read();
-        List<Entry> others = history.entries().stream().filter(FIVE::contains).toList();
+        List<LogEntry> others = history.entries().stream().filter(FIVE::contains).toList();
         assertTrue(others.containsAll(List.of(FIVE.get(0), FIVE.get(1), FIVE.get(3), FIVE.get(4))));
         assertEquals(5, history.entries().size() + history.damaged().size(), "byte " + at);
         history.damaged().forEach(line -> assertEquals(3, line.number()));
@@ -207,7 +207,7 @@ class PracticeLogTest {
   }
 
   private byte[] writeFive() throws IOException {
-    for (Entry entry : FIVE) {
+    for (LogEntry entry : FIVE) {
       log.append(entry);
     }
     return Files.readAllBytes(log.file());

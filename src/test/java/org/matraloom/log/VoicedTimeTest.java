@@ -37,7 +37,7 @@ class VoicedTimeTest {
   /** The silence between two records is from the end of one to the beginning of the next. */
   @Test
   void aRestOfFiveMinutesBeginsAnew() {
-    Entry last = Entries.voiced(NOW.minusMinutes(1), 10);
+    LogEntry last = Entries.voiced(NOW.minusMinutes(1), 10);
     assertEquals(600, time(Entries.voiced(NOW.minusMinutes(16), 8), last).sinceRestSeconds());
     assertEquals(1080, time(Entries.voiced(NOW.minusMinutes(15), 8), last).sinceRestSeconds());
     assertEquals(1080, time(Entries.voiced(NOW.minusMinutes(15), 8), last).todaySeconds());
@@ -53,13 +53,13 @@ class VoicedTimeTest {
     }
   }
 
-  private static VoicedTime time(Entry... entries) {
+  private static VoicedTime time(LogEntry... entries) {
     return VoicedTime.of(new History(List.of(entries), List.of()), NOW);
   }
 
   @Test
   void theOrderOfTheFileDoesNotMatter() {
-    List<Entry> backwards = new ArrayList<>();
+    List<LogEntry> backwards = new ArrayList<>();
     for (int i = 0; i < 6; i++) {
       backwards.add(Entries.voiced(NOW.minusMinutes(4L * i), 3));
     }

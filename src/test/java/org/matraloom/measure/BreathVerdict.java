@@ -13,7 +13,7 @@ import org.matraloom.madetake.TakePlan;
  */
 record BreathVerdict(int taken, int found, int pauses, double longestErrorSeconds) {
 
-  static BreathVerdict of(TakePlan truth, Breathing breathing) {
+  static BreathVerdict of(TakePlan truth, BreathFindings breathing) {
     int found = 0;
     for (double breath : truth.breaths()) {
       boolean there =

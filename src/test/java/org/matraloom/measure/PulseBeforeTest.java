@@ -61,7 +61,7 @@ class PulseBeforeTest {
       double truth = 1 + Math.min(beat, 40) * BEAT + (beat - 40) * 60 / thirdTempo;
       noise = last.feltSeconds() - truth;
       Alignment alignment = new Alignment(expected, List.of(), List.of());
-      Landing landing =
+      TakeLanding landing =
           LandingMeasure.of(
                   alignment, said, new PulseLine(0, BEAT, 0, 1), Optional.empty(), Optional.empty())
               .orElseThrow();
@@ -96,7 +96,7 @@ class PulseBeforeTest {
   @Test
   void theGuideCountsBeforeAllElse() {
     List<SaidSollu> said = said(72, 0.004, 3);
-    Landing landing =
+    TakeLanding landing =
         LandingMeasure.of(
                 new Alignment(expected, List.of(), List.of()),
                 said,

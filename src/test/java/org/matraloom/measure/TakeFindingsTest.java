@@ -88,7 +88,7 @@ class TakeFindingsTest {
     for (int k = 54; k < times.length; k++) {
       times[k] += 0.6;
     }
-    Breathing breathing = measured(timeline, times, 3).breathing();
+    BreathFindings breathing = measured(timeline, times, 3).breathing();
     assertEquals(1, breathing.taken().size(), "" + breathing);
     assertEquals(53, breathing.taken().get(0).afterPlace());
     assertTrue(breathing.taken().get(0).seconds() > 0.4, "" + breathing);
@@ -153,7 +153,7 @@ class TakeFindingsTest {
     }
     TakeFindings found = measured(timeline, times, 7);
     PulseLine line = found.pulse().orElseThrow().line();
-    List<Slip> slips = Slip.of(found.alignment(), found.sollus(), line);
+    List<TimingJump> slips = TimingJump.of(found.alignment(), found.sollus(), line);
     assertEquals(1, slips.size(), "" + slips);
     assertEquals(30, slips.get(0).place());
     assertEquals(-1, slips.get(0).matras(), 0.08);

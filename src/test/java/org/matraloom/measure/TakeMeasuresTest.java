@@ -104,9 +104,9 @@ class TakeMeasuresTest {
 
   @Test
   void fourToFiveIsAQuickeningOfFiveFourths() {
-    List<Quickening> changes = QuickeningMeasure.of(ASKED, SaidAs.even(ASKED), LINE);
+    List<SaidNadaiChange> changes = NadaiChangeMeasure.of(ASKED, SaidAs.even(ASKED), LINE);
     assertEquals(1, changes.size());
-    Quickening change = changes.get(0);
+    SaidNadaiChange change = changes.get(0);
     assertEquals(32, change.place());
     assertEquals(1.25, change.ratio(), 1e-9);
     assertEquals(1.25, change.asked(), 1e-12);
@@ -116,7 +116,7 @@ class TakeMeasuresTest {
   @Test
   void theOldSpeedIsNoQuickening() {
     List<SaidSollu> slow = SaidAs.moved(ASKED, beat -> beat <= 8 ? beat : 8 + (beat - 8) * 1.25);
-    Quickening change = QuickeningMeasure.of(ASKED, slow, LINE).get(0);
+    SaidNadaiChange change = NadaiChangeMeasure.of(ASKED, slow, LINE).get(0);
     assertEquals(1, change.ratio(), 1e-9);
     assertEquals(OptionalInt.empty(), change.beatsUntilSteady());
   }
@@ -126,14 +126,14 @@ class TakeMeasuresTest {
   void itTakesBeatsUntilTheNewSpeedIsSteady() {
     List<SaidSollu> said =
         SaidAs.moved(ASKED, b -> b <= 8 ? b : b <= 11 ? 8 + (b - 8) * 1.1 : b + 0.3);
-    Quickening change = QuickeningMeasure.of(ASKED, said, LINE).get(0);
+    SaidNadaiChange change = NadaiChangeMeasure.of(ASKED, said, LINE).get(0);
     assertEquals(OptionalInt.of(3), change.beatsUntilSteady());
   }
 
   @Test
   void theLandingIsThatOfTheLastSollu() {
     List<SaidSollu> said = SaidAs.moved(ASKED, beat -> beat + (beat > 15.7 ? 0.1 : 0));
-    Landing landing =
+    TakeLanding landing =
         LandingMeasure.of(HEARD, said, LINE, Optional.empty(), Optional.empty()).orElseThrow();
     assertEquals(71, landing.place());
     assertEquals(0.075, landing.errorSeconds(), 1e-9);
@@ -159,13 +159,13 @@ class TakeMeasuresTest {
       int run = each.place() < 37 ? 1 : 2;
       said.add(new SaidSollu(each.place(), run, each.onsetSeconds(), each.feltSeconds(), 0));
     }
-    List<Slip> slips = Slip.of(HEARD, said, line);
+    List<TimingJump> slips = TimingJump.of(HEARD, said, line);
     assertEquals(1, slips.size());
     assertEquals(37, slips.get(0).place());
     assertEquals(-0.15, slips.get(0).seconds(), 1e-9);
     assertEquals(-1, slips.get(0).matras(), 1e-9);
     assertEquals("one matra too few", slips.get(0).words());
-    Landing landing =
+    TakeLanding landing =
         LandingMeasure.of(HEARD, said, line, Optional.empty(), Optional.empty()).orElseThrow();
     assertEquals(-1, landing.errorMatras(), 1e-9);
     assertFalse(landing.lands());

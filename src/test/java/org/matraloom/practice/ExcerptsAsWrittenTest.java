@@ -23,8 +23,9 @@ class ExcerptsAsWrittenTest {
     for (Composition composition : Unrolled.scores()) {
       Performance performance = Performance.of(composition);
       Span.Round round = performance.rounds().get(0);
-      Excerpt excerpt =
-          Excerpt.of(round, composition, round.startBeat(), round.endBeat(), Lexicon.standard());
+      PhraseExcerpt excerpt =
+          PhraseExcerpt.of(
+              round, composition, round.startBeat(), round.endBeat(), Lexicon.standard());
       if (excerpt.sequence().elements().isEmpty()) {
         continue;
       }

@@ -220,7 +220,7 @@ class RepairsTest {
 
   private static Ratio landing(Composition piece) {
     for (Event event : ScoreTimeline.of(Performance.of(piece), 0)) {
-      if (event instanceof Event.Landing landing) {
+      if (event instanceof Event.LandingPoint landing) {
         return landing.beat();
       }
     }

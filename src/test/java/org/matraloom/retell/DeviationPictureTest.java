@@ -14,12 +14,12 @@ import org.junit.jupiter.api.Test;
 import org.matraloom.follow.Alignment;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
-import org.matraloom.measure.Breathing;
+import org.matraloom.measure.BreathFindings;
 import org.matraloom.measure.Doubt;
-import org.matraloom.measure.Landing;
 import org.matraloom.measure.LandingBeat;
 import org.matraloom.measure.Pulse;
 import org.matraloom.measure.TakeFindings;
+import org.matraloom.measure.TakeLanding;
 import org.matraloom.notation.ScoreReader;
 import org.matraloom.onset.Onset;
 import org.matraloom.pulse.PulseLine;
@@ -174,8 +174,8 @@ class DeviationPictureTest {
         List.of(),
         List.of(),
         List.of(),
-        Optional.of(new Landing(expected.size() - 1, -0.004, -0.02, true, LandingBeat.PULSE)),
-        new Breathing(0, 0, 0, 0, List.of()),
+        Optional.of(new TakeLanding(expected.size() - 1, -0.004, -0.02, true, LandingBeat.PULSE)),
+        new BreathFindings(0, 0, 0, 0, List.of()),
         doubt);
   }
 }

@@ -21,7 +21,8 @@ class SlowMapTest {
   @Test
   void aroundAnAnchorSoundGoesAtItsOwnSpeedAndItsFeltBeatIsExact() {
     SlowMap map =
-        new SlowMap(0.5, List.of(new SlowMap.Anchor(1, 1.02), new SlowMap.Anchor(2, 2.02)));
+        new SlowMap(
+            0.5, List.of(new SlowMap.AnchorPoint(1, 1.02), new SlowMap.AnchorPoint(2, 2.02)));
     assertEquals(1.02, map.inputAt(2.04), 1e-12);
     assertEquals(1.00, map.inputAt(2.02), 1e-12);
     assertEquals(1.03, map.inputAt(2.05), 1e-12);
@@ -36,10 +37,10 @@ class SlowMapTest {
     SplittableRandom random = new SplittableRandom(99);
     int checked = 0;
     for (int round = 0; round < 200; round++) {
-      List<SlowMap.Anchor> anchors = new ArrayList<>();
+      List<SlowMap.AnchorPoint> anchors = new ArrayList<>();
       for (int i = 0; i < 30; i++) {
         double onset = random.nextDouble(0.01, 4);
-        anchors.add(new SlowMap.Anchor(onset, onset + random.nextDouble(0, 0.06)));
+        anchors.add(new SlowMap.AnchorPoint(onset, onset + random.nextDouble(0, 0.06)));
       }
       double speed = random.nextDouble(0.25, 1);
       SlowMap map = new SlowMap(speed, anchors);

@@ -54,9 +54,9 @@ class SlowSoundTest {
   @ValueSource(doubles = {0.4, 0.6, 0.75})
   void everyBeatIsHeardWhereItBelongs(double speed) throws IOException {
     SpokenTake take = SpokenTake.syllables(RATE, 40, 77);
-    List<SlowMap.Anchor> anchors = new ArrayList<>();
+    List<SlowMap.AnchorPoint> anchors = new ArrayList<>();
     for (double onset : take.truth()) {
-      anchors.add(new SlowMap.Anchor(onset, onset + 0.02));
+      anchors.add(new SlowMap.AnchorPoint(onset, onset + 0.02));
     }
     float[] slow = slowed(take.sound(), speed, anchors);
     List<Onset> before = onsets(take.sound());
@@ -80,9 +80,9 @@ class SlowSoundTest {
   @ValueSource(doubles = {0.25, 0.4, 0.6, 0.75})
   void aStrokeIsHeardOnceAndNotTwice(double speed) throws IOException {
     SpokenTake take = SpokenTake.bursts(RATE, 40, 78);
-    List<SlowMap.Anchor> anchors = new ArrayList<>();
+    List<SlowMap.AnchorPoint> anchors = new ArrayList<>();
     for (double onset : take.truth()) {
-      anchors.add(new SlowMap.Anchor(onset, onset));
+      anchors.add(new SlowMap.AnchorPoint(onset, onset));
     }
     List<Onset> after = onsets(slowed(take.sound(), speed, anchors));
     List<Onset> before = onsets(take.sound());
@@ -100,7 +100,7 @@ class SlowSoundTest {
     for (int i = RATE / 2; i < RATE / 2 + 960; i++) {
       sound[i] = (float) random.nextDouble(-0.5, 0.5);
     }
-    float[] slow = slowed(sound, 0.5, List.of(new SlowMap.Anchor(0.5, 0.5)));
+    float[] slow = slowed(sound, 0.5, List.of(new SlowMap.AnchorPoint(0.5, 0.5)));
     assertEquals(2 * RATE, slow.length);
     for (int i = 0; i < 960; i++) {
       assertEquals(sound[RATE / 2 + i], slow[RATE + i], 1e-6, "sample " + i);
@@ -141,7 +141,7 @@ class SlowSoundTest {
     return OnsetCurve.of(SoundFiles.recording(sound, RATE)).onsets(OnsetCurve.USUAL_CONFIDENCE);
   }
 
-  private static float[] slowed(float[] sound, double speed, List<SlowMap.Anchor> anchors)
+  private static float[] slowed(float[] sound, double speed, List<SlowMap.AnchorPoint> anchors)
       throws IOException {
     SlowSound slow = slow(sound, speed, anchors);
     float[] all = new float[(int) Math.round(sound.length / speed) + 1];
@@ -149,7 +149,7 @@ class SlowSoundTest {
     return Arrays.copyOf(all, count);
   }
 
-  private static SlowSound slow(float[] sound, double speed, List<SlowMap.Anchor> anchors) {
+  private static SlowSound slow(float[] sound, double speed, List<SlowMap.AnchorPoint> anchors) {
     return new SlowSound(
         SoundFiles.recording(sound, RATE),
         new SlowMap(speed, anchors),

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.matraloom.follow.Alignment;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
-import org.matraloom.measure.Breathing;
+import org.matraloom.measure.BreathFindings;
 import org.matraloom.measure.Doubt;
 import org.matraloom.measure.Pulse;
 import org.matraloom.measure.TakeFindings;
@@ -175,7 +175,7 @@ class SlowedTakeTest {
         List.of(),
         List.of(),
         Optional.empty(),
-        new Breathing(0, 0, 0, 0, List.of()),
+        new BreathFindings(0, 0, 0, 0, List.of()),
         doubt);
   }
 }

@@ -53,7 +53,8 @@ class KorvaiTimelineTest {
     assertEquals(Ratio.of(56), last.beat().plus(last.beats()).minus(first.beat()));
     assertEquals(
         List.of(new Event.NadaiChange(Ratio.of(40), 4, 5)), only(Event.NadaiChange.class, events));
-    assertEquals(new Event.Landing(Ratio.of(56)), only(Event.Landing.class, events).get(0));
+    assertEquals(
+        new Event.LandingPoint(Ratio.of(56)), only(Event.LandingPoint.class, events).get(0));
     List<Event.HandBeat> hand = only(Event.HandBeat.class, events);
     assertTrue(hand.get(hand.size() - 1).samam(), "the last clap is the samam it lands on");
   }
@@ -76,7 +77,7 @@ class KorvaiTimelineTest {
     FrameClock clock = new FrameClock(Tempo.of(80), 48_000, Ratio.ZERO);
     List<Double> seconds = new ArrayList<>();
     for (Event event : events(Ratio.ZERO, 0)) {
-      if (event instanceof Event.RoundStart || event instanceof Event.Landing) {
+      if (event instanceof Event.RoundStart || event instanceof Event.LandingPoint) {
         seconds.add(clock.secondsAt(event.beat()));
       }
     }

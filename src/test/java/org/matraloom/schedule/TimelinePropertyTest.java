@@ -29,7 +29,7 @@ class TimelinePropertyTest {
           Event.Tick.class,
           Event.SolluSaid.class,
           Event.Silence.class,
-          Event.Landing.class);
+          Event.LandingPoint.class);
 
   private final List<Composition> compositions = RandomCompositions.some(100);
 
@@ -49,7 +49,7 @@ class TimelinePropertyTest {
         }
         before = event;
       }
-      assertTrue(before instanceof Event.Landing || before instanceof Event.HandBeat);
+      assertTrue(before instanceof Event.LandingPoint || before instanceof Event.HandBeat);
     }
     assertTrue(sameBeat > 10_000, "events at one beat were met: " + sameBeat);
   }
@@ -104,13 +104,13 @@ class TimelinePropertyTest {
         } else if (event instanceof Event.Silence silence) {
           assertEquals(now, silence.beat());
           now = now.plus(silence.matras().beats());
-        } else if (event instanceof Event.Landing landing) {
+        } else if (event instanceof Event.LandingPoint landing) {
           assertEquals(performance.endBeat(), landing.beat());
         }
       }
       assertEquals(performance.endBeat(), now);
       assertEquals(performance.rounds().stream().mapToLong(Span.Round::sollus).sum(), said);
-      assertEquals(1, only(Event.Landing.class, timeline).size());
+      assertEquals(1, only(Event.LandingPoint.class, timeline).size());
       sollus += (int) said;
     }
     assertTrue(sollus > 20_000, "sollus were met: " + sollus);

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class KeyDecoderTest {
 
-  private static List<Press> presses(String characters) throws IOException {
+  private static List<KeyPress> presses(String characters) throws IOException {
     int[] at = {0};
     KeyDecoder decoder =
         new KeyDecoder(
@@ -28,18 +28,20 @@ class KeyDecoderTest {
                     : at[0]++ < characters.length() + 5
                         ? KeyDecoder.Source.NONE
                         : KeyDecoder.Source.END);
-    List<Press> presses = new ArrayList<>();
+    List<KeyPress> presses = new ArrayList<>();
     while (true) {
-      Optional<Press> press = decoder.next(10);
-      if (press.isPresent() && press.get().action() == Action.QUIT && at[0] > characters.length()) {
+      Optional<KeyPress> press = decoder.next(10);
+      if (press.isPresent()
+          && press.get().action() == KeyAction.QUIT
+          && at[0] > characters.length()) {
         return presses;
       }
       press.ifPresent(presses::add);
     }
   }
 
-  private static List<Action> actions(String characters) throws IOException {
-    return presses(characters).stream().map(Press::action).toList();
+  private static List<KeyAction> actions(String characters) throws IOException {
+    return presses(characters).stream().map(KeyPress::action).toList();
   }
 
   @ParameterizedTest
@@ -56,22 +58,22 @@ class KeyDecoderTest {
     "[1~, FIRST",
     "OH, FIRST"
   })
-  void arrowsAndPageKeys(String sequence, Action action) throws IOException {
+  void arrowsAndPageKeys(String sequence, KeyAction action) throws IOException {
     assertEquals(List.of(action), actions("\u001b" + sequence));
   }
 
   @Test
   void spaceAndEnterOfAPedal() throws IOException {
-    assertEquals(List.of(Action.START_STOP, Action.AGAIN, Action.AGAIN), actions(" \r\n"));
+    assertEquals(List.of(KeyAction.START_STOP, KeyAction.AGAIN, KeyAction.AGAIN), actions(" \r\n"));
   }
 
   @Test
   void figuresChooseARound() throws IOException {
-    List<Press> presses = presses("190");
-    assertEquals(List.of(1, 9, 0), presses.stream().map(Press::number).toList());
+    List<KeyPress> presses = presses("190");
+    assertEquals(List.of(1, 9, 0), presses.stream().map(KeyPress::number).toList());
     assertEquals(
-        List.of(Action.ROUND, Action.ROUND, Action.FIRST),
-        presses.stream().map(Press::action).toList());
+        List.of(KeyAction.ROUND, KeyAction.ROUND, KeyAction.FIRST),
+        presses.stream().map(KeyPress::action).toList());
   }
 
   @Test
@@ -81,26 +83,26 @@ class KeyDecoderTest {
 
   @Test
   void everyActionHasAKey() throws IOException {
-    Set<Action> reached = EnumSet.noneOf(Action.class);
+    Set<KeyAction> reached = EnumSet.noneOf(KeyAction.class);
     for (char key = ' '; key < 127; key++) {
       reached.addAll(actions(Character.toString(key)));
     }
     reached.addAll(actions("\r\u001b[A\u001b[B\u001b[C\u001b[D"));
-    assertEquals(EnumSet.allOf(Action.class), reached);
+    assertEquals(EnumSet.allOf(KeyAction.class), reached);
   }
 
   @Test
   void controlCAndTheEndQuit() throws IOException {
-    assertEquals(List.of(Action.QUIT), actions("\u0003"));
-    assertEquals(List.of(Action.QUIT), actions("\u0004"));
+    assertEquals(List.of(KeyAction.QUIT), actions("\u0003"));
+    assertEquals(List.of(KeyAction.QUIT), actions("\u0004"));
     KeyDecoder ended = new KeyDecoder(waitMs -> KeyDecoder.Source.END);
-    assertEquals(Action.QUIT, ended.next(1).orElseThrow().action());
+    assertEquals(KeyAction.QUIT, ended.next(1).orElseThrow().action());
   }
 
   @Test
   void whatMeansNothingIsPassedOver() throws IOException {
     assertEquals(
-        List.of(Action.VOICE), actions("x\u001b[15~\u001b[Z\u001b[200;5xy\u001bv\u001b[Mv"));
+        List.of(KeyAction.VOICE), actions("x\u001b[15~\u001b[Z\u001b[200;5xy\u001bv\u001b[Mv"));
     assertEquals(List.of(), actions("\u001b"));
   }
 }

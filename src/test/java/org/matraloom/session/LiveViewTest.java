@@ -11,14 +11,14 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.matraloom.live.Lap;
 import org.matraloom.live.LivePiece;
+import org.matraloom.live.LivePosition;
+import org.matraloom.live.LiveSegment;
+import org.matraloom.live.PieceSection;
+import org.matraloom.live.PieceSections;
 import org.matraloom.live.Rivers;
-import org.matraloom.live.Section;
-import org.matraloom.live.Sections;
-import org.matraloom.live.Spot;
 import org.matraloom.sound.Mix;
-import org.matraloom.sound.Part;
+import org.matraloom.sound.MixPart;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 
@@ -26,38 +26,42 @@ import org.matraloom.time.Tempo;
 class LiveViewTest {
 
   private final LivePiece piece = Rivers.piece(Tempo.of(60), 1);
-  private final Sections sections = Sections.of(piece.passages());
+  private final PieceSections sections = PieceSections.of(piece.passages());
 
-  private DeskState state(
-      Optional<Spot> spot, Section section, Optional<Section> loop, boolean showsKeys) {
-    return new DeskState(
-        new DeskState.Played(
+  private PlayState state(
+      Optional<LivePosition> spot,
+      PieceSection section,
+      Optional<PieceSection> loop,
+      boolean showsKeys) {
+    return new PlayState(
+        new PlayState.Played(
             piece.passages().get(0).performance().composition(),
             piece.passages().get(0).performance().endBeat(),
             spot.isPresent(),
             spot,
             BeatSheet.of(piece.passages().get(0), Tempo.of(60), piece.breaths()),
             2),
-        new DeskState.Chosen(
+        new PlayState.Chosen(
             section,
             sections.all().indexOf(section) + 1,
             sections.all().size(),
             sections.rounds(0).size(),
             Tempo.of(60),
-            Mix.lesson().without(Set.of(Part.TICK)),
+            Mix.lesson().without(Set.of(MixPart.TICK)),
             loop,
-            List.of(Switch.CLAPS, Switch.TICKS, Switch.VOICE)),
-        new DeskState.Told(showsKeys, "to Delta, round 1", "", "space starts"));
+            List.of(PartSwitch.CLAPS, PartSwitch.TICKS, PartSwitch.VOICE)),
+        new PlayState.Told(showsKeys, "to Delta, round 1", "", "space starts"));
   }
 
-  private Spot spot(long beat, Section from) {
-    return new Spot(new Lap(-8, 0, -8, 0, Tempo.of(60), Rivers.RATE, from, Mix.lesson()), beat);
+  private LivePosition spot(long beat, PieceSection from) {
+    return new LivePosition(
+        new LiveSegment(-8, 0, -8, 0, Tempo.of(60), Rivers.RATE, from, Mix.lesson()), beat);
   }
 
   @Test
   void aBeatInTheMiddle() {
-    Section delta = sections.all().get(2);
-    DeskState state =
+    PieceSection delta = sections.all().get(2);
+    PlayState state =
         state(Optional.of(spot(17, sections.first())), delta, Optional.empty(), false);
     assertEquals(
         """
@@ -98,8 +102,8 @@ class LiveViewTest {
         "", change(39, Optional.of(sections.rounds(0).get(1))), "the loop turns back first");
   }
 
-  private String change(long beat, Optional<Section> loop) {
-    DeskState state =
+  private String change(long beat, Optional<PieceSection> loop) {
+    PlayState state =
         state(Optional.of(spot(beat, sections.first())), sections.first(), loop, false);
     return row(LiveView.lines(state, 80, 24), "change");
   }
@@ -116,8 +120,8 @@ class LiveViewTest {
 
   @Test
   void inTheLeadInTheWaitIsCountedAndTheFirstWordsAreShownAsNext() {
-    Section delta = sections.all().get(2);
-    DeskState state = state(Optional.of(spot(15, delta)), delta, Optional.empty(), false);
+    PieceSection delta = sections.all().get(2);
+    PlayState state = state(Optional.of(spot(15, delta)), delta, Optional.empty(), false);
     List<String> lines = LiveView.lines(state, 80, 24);
     assertTrue(lines.stream().anyMatch(line -> line.endsWith("Delta in 1 beat")), lines.toString());
     assertEquals("", row(lines, "now"));
@@ -127,8 +131,8 @@ class LiveViewTest {
   @ParameterizedTest
   @CsvSource({"80, 24", "40, 12", "10, 3", "1, 1", "200, 60"})
   void everySizeOfScreenIsKeptTo(int width, int height) {
-    Section first = sections.first();
-    for (DeskState state :
+    PieceSection first = sections.first();
+    for (PlayState state :
         List.of(
             state(Optional.empty(), first, Optional.empty(), false),
             state(Optional.of(spot(3, first)), first, Optional.of(first), false),
@@ -146,8 +150,8 @@ class LiveViewTest {
   void theListOfKeysNamesEveryAction() {
     List<String> lines =
         LiveView.lines(state(Optional.empty(), sections.first(), Optional.empty(), true), 80, 24);
-    assertEquals(Action.all().size(), lines.size());
-    for (Action action : Action.all()) {
+    assertEquals(KeyAction.all().size(), lines.size());
+    for (KeyAction action : KeyAction.all()) {
       assertTrue(lines.stream().anyMatch(line -> line.endsWith(action.words())), action.words());
     }
   }
@@ -157,8 +161,8 @@ class LiveViewTest {
     StringWriter text = new StringWriter();
     PlainLines plain = new PlainLines(new PrintWriter(text));
     for (long beat = 30; beat < 42; beat++) {
-      Section section = sections.at(0, Ratio.of(beat));
-      DeskState state =
+      PieceSection section = sections.at(0, Ratio.of(beat));
+      PlayState state =
           state(Optional.of(spot(beat, sections.first())), section, Optional.empty(), false);
       plain.show(state);
       plain.show(state);

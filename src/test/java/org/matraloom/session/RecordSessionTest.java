@@ -20,7 +20,7 @@ import org.matraloom.device.FakeOut;
 import org.matraloom.live.LivePiece;
 import org.matraloom.live.Rivers;
 import org.matraloom.sound.Mix;
-import org.matraloom.sound.Part;
+import org.matraloom.sound.MixPart;
 import org.matraloom.sound.TakeNote;
 import org.matraloom.time.Tempo;
 import org.matraloom.wav.CuePoint;
@@ -32,7 +32,7 @@ class RecordSessionTest {
 
   private static final int DELAY = 700;
   private static final Tempo TEMPO = Tempo.of(240);
-  private static final Mix CLAPS = Mix.lesson().only(Set.of(Part.CLAP));
+  private static final Mix CLAPS = Mix.lesson().only(Set.of(MixPart.CLAP));
 
   @TempDir private Path folder;
 
@@ -94,13 +94,13 @@ class RecordSessionTest {
 
   @Test
   void levelsAreJudgedAndShown() {
-    assertTrue(new Level(-6, -0.5).advice().startsWith("too loud"));
-    assertTrue(new Level(-60, -45).advice().startsWith("too quiet"));
-    assertTrue(new Level(-120, -120).advice().startsWith("nothing is heard"));
-    assertEquals("the level is good", new Level(-20, -12).advice());
+    assertTrue(new InputLevel(-6, -0.5).advice().startsWith("too loud"));
+    assertTrue(new InputLevel(-60, -45).advice().startsWith("too quiet"));
+    assertTrue(new InputLevel(-120, -120).advice().startsWith("nothing is heard"));
+    assertEquals("the level is good", new InputLevel(-20, -12).advice());
     assertEquals(
-        "[####################..........] -20 dB, highest -12 dB", new Level(-20, -12).bar());
-    assertEquals(0, Level.dbfs(32_768, 32_768), 1e-9);
-    assertEquals(-6.02, Level.dbfs(16_384, 32_768), 0.01);
+        "[####################..........] -20 dB, highest -12 dB", new InputLevel(-20, -12).bar());
+    assertEquals(0, InputLevel.dbfs(32_768, 32_768), 1e-9);
+    assertEquals(-6.02, InputLevel.dbfs(16_384, 32_768), 0.01);
   }
 }

@@ -63,7 +63,7 @@ class PagePositionsTest {
     } else if (drawn instanceof Drawn.Box box) {
       return box.y();
     }
-    return ((Drawn.Sign) drawn).y();
+    return ((Drawn.Symbol) drawn).y();
   }
 
   private static String describe(Drawn drawn) {
@@ -75,7 +75,7 @@ class PagePositionsTest {
     } else if (drawn instanceof Drawn.Box box) {
       return Points.text(box.x()) + "#" + Points.text(box.width());
     }
-    Drawn.Sign sign = (Drawn.Sign) drawn;
+    Drawn.Symbol sign = (Drawn.Symbol) drawn;
     return Points.text(sign.x()) + "[" + HtmlRows.name(sign.figure()) + "]";
   }
 }

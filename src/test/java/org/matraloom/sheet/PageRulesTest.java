@@ -50,7 +50,7 @@ class PageRulesTest {
           if (drawn instanceof Drawn.Text text) {
             assertInside(text.x(), text.y() - text.size(), text);
             assertInside(text.x() + text.lettering().width(text.size()), text.y(), text);
-          } else if (drawn instanceof Drawn.Sign sign) {
+          } else if (drawn instanceof Drawn.Symbol sign) {
             assertInside(sign.x(), sign.y(), sign);
             assertInside(sign.x() + sign.size(), sign.y() + sign.size(), sign);
           } else if (drawn instanceof Drawn.Rule rule) {
@@ -70,11 +70,12 @@ class PageRulesTest {
   @Test
   void thereIsOneDropWhereItLands() {
     for (List<List<Drawn>> pages : manyPages()) {
-      List<Drawn.Sign> drops =
+      List<Drawn.Symbol> drops =
           pages.stream()
               .flatMap(List::stream)
-              .filter(drawn -> drawn instanceof Drawn.Sign sign && sign.figure() == Figure.LANDING)
-              .map(Drawn.Sign.class::cast)
+              .filter(
+                  drawn -> drawn instanceof Drawn.Symbol sign && sign.figure() == Figure.LANDING)
+              .map(Drawn.Symbol.class::cast)
               .toList();
       assertEquals(2, drops.size(), "one in the rows, one that explains it");
       assertTrue(drops.get(0).x() > PageStyle.LEFT + 1);
@@ -134,7 +135,7 @@ class PageRulesTest {
   /** Relative luminance and contrast: Web Content Accessibility Guidelines 2.1, 1.4.3. */
   @Test
   void textIsDarkEnough() {
-    for (Drawn.Tone tone : List.of(Drawn.Tone.INK, Drawn.Tone.QUIET)) {
+    for (Drawn.Shade tone : List.of(Drawn.Shade.INK, Drawn.Shade.QUIET)) {
       double value = tone.grey();
       double linear = value <= 0.03928 ? value / 12.92 : Math.pow((value + 0.055) / 1.055, 2.4);
       double contrast = 1.05 / (linear + 0.05);

@@ -66,7 +66,7 @@ class BreathPartTest {
   @Test
   void canBeMuted() {
     Timeline timeline = new Breathing(Pieces.adi80(Tempo.of(60), 0));
-    float[] samples = Rendered.mono(timeline, RATE, Mix.lesson().without(Set.of(Part.BREATH)));
+    float[] samples = Rendered.mono(timeline, RATE, Mix.lesson().without(Set.of(MixPart.BREATH)));
     assertEquals(0, peak(samples, 0, samples.length));
   }
 

@@ -33,7 +33,7 @@ class GridFramesTest {
             .map(hand -> clock.frameAt(hand.beat()))
             .toList();
 
-    float[] mono = Rendered.mono(timeline, rate, Mix.lesson().only(Set.of(Part.CLAP)));
+    float[] mono = Rendered.mono(timeline, rate, Mix.lesson().only(Set.of(MixPart.CLAP)));
 
     assertEquals(3 * 8 + 1, written.size(), "three claps in each of 8 avartanas, and samam");
     assertEquals(written, Rendered.onsets(mono, rate / 50));
@@ -44,7 +44,7 @@ class GridFramesTest {
   void solluSpacingIsExactlyFiveToFour(int rate) {
     Timeline timeline = Pieces.adi80(Tempo.of(60), 0);
     List<Long> onsets =
-        Rendered.onsets(Rendered.mono(timeline, rate, Mix.lesson().only(Set.of(Part.VOICE))), 1);
+        Rendered.onsets(Rendered.mono(timeline, rate, Mix.lesson().only(Set.of(MixPart.VOICE))), 1);
 
     assertEquals(240, onsets.size());
     for (int i = 0; i < 240; i++) {
@@ -60,9 +60,9 @@ class GridFramesTest {
   void everyFingerWaveAndTickIsOnItsFrame() {
     Timeline timeline = Pieces.adi80(Tempo.of(71), 1);
     FrameClock clock = timeline.clock(48_000);
-    for (Part part : List.of(Part.COUNT, Part.WAVE, Part.TICK)) {
+    for (MixPart part : List.of(MixPart.COUNT, MixPart.WAVE, MixPart.TICK)) {
       List<Long> written =
-          part == Part.TICK
+          part == MixPart.TICK
               ? Pieces.events(timeline, Event.Tick.class).stream()
                   .map(tick -> clock.frameAt(tick.beat()))
                   .toList()
@@ -83,10 +83,10 @@ class GridFramesTest {
     assertEquals((8 + 56 + 1) * 48_000L, Renderer.lengthFrames(timeline, timeline.clock(48_000)));
   }
 
-  private static Part partOf(Kriya kriya) {
+  private static MixPart partOf(Kriya kriya) {
     return kriya instanceof Kriya.Clap
-        ? Part.CLAP
-        : kriya instanceof Kriya.Count ? Part.COUNT : Part.WAVE;
+        ? MixPart.CLAP
+        : kriya instanceof Kriya.Count ? MixPart.COUNT : MixPart.WAVE;
   }
 
   private static Tempo tempo(String beatsPerMinute) {

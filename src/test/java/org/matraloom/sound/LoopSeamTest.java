@@ -49,7 +49,7 @@ class LoopSeamTest {
   @Test
   void noSeamClicks() {
     Timeline loop = loop();
-    float[] samples = Rendered.mono(loop, RATE, Mix.lesson().only(Set.of(Part.VOICE)));
+    float[] samples = Rendered.mono(loop, RATE, Mix.lesson().only(Set.of(MixPart.VOICE)));
     int start = start(loop);
     double inside = 0;
     for (int i = start + 500; i < start + LOOP_FRAMES - 500; i++) {

@@ -22,7 +22,7 @@ class LooseSoundsTest {
   @Test
   void placedOneByOneTheyAreTheRendering() {
     Timeline timeline = Pieces.adi80(Tempo.of(60), 1);
-    Mix mix = Mix.lesson().without(EnumSet.of(Part.TICK)).withOutput(-12);
+    Mix mix = Mix.lesson().without(EnumSet.of(MixPart.TICK)).withOutput(-12);
     FrameClock clock = timeline.clock(RATE);
     float[] rendered = Rendered.mono(timeline, RATE, mix);
     double[] placed = new double[rendered.length];

@@ -34,7 +34,7 @@ class RendererTest {
 
   @Test
   void monoIsTheMeanOfLeftAndRight() {
-    Mix mix = Mix.lesson().withPan(Part.VOICE, -1).withPan(Part.CLAP, 0.6).withOutput(9);
+    Mix mix = Mix.lesson().withPan(MixPart.VOICE, -1).withPan(MixPart.CLAP, 0.6).withOutput(9);
     float[] stereo = Rendered.of(PIECE, RATE, mix, 2, 512);
     float[] mono = Rendered.of(PIECE, RATE, mix, 1, 512);
     assertEquals(stereo.length, 2 * mono.length);
@@ -74,7 +74,7 @@ class RendererTest {
   void strokesHaveTheirLevelsAgainstTheClap() {
     Timeline timeline = Pieces.adi(32, 2, Tempo.of(60), 1);
     float[] mono =
-        Rendered.mono(timeline, RATE, Mix.lesson().without(Set.of(Part.VOICE, Part.TICK)));
+        Rendered.mono(timeline, RATE, Mix.lesson().without(Set.of(MixPart.VOICE, MixPart.TICK)));
     List<Event.HandBeat> hands = Pieces.events(timeline, Event.HandBeat.class);
     int seen = 0;
     for (Event.HandBeat hand : hands) {
@@ -105,7 +105,7 @@ class RendererTest {
   @Test
   void theFirstSecondStartsSoftly() {
     Timeline timeline = Pieces.adi80(Tempo.of(60), 1);
-    float[] mono = Rendered.mono(timeline, RATE, Mix.lesson().only(Set.of(Part.CLAP)));
+    float[] mono = Rendered.mono(timeline, RATE, Mix.lesson().only(Set.of(MixPart.CLAP)));
     double first = peakDb(mono, 0, RATE / 4);
     double later = peakDb(mono, 8 * RATE, RATE / 4);
     assertEquals(-6, first - later, 0.2, "samam in the count-in against samam of the first round");
@@ -114,7 +114,7 @@ class RendererTest {
   @Test
   void theCountInCanBeHeardWholeWhateverIsMuted() {
     Timeline timeline = Pieces.adi80(Tempo.of(60), 1);
-    Mix voiceOnly = Mix.lesson().only(Set.of(Part.VOICE)).withPan(Part.CLAP, -1);
+    Mix voiceOnly = Mix.lesson().only(Set.of(MixPart.VOICE)).withPan(MixPart.CLAP, -1);
     float[] without = Rendered.of(timeline, RATE, voiceOnly, 2, 4_096);
     float[] with = Rendered.of(timeline, RATE, voiceOnly.withWholeCountIn(), 2, 4_096);
 

@@ -22,11 +22,11 @@ class TrackTest {
 
   @Test
   void theDroneRunsThroughEveryChangeOfTempoAndNadai() {
-    Mix droneOnly = Mix.lesson().only(Set.of(Part.DRONE));
+    Mix droneOnly = Mix.lesson().only(Set.of(MixPart.DRONE));
     Track track = track(droneOnly, Pieces.adi80(Tempo.of(200), 1), Pieces.adi80(Tempo.of(250), 1));
     float[] samples = all(track, 4096);
     assertEquals(track.lengthFrames(), samples.length);
-    float gain = droneOnly.gains(Part.DRONE, 0).left();
+    float gain = droneOnly.gains(MixPart.DRONE, 0).left();
     int compared = 0;
     for (int frame = RATE; frame < samples.length - RATE; frame++) {
       assertEquals(gain * DRONE.sampleAt(frame), samples[frame], "at frame " + frame);
@@ -40,13 +40,13 @@ class TrackTest {
   @Test
   void theDroneStaysEighteenDecibelsUnderTheClap() {
     Timeline timeline = Pieces.adi80(Tempo.of(120), 1);
-    Mix loudest = Mix.lesson().withLevel(Part.DRONE, Mix.HIGHEST_DRONE_DB);
-    double drone = peak(all(track(loudest.only(Set.of(Part.DRONE)), timeline), 4096), RATE);
-    float[] claps = Rendered.mono(timeline, RATE, loudest.only(Set.of(Part.CLAP)));
+    Mix loudest = Mix.lesson().withLevel(MixPart.DRONE, Mix.HIGHEST_DRONE_DB);
+    double drone = peak(all(track(loudest.only(Set.of(MixPart.DRONE)), timeline), 4096), RATE);
+    float[] claps = Rendered.mono(timeline, RATE, loudest.only(Set.of(MixPart.CLAP)));
     double clap = peak(claps, RATE);
     double samam = Math.pow(10, 2 / 20.0);
     assertTrue(20 * Math.log10(clap / samam / drone) > 17.9, clap + " and " + drone);
-    assertThrows(IllegalArgumentException.class, () -> Mix.lesson().withLevel(Part.DRONE, -17));
+    assertThrows(IllegalArgumentException.class, () -> Mix.lesson().withLevel(MixPart.DRONE, -17));
   }
 
   @Test
@@ -59,7 +59,7 @@ class TrackTest {
   void partsOfATrackAreWhatTheyAreAlone() {
     Timeline first = Pieces.ringing(Tempo.of(90));
     Timeline second = Pieces.ringing(Tempo.of(70));
-    Mix dry = Mix.lesson().without(Set.of(Part.DRONE));
+    Mix dry = Mix.lesson().without(Set.of(MixPart.DRONE));
     Track track = track(dry, first, second);
     float[] joined = all(track, 4096);
     float[] alone = Rendered.mono(second, RATE, dry);
@@ -88,7 +88,7 @@ class TrackTest {
   @Test
   void aFadingVoiceFallsFromRoundToRound() {
     Timeline rounds = Pieces.adi80(Tempo.of(120), 0);
-    Mix fading = Mix.lesson().only(Set.of(Part.VOICE)).withVoiceFade(12);
+    Mix fading = Mix.lesson().only(Set.of(MixPart.VOICE)).withVoiceFade(12);
     float[] samples = Rendered.mono(rounds, RATE, fading);
     int beat = RATE / 2;
     double first = peak(Arrays.copyOfRange(samples, 4 * beat, 18 * beat), 0);

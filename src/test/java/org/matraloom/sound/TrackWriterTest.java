@@ -42,7 +42,7 @@ class TrackWriterTest {
   void everyClapInTheFileBeginsOnItsFrame(int rate, int bits, int channels) throws IOException {
     Timeline timeline = Pieces.adi80(Tempo.of(71), 1);
     PcmFormat format = new PcmFormat(rate, bits, channels);
-    write(timeline, Mix.lesson().only(Set.of(Part.CLAP)), format, "claps.wav");
+    write(timeline, Mix.lesson().only(Set.of(MixPart.CLAP)), format, "claps.wav");
     List<Long> written =
         Pieces.events(timeline, Event.HandBeat.class).stream()
             .filter(hand -> hand.kriya() instanceof Kriya.Clap)

@@ -51,7 +51,7 @@ class VoicePartTest {
       };
 
   private float[] rendered(Timeline timeline) {
-    Mix mix = Mix.lesson().only(Set.of(Part.VOICE));
+    Mix mix = Mix.lesson().only(Set.of(MixPart.VOICE));
     Renderer renderer = new Renderer(timeline, timeline.clock(RATE), mix, voice, 1);
     float[] mono = new float[(int) Renderer.lengthFrames(timeline, timeline.clock(RATE))];
     assertEquals(mono.length, renderer.render(mono, mono.length));
@@ -101,7 +101,7 @@ class VoicePartTest {
   @Test
   void aMutedVoiceIsNotAsked() {
     Timeline timeline = Pieces.ringing(Tempo.of(60));
-    Mix mix = Mix.lesson().without(Set.of(Part.VOICE));
+    Mix mix = Mix.lesson().without(Set.of(MixPart.VOICE));
     Renderer renderer = new Renderer(timeline, timeline.clock(RATE), mix, voice, 1);
     renderer.render(new float[RATE], RATE);
     assertEquals(List.of(), asked);

@@ -9,7 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.matraloom.follow.ExpectedSollu;
-import org.matraloom.follow.Stretch;
+import org.matraloom.follow.RecordedRange;
 import org.matraloom.madetake.Flaws;
 import org.matraloom.madetake.MadeTake;
 import org.matraloom.madetake.Speakers;
@@ -81,7 +81,7 @@ class CutTakesTest {
     for (int place : new int[] {firstOf(2), firstOf(2) + 9, firstOf(3) + 20, expected.size() - 2}) {
       TakeFindings found = measured(Arrays.copyOf(take.sound(), frame(place, 0)));
       String what = place + ": " + found.alignment().recorded();
-      assertEquals(new Stretch(0, place), found.alignment().recorded(), what);
+      assertEquals(new RecordedRange(0, place), found.alignment().recorded(), what);
       assertTrue(found.landing().isEmpty());
       assertTrue(found.alignment().missed().size() <= 1, what + found.alignment().missed());
       String words = judged(found).recorded().orElseThrow();
@@ -96,7 +96,7 @@ class CutTakesTest {
     int to = firstOf(3) + 30;
     TakeFindings found =
         measured(Arrays.copyOfRange(take.sound(), frame(from, -0.05), frame(to, 0)));
-    assertEquals(new Stretch(from, to), found.alignment().recorded());
+    assertEquals(new RecordedRange(from, to), found.alignment().recorded());
     assertTrue(
         judged(found).recorded().orElseThrow().contains(" and ends at " + place(to - 1)),
         "" + judged(found).recorded());
@@ -109,7 +109,7 @@ class CutTakesTest {
     int place = 12;
     Arrays.fill(sound, 0, frame(place, -0.05), 0.0001f);
     TakeFindings found = measured(sound);
-    assertEquals(Stretch.whole(expected.size()), found.alignment().recorded());
+    assertEquals(RecordedRange.whole(expected.size()), found.alignment().recorded());
     assertEquals(place, found.alignment().missed().size(), "" + found.alignment().missed());
     assertEquals(
         "The first 12 sollus were not heard, though the recording was on: you came in at "

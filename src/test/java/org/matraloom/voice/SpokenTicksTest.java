@@ -18,7 +18,7 @@ import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Performance;
 import org.matraloom.sound.Mix;
-import org.matraloom.sound.Part;
+import org.matraloom.sound.MixPart;
 import org.matraloom.sound.Pieces;
 import org.matraloom.sound.Renderer;
 import org.matraloom.time.Ratio;
@@ -69,7 +69,7 @@ class SpokenTicksTest {
   @Test
   void wordsTakeThePlaceOfTicks() {
     Timeline timeline = timeline("Song = ta , , , ka , , ,", "Song nadai 4", 1);
-    Mix ticksOnly = Mix.lesson().only(Set.of(Part.TICK));
+    Mix ticksOnly = Mix.lesson().only(Set.of(MixPart.TICK));
     float[] clicked = render(timeline, ticksOnly, SpokenLine.usual());
     FormantVoice speaking =
         FormantVoice.withSpokenTicks(RATE, SpokenLine.LEXICON, VoiceSettings.USUAL);

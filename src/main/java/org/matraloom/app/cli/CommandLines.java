@@ -3,7 +3,7 @@ package org.matraloom.app.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import org.matraloom.fit.WholeRange;
-import org.matraloom.sound.Part;
+import org.matraloom.sound.MixPart;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 
@@ -23,7 +23,7 @@ public final class CommandLines {
   public static CommandLine prepared(CommandLine line, PrintWriter out, PrintWriter err) {
     line.setOut(out);
     line.setErr(err);
-    line.registerConverter(Part.class, new PartName());
+    line.registerConverter(MixPart.class, new PartName());
     line.registerConverter(ExactNumber.class, new ExactNumber.Converter());
     line.registerConverter(NadaiNumber.class, new NadaiNumber.Converter());
     line.registerConverter(WholeRange.class, new WholeRangeOption());

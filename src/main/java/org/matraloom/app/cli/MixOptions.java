@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.matraloom.sound.Mix;
-import org.matraloom.sound.Part;
+import org.matraloom.sound.MixPart;
 import picocli.CommandLine.Option;
 
 /** Which parts of a track sound, how loud, and on which side. */
@@ -29,28 +29,28 @@ public final class MixOptions {
       split = ",",
       paramLabel = "PART",
       description = "Let only these parts sound, such as claps,counts,waves.")
-  private List<Part> only;
+  private List<MixPart> only;
 
   @Option(
       names = "--without",
       split = ",",
       paramLabel = "PART",
       description = "Silence these parts, such as ticks,voice.")
-  private List<Part> without;
+  private List<MixPart> without;
 
   @Option(
       names = "--level",
       split = ",",
       paramLabel = "PART=DB",
       description = "Levels against the clap, such as voice=-6,ticks=-12; from -60 to 24.")
-  private Map<Part, Double> levels = new LinkedHashMap<>();
+  private Map<MixPart, Double> levels = new LinkedHashMap<>();
 
   @Option(
       names = "--pan",
       split = ",",
       paramLabel = "PART=SIDE",
       description = "Sides from -1 (left) to 1 (right), such as claps=-1,voice=1.")
-  private Map<Part, Double> pans = new LinkedHashMap<>();
+  private Map<MixPart, Double> pans = new LinkedHashMap<>();
 
   /**
    * The mix that was asked for.
@@ -61,10 +61,10 @@ public final class MixOptions {
   public Mix mix() {
     Mix mix = balance == Balance.LESSON ? Mix.lesson() : Mix.practice();
     try {
-      for (Map.Entry<Part, Double> level : levels.entrySet()) {
+      for (Map.Entry<MixPart, Double> level : levels.entrySet()) {
         mix = mix.withLevel(level.getKey(), level.getValue());
       }
-      for (Map.Entry<Part, Double> pan : pans.entrySet()) {
+      for (Map.Entry<MixPart, Double> pan : pans.entrySet()) {
         mix = mix.withPan(pan.getKey(), pan.getValue());
       }
     } catch (IllegalArgumentException outOfRange) {
@@ -76,8 +76,8 @@ public final class MixOptions {
     return without == null ? mix : mix.without(set(without));
   }
 
-  private static Set<Part> set(List<Part> parts) {
-    Set<Part> set = EnumSet.noneOf(Part.class);
+  private static Set<MixPart> set(List<MixPart> parts) {
+    Set<MixPart> set = EnumSet.noneOf(MixPart.class);
     set.addAll(parts);
     return set;
   }

@@ -3,7 +3,7 @@ package org.matraloom.app.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.OffsetDateTime;
-import org.matraloom.log.Entry;
+import org.matraloom.log.LogEntry;
 import org.matraloom.log.PracticeLog;
 import org.matraloom.log.VoicedTime;
 import picocli.CommandLine.Mixin;
@@ -31,7 +31,7 @@ public final class NoteOptions {
      * @return the record
      * @throws IOException if what it is about cannot be read
      */
-    Entry make() throws IOException;
+    LogEntry make() throws IOException;
   }
 
   /**
@@ -63,7 +63,7 @@ public final class NoteOptions {
    * @param entry the record
    * @param out where it is told
    */
-  public void note(Entry entry, PrintWriter out) {
+  public void note(LogEntry entry, PrintWriter out) {
     if (noLog) {
       return;
     }

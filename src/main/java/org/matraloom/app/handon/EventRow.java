@@ -73,7 +73,7 @@ record EventRow(String kind, int round, String text, Optional<Ratio> beats) {
     }
 
     @Override
-    public EventRow landing(Event.Landing landing) {
+    public EventRow landing(Event.LandingPoint landing) {
       return mark("landing", roundGoingOn, "the last matra has ended");
     }
   }

@@ -4,7 +4,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.matraloom.log.Entry;
+import org.matraloom.log.LogEntry;
 
 /** A record of the practice log in words. */
 final class EntryWords {
@@ -15,7 +15,7 @@ final class EntryWords {
   private EntryWords() {}
 
   /** Piece, time and what else was noted, with commas between. */
-  static String of(Entry entry) {
+  static String of(LogEntry entry) {
     List<String> words = new ArrayList<>(List.of(entry.piece(), MINUTE.format(entry.when())));
     entry.tempo().ifPresent(tempo -> words.add(LogText.tempo(tempo) + " beats a minute"));
     entry.clean().ifPresent(clean -> words.add(verdict(clean)));
@@ -28,7 +28,7 @@ final class EntryWords {
     return String.join(", ", words);
   }
 
-  private static String round(Entry.RoundEntry round) {
+  private static String round(LogEntry.RoundEntry round) {
     return LogText.name(round.round()) + " " + verdict(round.clean());
   }
 

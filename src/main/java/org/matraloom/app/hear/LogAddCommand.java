@@ -18,11 +18,11 @@ import org.matraloom.app.cli.LogOptions;
 import org.matraloom.app.cli.NadaiNumber;
 import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.UserError;
-import org.matraloom.log.Entry;
 import org.matraloom.log.History;
+import org.matraloom.log.LogEntry;
 import org.matraloom.log.PracticeLog;
 import org.matraloom.log.VoicedTime;
-import org.matraloom.notation.Nearest;
+import org.matraloom.notation.MeantWord;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -101,7 +101,7 @@ final class LogAddCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     requireSense();
-    Entry entry = entry();
+    LogEntry entry = entry();
     PracticeLog log = place.log();
     History before = log.read();
     meant(before)
@@ -121,7 +121,7 @@ final class LogAddCommand implements Callable<Integer> {
       out.println("With neither --clean nor --missed it counts for no suggestion of a tempo.");
     }
     if (voicedMinutes > 0) {
-      List<Entry> entries = new ArrayList<>(before.entries());
+      List<LogEntry> entries = new ArrayList<>(before.entries());
       entries.add(entry);
       VoicedTime.of(new History(entries, List.of()), OffsetDateTime.now())
           .reminder()
@@ -133,7 +133,7 @@ final class LogAddCommand implements Callable<Integer> {
   /** A piece of the log whose title is nearly that of a new one. */
   private Optional<String> meant(History before) {
     List<String> known = before.pieces();
-    return isNew || known.contains(piece) ? Optional.empty() : Nearest.of(piece, known);
+    return isNew || known.contains(piece) ? Optional.empty() : MeantWord.of(piece, known);
   }
 
   private void requireSense() {
@@ -160,11 +160,11 @@ final class LogAddCommand implements Callable<Integer> {
     return clean || missed;
   }
 
-  private Entry entry() {
+  private LogEntry entry() {
     try {
-      return new Entry(
+      return new LogEntry(
           when(),
-          Entry.Kind.NOTE,
+          LogEntry.Kind.NOTE,
           piece,
           number(tempo),
           isJudged() && round == null ? Optional.of(clean) : Optional.empty(),
@@ -173,7 +173,7 @@ final class LogAddCommand implements Callable<Integer> {
           round == null
               ? List.of()
               : List.of(
-                  new Entry.RoundEntry(
+                  new LogEntry.RoundEntry(
                       round, nadai == null ? 0 : nadai.matrasPerBeat(), tempo, clean)),
           Optional.empty(),
           remark);

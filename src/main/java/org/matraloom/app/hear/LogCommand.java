@@ -11,8 +11,8 @@ import org.matraloom.app.cli.LogOptions;
 import org.matraloom.app.cli.PictureFile;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.app.cli.WholeFile;
-import org.matraloom.log.Entry;
 import org.matraloom.log.History;
+import org.matraloom.log.LogEntry;
 import org.matraloom.log.PracticeLog;
 import org.matraloom.log.VoicedTime;
 import picocli.CommandLine.Command;
@@ -116,7 +116,7 @@ public final class LogCommand implements Callable<Integer> {
     if (piece == null) {
       return all;
     }
-    List<Entry> entries = all.of(piece);
+    List<LogEntry> entries = all.of(piece);
     if (entries.isEmpty()) {
       throw new UserError(
           "the log has nothing about "
@@ -124,7 +124,7 @@ public final class LogCommand implements Callable<Integer> {
               + "; it knows "
               + (all.pieces().isEmpty() ? "no piece yet" : String.join(", ", all.pieces())));
     }
-    List<Entry> withdrawn =
+    List<LogEntry> withdrawn =
         all.withdrawn().stream().filter(entry -> entry.piece().equals(piece)).toList();
     return new History(entries, all.damaged(), withdrawn);
   }

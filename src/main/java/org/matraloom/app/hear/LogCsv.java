@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
-import org.matraloom.log.Entry;
 import org.matraloom.log.History;
+import org.matraloom.log.LogEntry;
 
 /**
  * The log as comma-separated values (RFC 4180): a row for each record and for each of its rounds.
@@ -29,7 +29,7 @@ final class LogCsv {
         "voiced_seconds",
         "recording",
         "remark");
-    for (Entry entry : history.entries()) {
+    for (LogEntry entry : history.entries()) {
       String kind = entry.kind().name().toLowerCase(Locale.ROOT);
       table.printRecord(
           entry.when(),
@@ -43,7 +43,7 @@ final class LogCsv {
           entry.voicedSeconds(),
           entry.recording().orElse(""),
           entry.remark());
-      for (Entry.RoundEntry round : entry.rounds()) {
+      for (LogEntry.RoundEntry round : entry.rounds()) {
         table.printRecord(
             entry.when(),
             kind,

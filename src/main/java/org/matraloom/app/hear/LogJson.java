@@ -9,8 +9,8 @@ import java.util.Optional;
 import org.matraloom.app.cli.Json;
 import org.matraloom.log.CleanTempo;
 import org.matraloom.log.DamagedLine;
-import org.matraloom.log.Entry;
 import org.matraloom.log.History;
+import org.matraloom.log.LogEntry;
 import org.matraloom.log.TempoRule;
 import org.matraloom.log.VoicedTime;
 
@@ -35,12 +35,12 @@ final class LogJson {
       }
       json.writeEndArray();
       json.writeArrayFieldStart("entries");
-      for (Entry entry : history.entries()) {
+      for (LogEntry entry : history.entries()) {
         entry(entry, json);
       }
       json.writeEndArray();
       json.writeArrayFieldStart("takenBack");
-      for (Entry entry : history.withdrawn()) {
+      for (LogEntry entry : history.withdrawn()) {
         entry(entry, json);
       }
       json.writeEndArray();
@@ -79,7 +79,7 @@ final class LogJson {
     json.writeEndObject();
   }
 
-  private static void entry(Entry entry, JsonGenerator json) throws IOException {
+  private static void entry(LogEntry entry, JsonGenerator json) throws IOException {
     json.writeStartObject();
     json.writeStringField("when", entry.when().toString());
     json.writeStringField("kind", entry.kind().name().toLowerCase(Locale.ROOT));
@@ -95,7 +95,7 @@ final class LogJson {
     }
     json.writeNumberField("voicedSeconds", entry.voicedSeconds());
     json.writeArrayFieldStart("rounds");
-    for (Entry.RoundEntry round : entry.rounds()) {
+    for (LogEntry.RoundEntry round : entry.rounds()) {
       json.writeStartObject();
       json.writeNumberField("round", round.round());
       json.writeNumberField("nadai", round.nadai());

@@ -10,8 +10,8 @@ import java.util.OptionalDouble;
 import java.util.TreeSet;
 import org.matraloom.app.cli.Paragraph;
 import org.matraloom.log.CleanTempo;
-import org.matraloom.log.Entry;
 import org.matraloom.log.History;
+import org.matraloom.log.LogEntry;
 import org.matraloom.log.TempoRule;
 import org.matraloom.log.VoicedTime;
 
@@ -50,9 +50,9 @@ final class LogText {
   }
 
   private void takenBack(PrintWriter out) {
-    List<Entry> all = history.withdrawn();
+    List<LogEntry> all = history.withdrawn();
     int left = Math.max(0, all.size() - MOST_TAKEN_BACK);
-    for (Entry entry : all.subList(left, all.size())) {
+    for (LogEntry entry : all.subList(left, all.size())) {
       out.println(Paragraph.indented(2, "taken back: " + EntryWords.of(entry)));
     }
     if (left > 0) {
@@ -61,10 +61,10 @@ final class LogText {
   }
 
   private void piece(String piece, PrintWriter out) {
-    List<Entry> entries = history.of(piece);
+    List<LogEntry> entries = history.of(piece);
     long judged = entries.stream().filter(entry -> entry.clean().isPresent()).count();
     long clean = entries.stream().filter(entry -> entry.clean().orElse(false)).count();
-    double voiced = entries.stream().mapToDouble(Entry::voicedSeconds).sum();
+    double voiced = entries.stream().mapToDouble(LogEntry::voicedSeconds).sum();
     out.println();
     String sums = takes(judged) + ", " + clean + " clean, " + minutes(voiced) + " of voice";
     out.println(Paragraph.of(piece + ": " + sums));
@@ -85,13 +85,13 @@ final class LogText {
     }
   }
 
-  private static void remarks(List<Entry> entries, PrintWriter out) {
-    List<Entry> remarks = entries.stream().filter(entry -> !entry.remark().isBlank()).toList();
+  private static void remarks(List<LogEntry> entries, PrintWriter out) {
+    List<LogEntry> remarks = entries.stream().filter(entry -> !entry.remark().isBlank()).toList();
     int left = Math.max(0, remarks.size() - MOST_REMARKS);
     if (!remarks.isEmpty()) {
       out.println("  remarks");
     }
-    for (Entry entry : remarks.subList(left, remarks.size())) {
+    for (LogEntry entry : remarks.subList(left, remarks.size())) {
       String words = entry.remark().strip().replaceAll("[\\s\\p{Cntrl}]+", " ");
       out.println(Paragraph.indented(4, entry.when().toLocalDate() + "  " + words));
     }

@@ -8,7 +8,7 @@ import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.LogOptions;
 import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.UserError;
-import org.matraloom.log.Entry;
+import org.matraloom.log.LogEntry;
 import org.matraloom.log.PracticeLog;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -34,7 +34,7 @@ final class LogUndoCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     PracticeLog log = place.log();
-    Entry entry =
+    LogEntry entry =
         log.withdrawNewest(OffsetDateTime.now())
             .orElseThrow(() -> new UserError("there is nothing to take back in " + log.file()));
     PrintWriter out = command.commandLine().getOut();

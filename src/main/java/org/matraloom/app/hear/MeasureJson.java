@@ -3,13 +3,13 @@ package org.matraloom.app.hear;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.Locale;
-import org.matraloom.measure.Breathing;
+import org.matraloom.measure.BreathFindings;
 import org.matraloom.measure.Evenness;
 import org.matraloom.measure.HabitFound;
-import org.matraloom.measure.Landing;
 import org.matraloom.measure.Pulse;
-import org.matraloom.measure.Quickening;
 import org.matraloom.measure.RoundFindings;
+import org.matraloom.measure.SaidNadaiChange;
+import org.matraloom.measure.TakeLanding;
 
 /** The measures of a take as fields and objects of JSON; the keys are the names of the records. */
 final class MeasureJson {
@@ -37,7 +37,7 @@ final class MeasureJson {
     json.writeEndObject();
   }
 
-  void write(Landing landing) throws IOException {
+  void write(TakeLanding landing) throws IOException {
     json.writeObjectFieldStart("landing");
     json.writeNumberField("place", landing.place());
     seconds("errorSeconds", landing.errorSeconds());
@@ -61,7 +61,7 @@ final class MeasureJson {
     json.writeEndObject();
   }
 
-  void write(Quickening change) throws IOException {
+  void write(SaidNadaiChange change) throws IOException {
     json.writeStartObject();
     json.writeNumberField("place", change.place());
     json.writeNumberField("round", change.round());
@@ -97,14 +97,14 @@ final class MeasureJson {
     json.writeEndObject();
   }
 
-  void write(Breathing breathing) throws IOException {
+  void write(BreathFindings breathing) throws IOException {
     json.writeObjectFieldStart("breathing");
     seconds("longestSeconds", breathing.longestSeconds());
     json.writeNumberField("longestFromPlace", breathing.longestFromPlace());
     json.writeNumberField("planned", breathing.planned());
     json.writeNumberField("kept", breathing.kept());
     json.writeArrayFieldStart("taken");
-    for (Breathing.Pause pause : breathing.taken()) {
+    for (BreathFindings.Pause pause : breathing.taken()) {
       json.writeStartObject();
       json.writeNumberField("afterPlace", pause.afterPlace());
       seconds("atSeconds", pause.atSeconds());

@@ -6,14 +6,14 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.matraloom.app.cli.Paragraph;
-import org.matraloom.app.cli.Signed;
+import org.matraloom.app.cli.SignedNumber;
 import org.matraloom.measure.HabitFound;
 import org.matraloom.measure.Pulse;
-import org.matraloom.measure.Quickening;
 import org.matraloom.measure.RoundFindings;
+import org.matraloom.measure.SaidNadaiChange;
 import org.matraloom.measure.TakeFindings;
 import org.matraloom.score.Performance;
-import org.matraloom.verdict.Contest;
+import org.matraloom.verdict.CleanerTake;
 import org.matraloom.verdict.Judgement;
 
 /** Two takes of a score side by side. */
@@ -32,7 +32,7 @@ final class TakeComparison {
 
   static void print(
       List<TakeFindings> takes, List<String> names, Performance performance, PrintWriter out) {
-    Contest contest = new Contest(takes.get(0), takes.get(1), performance);
+    CleanerTake contest = new CleanerTake(takes.get(0), takes.get(1), performance);
     out.println(Paragraph.of(contest.verdict()));
     for (int i = 0; i < takes.size(); i++) {
       Judgement judgement = Judgement.of(takes.get(i), performance);
@@ -52,13 +52,13 @@ final class TakeComparison {
   private void table() {
     row("", "first take", "second take");
     ofPulse("tempo, beats a minute", pulse -> number("%.1f", pulse.beatsPerMinute()));
-    ofPulse("drift, %", pulse -> Signed.of(pulse.driftPercent(), 1));
+    ofPulse("drift, %", pulse -> SignedNumber.of(pulse.driftPercent(), 1));
     ofPulse("spread around the pulse, ms", pulse -> number("%.1f", 1_000 * pulse.spreadSeconds()));
     row(
         "landing, ms",
         take ->
             take.landing()
-                .map(landing -> Signed.of(1_000 * landing.errorSeconds(), 1))
+                .map(landing -> SignedNumber.of(1_000 * landing.errorSeconds(), 1))
                 .orElse("not heard"));
     row("sollus missed", take -> "" + take.alignment().missed().size());
     row("sounds added", take -> "" + take.alignment().added().size());
@@ -79,7 +79,7 @@ final class TakeComparison {
     takes.get(0).changes().stream().limit(MOST_ROUNDS).forEach(this::change);
   }
 
-  private void change(Quickening change) {
+  private void change(SaidNadaiChange change) {
     row(
         String.format(
             Locale.ROOT,

@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.matraloom.app.cli.NoteOptions;
-import org.matraloom.log.Entry;
+import org.matraloom.log.LogEntry;
 import org.matraloom.measure.RoundFindings;
 import org.matraloom.measure.TakeFindings;
 import org.matraloom.score.Performance;
@@ -50,15 +50,15 @@ final class TakeEntry {
     log.noteMade(() -> of(findings, performance, recording), out);
   }
 
-  static Entry of(TakeFindings findings, Performance performance, Path recording)
+  static LogEntry of(TakeFindings findings, Performance performance, Path recording)
       throws IOException {
     Cleanness clean = new Cleanness(findings, performance);
     String title = performance.composition().title();
     String piece = title.isBlank() ? "untitled" : title;
-    return new Entry(
+    return new LogEntry(
         endOf(recording),
-        Entry.Kind.TAKE,
-        piece.length() > Entry.LONGEST_TEXT ? piece.substring(0, Entry.LONGEST_TEXT) : piece,
+        LogEntry.Kind.TAKE,
+        piece.length() > LogEntry.LONGEST_TEXT ? piece.substring(0, LogEntry.LONGEST_TEXT) : piece,
         findings
             .pulse()
             .map(pulse -> OptionalDouble.of(rounded(pulse.beatsPerMinute())))
@@ -74,12 +74,12 @@ final class TakeEntry {
         "");
   }
 
-  private static List<Entry.RoundEntry> rounds(Cleanness clean) {
+  private static List<LogEntry.RoundEntry> rounds(Cleanness clean) {
     return clean.rounds().stream().map(round -> round(round, clean)).toList();
   }
 
-  private static Entry.RoundEntry round(RoundFindings round, Cleanness clean) {
-    return new Entry.RoundEntry(
+  private static LogEntry.RoundEntry round(RoundFindings round, Cleanness clean) {
+    return new LogEntry.RoundEntry(
         round.round(), round.matrasPerBeat(), rounded(round.beatsPerMinute()), clean.of(round));
   }
 

@@ -10,10 +10,10 @@ import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
 import org.matraloom.measure.Evenness;
 import org.matraloom.measure.HabitFound;
-import org.matraloom.measure.Quickening;
 import org.matraloom.measure.RoundFindings;
-import org.matraloom.measure.Slip;
+import org.matraloom.measure.SaidNadaiChange;
 import org.matraloom.measure.TakeFindings;
+import org.matraloom.measure.TimingJump;
 import org.matraloom.score.Performance;
 import org.matraloom.verdict.Judgement;
 
@@ -76,7 +76,7 @@ final class TakeJson {
       json.writeNullField("landing");
     }
     json.writeArrayFieldStart("slips");
-    for (Slip slip : slips(findings)) {
+    for (TimingJump slip : slips(findings)) {
       json.writeStartObject();
       json.writeNumberField("place", slip.place());
       measures.seconds("seconds", slip.seconds());
@@ -91,7 +91,7 @@ final class TakeJson {
     }
     json.writeEndArray();
     json.writeArrayFieldStart("changes");
-    for (Quickening change : findings.changes()) {
+    for (SaidNadaiChange change : findings.changes()) {
       measures.write(change);
     }
     json.writeEndArray();
@@ -110,10 +110,10 @@ final class TakeJson {
     json.writeEndObject();
   }
 
-  private static List<Slip> slips(TakeFindings findings) {
+  private static List<TimingJump> slips(TakeFindings findings) {
     return findings
         .pulse()
-        .map(p -> Slip.of(findings.alignment(), findings.sollus(), p.line()))
+        .map(p -> TimingJump.of(findings.alignment(), findings.sollus(), p.line()))
         .orElse(List.of());
   }
 

@@ -7,17 +7,17 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.matraloom.app.cli.Paragraph;
-import org.matraloom.app.cli.Signed;
+import org.matraloom.app.cli.SignedNumber;
 import org.matraloom.breath.Care;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
-import org.matraloom.measure.Breathing;
+import org.matraloom.measure.BreathFindings;
 import org.matraloom.measure.HabitFound;
-import org.matraloom.measure.Landing;
 import org.matraloom.measure.Pulse;
-import org.matraloom.measure.Quickening;
-import org.matraloom.measure.Slip;
+import org.matraloom.measure.SaidNadaiChange;
 import org.matraloom.measure.TakeFindings;
+import org.matraloom.measure.TakeLanding;
+import org.matraloom.measure.TimingJump;
 import org.matraloom.score.Performance;
 import org.matraloom.time.Ratio;
 import org.matraloom.verdict.Judgement;
@@ -94,7 +94,8 @@ final class TakeReport {
   private void pulse(Pulse pulse) {
     out.println();
     line("pulse", "%.2f beats a minute", pulse.beatsPerMinute());
-    line("drift", "%s %% from the first beat to the last", Signed.of(pulse.driftPercent(), 1));
+    line(
+        "drift", "%s %% from the first beat to the last", SignedNumber.of(pulse.driftPercent(), 1));
     line("spread", "%.1f ms around the pulse", 1_000 * pulse.spreadSeconds());
     pulse
         .leadSeconds()
@@ -109,7 +110,7 @@ final class TakeReport {
     if (restarts > 0) {
       line("restarts", "%d", restarts);
     }
-    List<Slip> slips = Slip.of(findings.alignment(), findings.sollus(), pulse.line());
+    List<TimingJump> slips = TimingJump.of(findings.alignment(), findings.sollus(), pulse.line());
     list(
         "Slips",
         slips.stream().map(slip -> slip.words() + " before " + written(slip.place())).toList());
@@ -129,7 +130,7 @@ final class TakeReport {
 
   private void changes() {
     List<String> lines = new ArrayList<>();
-    for (Quickening change : findings.changes()) {
+    for (SaidNadaiChange change : findings.changes()) {
       String steady =
           change.beatsUntilSteady().isPresent()
               ? change.beatsUntilSteady().getAsInt() == 0
@@ -183,9 +184,9 @@ final class TakeReport {
             .map(
                 found ->
                     "landing    "
-                        + Signed.of(1_000 * found.errorSeconds(), 1)
+                        + SignedNumber.of(1_000 * found.errorSeconds(), 1)
                         + " ms ("
-                        + Signed.of(found.errorMatras(), 2)
+                        + SignedNumber.of(found.errorMatras(), 2)
                         + " matras) by "
                         + found.against().words()
                         + ": it "
@@ -204,7 +205,7 @@ final class TakeReport {
   }
 
   /** A landing that may be that of another sollu is no landing yet. */
-  private String landing(Landing found) {
+  private String landing(TakeLanding found) {
     return !found.lands()
         ? "does not land"
         : findings.lands() ? "lands" : "lands if nothing is missing or left over";
@@ -229,7 +230,7 @@ final class TakeReport {
   }
 
   private void breaths() {
-    Breathing breathing = findings.breathing();
+    BreathFindings breathing = findings.breathing();
     if (breathing.taken().isEmpty()) {
       out.println("breaths    no breath was heard");
     } else {

@@ -3,7 +3,7 @@ package org.matraloom.app.hear;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
-import org.matraloom.app.cli.Signed;
+import org.matraloom.app.cli.SignedNumber;
 import org.matraloom.measure.Evenness;
 import org.matraloom.measure.RoundFindings;
 import org.matraloom.score.Nadai;
@@ -58,7 +58,7 @@ final class TakeRoundTable {
               String.format(
                   Locale.ROOT,
                   " %s (%.0f)",
-                  Signed.of(1_000 * place.meanSeconds(), 0),
+                  SignedNumber.of(1_000 * place.meanSeconds(), 0),
                   1_000 * place.spreadSeconds()));
         }
       }

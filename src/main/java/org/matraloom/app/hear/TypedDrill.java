@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.matraloom.app.cli.ShellWord;
-import org.matraloom.verdict.Practice;
+import org.matraloom.verdict.PracticeAdvice;
 
 /**
  * A drill as it is typed.
@@ -14,28 +14,28 @@ import org.matraloom.verdict.Practice;
  * @param tala the tala of the score, for drills of plain words
  */
 record TypedDrill(String score, Optional<String> lexicon, String tala)
-    implements Practice.Cases<List<String>> {
+    implements PracticeAdvice.Cases<List<String>> {
 
   /** The whole command, words quoted where a shell needs it. */
-  String of(Practice practice) {
+  String of(PracticeAdvice practice) {
     List<String> words = new ArrayList<>(List.of("matraloom"));
     words.addAll(words(practice));
     return String.join(" ", words.stream().map(ShellWord::quoted).toList());
   }
 
   /** The words of the command after the name of the program. */
-  List<String> words(Practice practice) {
+  List<String> words(PracticeAdvice practice) {
     return practice.told(this);
   }
 
   @Override
-  public List<String> join(Practice.Join join) {
+  public List<String> join(PracticeAdvice.Join join) {
     return ofScore(
         "join", "--join", "" + join.number(), "--tempo", "" + join.beatsPerMinute(), "-o");
   }
 
   @Override
-  public List<String> switching(Practice.Switch words) {
+  public List<String> switching(PracticeAdvice.Switch words) {
     return List.of(
         "drill",
         "switch",
@@ -50,12 +50,12 @@ record TypedDrill(String score, Optional<String> lexicon, String tala)
   }
 
   @Override
-  public List<String> loop(Practice.Loop loop) {
+  public List<String> loop(PracticeAdvice.Loop loop) {
     return ofScore("loop", "--phrase", loop.phrase(), "--tempo", "" + loop.beatsPerMinute(), "-o");
   }
 
   @Override
-  public List<String> clicks(Practice.Clicks clicks) {
+  public List<String> clicks(PracticeAdvice.Clicks clicks) {
     return ofScore(
         "clicks",
         "--heard",
@@ -68,7 +68,7 @@ record TypedDrill(String score, Optional<String> lexicon, String tala)
   }
 
   @Override
-  public List<String> ladder(Practice.Ladder ladder) {
+  public List<String> ladder(PracticeAdvice.Ladder ladder) {
     return ofScore(
         "ladder",
         "--from",

@@ -30,7 +30,7 @@ import org.matraloom.live.LivePiece;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.session.RecordSession;
 import org.matraloom.sound.Mix;
-import org.matraloom.sound.Part;
+import org.matraloom.sound.MixPart;
 import org.matraloom.sound.SrutiDrone;
 import org.matraloom.sound.TakeNote;
 import org.matraloom.wav.PcmFormat;
@@ -165,7 +165,9 @@ public final class RecordCommand implements Callable<Integer> {
   }
 
   private Mix guideMix() {
-    return withoutGuide ? mix.mix().only(EnumSet.noneOf(Part.class)).withWholeCountIn() : mix.mix();
+    return withoutGuide
+        ? mix.mix().only(EnumSet.noneOf(MixPart.class)).withWholeCountIn()
+        : mix.mix();
   }
 
   private Path target() {

@@ -18,7 +18,7 @@ import org.matraloom.breath.EndingBreaths;
 import org.matraloom.form.Ending;
 import org.matraloom.form.EndingChoice;
 import org.matraloom.form.Endings;
-import org.matraloom.form.Filling;
+import org.matraloom.form.GivenPurvanga;
 import org.matraloom.score.PlainWords;
 import org.matraloom.time.Tempo;
 import picocli.CommandLine.Command;
@@ -82,7 +82,7 @@ public final class EndingsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Filling filling = new Filling(matras, lines);
+    GivenPurvanga filling = new GivenPurvanga(matras, lines);
     check(filling.left());
     Tempo beat = new Tempo(tempo.value());
     List<EndingChoice> ranked =
@@ -117,7 +117,7 @@ public final class EndingsCommand implements Callable<Integer> {
     }
   }
 
-  private void print(EndingChoice choice, Filling filling, PrintWriter out) {
+  private void print(EndingChoice choice, GivenPurvanga filling, PrintWriter out) {
     Ending ending = choice.ending();
     String row =
         String.format(
@@ -130,7 +130,7 @@ public final class EndingsCommand implements Callable<Integer> {
     out.println(Paragraph.hanging(UNDER_WORDS, row));
   }
 
-  private List<String> notes(Ending ending, Filling filling) {
+  private List<String> notes(Ending ending, GivenPurvanga filling) {
     List<String> notes = new ArrayList<>();
     if (ending.form() != Ending.Form.EQUAL) {
       notes.add(ending.form().words());
@@ -145,7 +145,7 @@ public final class EndingsCommand implements Callable<Integer> {
     return notes;
   }
 
-  private void write(List<EndingChoice> choices, Filling filling, PrintWriter out)
+  private void write(List<EndingChoice> choices, GivenPurvanga filling, PrintWriter out)
       throws IOException {
     try (Json written = Json.to(out)) {
       JsonGenerator generator = written.generator();

@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
 import org.matraloom.app.cli.Json;
-import org.matraloom.form.Turn;
+import org.matraloom.form.KoraippuTurn;
 
 /** Proposals as JSON. */
 final class ProposalJson {
@@ -55,11 +55,11 @@ final class ProposalJson {
   }
 
   /** The turns of a koraippu. */
-  static void writeTurns(List<Turn> turns, PrintWriter out) throws IOException {
+  static void writeTurns(List<KoraippuTurn> turns, PrintWriter out) throws IOException {
     try (Json written = Json.to(out)) {
       JsonGenerator generator = written.generator();
       generator.writeStartArray();
-      for (Turn turn : turns) {
+      for (KoraippuTurn turn : turns) {
         generator.writeStartObject();
         generator.writeNumberField("matras", turn.matras());
         generator.writeNumberField("group", turn.group());

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.UserError;
-import org.matraloom.form.Turn;
+import org.matraloom.form.KoraippuTurn;
 import org.matraloom.form.Yati;
 import org.matraloom.form.YatiProposals;
 import org.matraloom.kanakku.LengthWords;
@@ -115,12 +115,12 @@ public final class ProposeCommand implements Callable<Integer> {
   }
 
   private int turns(PrintWriter out) throws IOException {
-    List<Turn> turns = Turn.halving(turn, group);
+    List<KoraippuTurn> turns = KoraippuTurn.halving(turn, group);
     if (json) {
       ProposalJson.writeTurns(turns, out);
       return turns.isEmpty() ? ExitCode.CHECK_FAILED : ExitCode.DONE;
     }
-    for (Turn each : turns) {
+    for (KoraippuTurn each : turns) {
       out.printf(
           "%d = %d x %d + %d: gap of %d%n",
           each.matras(), each.groups(), group, each.gapMatras(), each.gapMatras());

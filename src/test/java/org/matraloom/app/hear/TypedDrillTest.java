@@ -18,7 +18,7 @@ import org.matraloom.notation.ScoreReader;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
-import org.matraloom.verdict.Practice;
+import org.matraloom.verdict.PracticeAdvice;
 
 /** What is said to be practised can be typed, for every sample. */
 class TypedDrillTest {
@@ -32,14 +32,14 @@ class TypedDrillTest {
             Performance.of(ScoreReader.read(score, Lexicon.standard()).composition().orElseThrow());
         List<Span.Round> rounds = performance.rounds();
         Span.Round last = rounds.get(rounds.size() - 1);
-        for (Practice next :
+        for (PracticeAdvice next :
             List.of(
-                Practice.change(performance, last.number(), 4, 5, 71.3),
-                Practice.change(performance, 1, 4, 12, 71.3),
-                Practice.phrase(last.phrase(), 71.3),
-                Practice.pulse(71.3),
-                Practice.slowly(71.3),
-                Practice.quicker(71.3))) {
+                PracticeAdvice.change(performance, last.number(), 4, 5, 71.3),
+                PracticeAdvice.change(performance, 1, 4, 12, 71.3),
+                PracticeAdvice.phrase(last.phrase(), 71.3),
+                PracticeAdvice.pulse(71.3),
+                PracticeAdvice.slowly(71.3),
+                PracticeAdvice.quicker(71.3))) {
           assertWorks(next, score);
           typed++;
         }
@@ -49,7 +49,7 @@ class TypedDrillTest {
   }
 
   /** Without the name of a file for the sound the drill prints its score. */
-  private static void assertWorks(Practice next, Path score) {
+  private static void assertWorks(PracticeAdvice next, Path score) {
     TypedDrill typed = new TypedDrill(score.toString(), Optional.empty(), "adi");
     List<String> words = new ArrayList<>(typed.words(next));
     int file = words.indexOf("-o");

@@ -7,7 +7,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.matraloom.log.Entry;
+import org.matraloom.log.LogEntry;
 
 class DrillEntryTest {
 
@@ -23,8 +23,8 @@ class DrillEntryTest {
 
   @Test
   void aDrillIsNotedWithItsTempoAndItsTimeAndNoVerdict() {
-    Entry entry = DrillEntry.of(made.passages(), 93.26).orElseThrow();
-    assertEquals(Entry.Kind.DRILL, entry.kind());
+    LogEntry entry = DrillEntry.of(made.passages(), 93.26).orElseThrow();
+    assertEquals(LogEntry.Kind.DRILL, entry.kind());
     assertEquals(60, entry.tempo().orElseThrow());
     assertEquals(93.3, entry.voicedSeconds());
     assertEquals(Optional.empty(), entry.clean());
