@@ -1,6 +1,7 @@
 package org.matraloom.form;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.matraloom.time.Ratio;
 
 /**
@@ -38,6 +39,16 @@ public record Mora(List<Integer> starts, int end, List<Ratio> statements, Ratio 
    */
   public boolean isEqual() {
     return statements.stream().distinct().count() == 1;
+  }
+
+  /**
+   * The statements as composers write them.
+   *
+   * @return their matras, and the gap between them, if there is one, in brackets: "8(3)8(3)8"
+   */
+  public String written() {
+    String between = gap.signum() == 0 ? " " : "(" + gap.toMixed() + ")";
+    return statements.stream().map(Ratio::toMixed).collect(Collectors.joining(between));
   }
 
   /** The sollus after which there is a gap. */

@@ -84,6 +84,7 @@ final class Moras {
     if (phrase.size() <= MOST_SOLLUS) {
       found.findRuns();
       found.findGraded();
+      found.findGradedMoras();
     }
     return found;
   }
@@ -179,13 +180,34 @@ final class Moras {
       boolean ends = end == said.size() || phrase.hasNameBefore(end, Integer.MAX_VALUE - 1);
       boolean statements = IntStream.range(0, TIMES).allMatch(i -> sollus(starts, end, i) > 1);
       if (gapped && ends && statements && areOneKind(starts, end)) {
-        Mora graded = mora(starts, end);
-        Ratio step = graded.statements().get(1).minus(graded.statements().get(0));
-        if (step.signum() != 0
-            && graded.statements().get(2).minus(graded.statements().get(1)).equals(step)) {
-          moras.add(graded);
-        }
+        addGraded(starts, end);
       }
+    }
+  }
+
+  /** Three moras side by side that grow or shrink by equal steps, with equal gaps between. */
+  private void findGradedMoras() {
+    Map<Integer, Mora> byStart = new HashMap<>();
+    moras.stream()
+        .filter(mora -> mora.starts().size() == TIMES && mora.gap().signum() > 0)
+        .forEach(mora -> byStart.putIfAbsent(mora.start(), mora));
+    for (Mora first : List.copyOf(byStart.values())) {
+      Mora second = byStart.get(first.end());
+      Mora third = second == null ? null : byStart.get(second.end());
+      if (third != null
+          && said.get(first.end() - 1).gap().signum() > 0
+          && gaps[first.end() - 1] == gaps[second.end() - 1]) {
+        addGraded(List.of(first.start(), second.start(), third.start()), third.end());
+      }
+    }
+  }
+
+  private void addGraded(List<Integer> starts, int end) {
+    Mora graded = mora(starts, end);
+    Ratio step = graded.statements().get(1).minus(graded.statements().get(0));
+    if (step.signum() != 0
+        && graded.statements().get(2).minus(graded.statements().get(1)).equals(step)) {
+      moras.add(graded);
     }
   }
 

@@ -38,6 +38,42 @@ public record Threefold(int from, Element statement, int karvai, int lastKarvai,
     return Optional.empty();
   }
 
+  /**
+   * Whether a change of some elements alone would spoil a form: one of three equal statements with
+   * equal karvais, or of three groups that grow or shrink around equal karvais.
+   *
+   * @param body the elements of the phrase
+   * @param from the first element that is changed
+   * @param to the element after the last one that is changed
+   * @return true if such a form holds one of these elements
+   */
+  public static boolean isSpoiled(List<Element> body, int from, int to) {
+    for (int first = 0; first + TIMES <= body.size(); first++) {
+      int equal = at(body, first).filter(f -> f.isForm(body)).map(Threefold::elements).orElse(0);
+      int end = Math.max(equal, graded(body, first));
+      if (first < to && from < first + end) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Without karvai between them three are a form only where there are no more than three. */
+  private boolean isForm(List<Element> body) {
+    boolean before = from > 0 && bare(body.get(from - 1)).equals(statement);
+    int end = from + elements;
+    boolean after = end < body.size() && bare(body.get(end)).equals(statement);
+    return karvai > 0 || !before && !after;
+  }
+
+  /** How many elements three groups with equal karvais, whatever their sizes, take up. */
+  private static int graded(List<Element> body, int from) {
+    boolean groups =
+        body.subList(from, from + TIMES).stream().allMatch(Element.Group.class::isInstance);
+    int karvai = ownKarvai(body.get(from));
+    return groups && karvai > 0 && ownKarvai(body.get(from + 1)) == karvai ? TIMES : 0;
+  }
+
   private static Optional<Threefold> at(List<Element> body, int from) {
     Element statement = bare(body.get(from));
     List<Integer> karvais = new ArrayList<>();

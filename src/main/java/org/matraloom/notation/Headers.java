@@ -21,6 +21,7 @@ final class Headers {
   static final List<String> KEYWORDS =
       List.of("title", "tala", "kalai", "tempo", "start", "eduppu", "fingers");
 
+  private static final List<String> PLACES = List.of("start", "eduppu");
   private static final int LONGEST_TITLE = 200;
   private static final Tempo USUAL_TEMPO = Tempo.of(60);
 
@@ -146,7 +147,9 @@ final class Headers {
       problems.error(
           cursor.peek(),
           "expected the end of the line after the " + keyword + ", found " + cursor.peek().said(),
-          "a note begins with #");
+          PLACES.contains(keyword) && cursor.peek().is(TokenKind.COMMA)
+              ? "a place inside a beat is a fraction: beat 4 1/2 is its 3rd matra of four"
+              : "a note begins with #");
     }
     return value;
   }

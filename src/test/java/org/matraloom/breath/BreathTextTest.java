@@ -33,7 +33,7 @@ class BreathTextTest {
         ta ka di mi ta ka di mi ta ka di mi ta ka di mi
                                                   V
         ta ka di mi ta ka di mi ta ka di mi tom , . .
-          V after the tom on beat 8 (wave): 0.60 s for air, its karvai is cut by 0.10 s; then 7.5 s and 29 sollus
+          V after the tom on beat 8: 0.60 s for air, its karvai is cut by 0.10 s; then 7.5 s and 29 sollus
 
         Round 2, Song, chatusra nadai (4), from samam
         ta ka di mi ta ka di mi ta ka di mi ta ka di mi

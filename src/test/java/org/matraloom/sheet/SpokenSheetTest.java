@@ -105,8 +105,8 @@ class SpokenSheetTest {
     assertTrue(
         text.toString()
             .contains(
-                "In khanda nadai (5): 18 matras are 3 3/5 beats, from samam to beat 4 3/5"
-                    + " (after the middle finger); on the claps: ta."),
+                "In khanda nadai (5): 18 matras are 3 3/5 beats, from samam to beat 4 3/5;"
+                    + " on the claps: ta."),
         text.toString());
     assertEquals(2, both.together().rows().size());
   }

@@ -34,7 +34,7 @@ class BreathsCommandTest {
     assertEquals("", run.err());
     assertEquals(ExitCode.DONE, run.code());
     assertTrue(run.out().startsWith("Ferry Song, 60 beats a minute: 1 breath;"), run.out());
-    assertTrue(run.out().contains("  V after the tom on beat 8 (wave): 0.60 s for air,"));
+    assertTrue(run.out().contains("  V after the tom on beat 8: 0.60 s for air,"));
   }
 
   @Test
