@@ -1,5 +1,6 @@
 package org.matraloom.breath;
 
+import java.util.Collections;
 import java.util.List;
 import org.matraloom.score.Performance;
 
@@ -11,19 +12,30 @@ import org.matraloom.score.Performance;
  * @param breaths the breaths in order; the one before the first sollu is understood
  * @param stretches what is said between them, one more than there are breaths; none if nothing is
  *     said
- * @param cost the points of the plan by {@link BreathCost}; no other choice costs less
+ * @param cost what the plan costs; by {@link BreathSettings.Way#FEWEST} the points are in the last
+ *     term
+ * @param notes sentences about wishes of the score that could not be met, and about places that are
+ *     not used alike
  */
 public record BreathPlan(
     Performance performance,
     BreathSettings settings,
     List<Breath> breaths,
-    List<Stretch> stretches,
-    long cost) {
+    List<BreathStretch> stretches,
+    PlanCost cost,
+    List<String> notes) {
 
   /** Copies the lists. */
   public BreathPlan {
     breaths = List.copyOf(breaths);
     stretches = List.copyOf(stretches);
+    notes = List.copyOf(notes);
+  }
+
+  /** The plan of a performance that says nothing. */
+  static BreathPlan ofSilence(Performance performance, BreathSettings settings) {
+    PlanCost nothing = new PlanCost(Collections.nCopies(PlanTerm.values().length, 0L));
+    return new BreathPlan(performance, settings, List.of(), List.of(), nothing, List.of());
   }
 
   /**
@@ -31,7 +43,7 @@ public record BreathPlan(
    *
    * @return in order; none if the piece can be said
    */
-  public List<Stretch> tooLong() {
+  public List<BreathStretch> tooLong() {
     return stretches.stream().filter(stretch -> stretch.isTooLong(settings)).toList();
   }
 

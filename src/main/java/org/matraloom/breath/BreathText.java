@@ -16,13 +16,15 @@ public final class BreathText {
 
   private final BreathPlan plan;
   private final List<Cure> cures;
+  private final boolean why;
   private final UnaryOperator<String> fold;
   private final Composition composition;
   private final StringBuilder out = new StringBuilder();
 
-  private BreathText(BreathPlan plan, List<Cure> cures, UnaryOperator<String> fold) {
+  private BreathText(BreathPlan plan, List<Cure> cures, boolean why, UnaryOperator<String> fold) {
     this.plan = plan;
     this.cures = cures;
+    this.why = why;
     this.fold = fold;
     this.composition = plan.performance().composition();
   }
@@ -32,12 +34,14 @@ public final class BreathText {
    *
    * @param plan the plan
    * @param cures what would make an impossible piece possible
+   * @param why whether every breath says why it is taken
    * @param fold how a line of prose is broken; marked words are never given to it, for a mark must
    *     stay above its word, nor are cures, which hold phrases to be copied
    * @return lines that end in a line feed; pure ASCII except for the words of the score
    */
-  public static String of(BreathPlan plan, List<Cure> cures, UnaryOperator<String> fold) {
-    return new BreathText(plan, cures, fold).written();
+  public static String of(
+      BreathPlan plan, List<Cure> cures, boolean why, UnaryOperator<String> fold) {
+    return new BreathText(plan, cures, why, fold).written();
   }
 
   /**
@@ -65,6 +69,10 @@ public final class BreathText {
         say(told(breath));
         breath++;
       }
+    }
+    if (!plan.notes().isEmpty()) {
+      out.append('\n');
+      plan.notes().forEach(this::say);
     }
     problems();
     out.append('\n');
@@ -99,14 +107,14 @@ public final class BreathText {
   }
 
   /** The stretch with the most sollus, if that is not the longest too. */
-  private Optional<Stretch> mostSollus() {
+  private Optional<BreathStretch> mostSollus() {
     long inLongest =
         plan.stretches().stream()
             .max((a, b) -> a.seconds().compareTo(b.seconds()))
-            .map(Stretch::sollus)
+            .map(BreathStretch::sollus)
             .orElse(0L);
     return plan.stretches().stream()
-        .max(Comparator.comparingLong(Stretch::sollus))
+        .max(Comparator.comparingLong(BreathStretch::sollus))
         .filter(fullest -> fullest.sollus() > inLongest);
   }
 
@@ -126,7 +134,7 @@ public final class BreathText {
     return "  "
         + mark(breath.kind())
         + " after the "
-        + breath.after()
+        + breath.after().sollu()
         + " on "
         + place(breath.afterBeat())
         + ": "
@@ -134,16 +142,17 @@ public final class BreathText {
         + source(breath)
         + (breath.beforeChange() ? ", in the beat before the nadai changes" : "")
         + "; then "
-        + length(plan.stretches().get(index + 1));
+        + length(plan.stretches().get(index + 1))
+        + (why ? " (" + breath.why() + ")" : "");
   }
 
   private String source(Breath breath) {
-    Ratio cut = composition.tempo().secondsOf(breath.cutBeats());
+    Ratio cut = composition.tempo().secondsOf(breath.air().cutBeats());
     String shortened = String.format(Locale.ROOT, " is cut by %.2f s", cut.toDouble());
-    return switch (breath.source()) {
+    return switch (breath.air().source()) {
       case SILENCE -> "of silence";
       case KARVAI -> "for air, its karvai" + shortened;
-      case JOIN -> "for air, it" + shortened;
+      case SOLLU -> "for air, it" + shortened;
     };
   }
 
@@ -156,7 +165,7 @@ public final class BreathText {
     }
   }
 
-  private String trouble(Stretch stretch) {
+  private String trouble(BreathStretch stretch) {
     return "Too long for one breath: round "
         + stretch.round()
         + ", from "
@@ -180,7 +189,7 @@ public final class BreathText {
         + Counts.of(plan.settings().longestSollus(), "sollu", "sollus");
   }
 
-  private static String length(Stretch stretch) {
+  private static String length(BreathStretch stretch) {
     return Counts.seconds(stretch.seconds())
         + " and "
         + Counts.of(stretch.sollus(), "sollu", "sollus");

@@ -26,7 +26,8 @@ public final class Care {
    */
   public static List<String> of(BreathPlan plan) {
     List<String> sentences = new ArrayList<>();
-    Ratio voiced = plan.stretches().stream().map(Stretch::seconds).reduce(Ratio.ZERO, Ratio::plus);
+    Ratio voiced =
+        plan.stretches().stream().map(BreathStretch::seconds).reduce(Ratio.ZERO, Ratio::plus);
     if (voiced.compareTo(Ratio.of(60L * REST_AFTER_MINUTES)) > 0) {
       sentences.add(
           "This is more than "

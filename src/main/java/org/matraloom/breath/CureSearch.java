@@ -158,7 +158,7 @@ final class CureSearch {
   private Optional<Change> cheapest(List<Change> changes) {
     return changes.stream()
         .min(
-            Comparator.comparingLong(
+            Comparator.comparing(
                 change ->
                     BreathPlanner.plan(Performance.of(change.composition()), settings).cost()));
   }

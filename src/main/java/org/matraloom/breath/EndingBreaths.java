@@ -20,9 +20,7 @@ import org.matraloom.score.Wording;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 
-/**
- * Lets the breath planner try endings: one that cannot be said on the planned breaths comes later.
- */
+/** Tries endings: one that leaves too little time to breathe comes later. */
 public final class EndingBreaths {
 
   private static final int MOST_TRIED = 60;
@@ -83,8 +81,7 @@ public final class EndingBreaths {
             Ratio.ZERO,
             Map.of(PHRASE, said(choice.ending())),
             List.of(new Step.Say(PHRASE, 1, nadai, 1)));
-    BreathPlan plan = BreathPlanner.plan(Performance.of(piece), settings);
-    return new Tried(choice, plan.isPossible());
+    return new Tried(choice, MissingBreaths.in(Performance.of(piece), settings) == 0);
   }
 
   private static Sequence said(Ending ending) {

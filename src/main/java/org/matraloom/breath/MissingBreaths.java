@@ -22,7 +22,7 @@ final class MissingBreaths {
   }
 
   static long in(Voice voice, Tempo tempo, BreathSettings settings) {
-    BreathCost limits = new BreathCost(settings, tempo);
+    StretchLimits limits = new StretchLimits(settings, tempo);
     long missing = 0;
     Ratio from = voice.begin().beat();
     long said = 0;

@@ -13,7 +13,7 @@ import org.matraloom.time.Ratio;
  * @param begin where the first sollu begins
  * @param stops where it may stop on the way, in order
  * @param changeBeats where a beat begins to hold another number of matras
- * @param endBeat where the last sollu may be let go
+ * @param endBeat where the last sollu has rung out
  * @param sollus how many sollus are said
  */
 record Voice(

@@ -1,31 +1,33 @@
 package org.matraloom.breath;
 
+import org.matraloom.form.Joint;
 import org.matraloom.time.Ratio;
 
 /**
- * A sollu after which the voice may stop before the next one begins: it rings, silence follows, or
- * its round ends. Positions are beats of the performance.
+ * A sollu after which the voice may stop before the next one begins: it rings, silence follows, its
+ * round ends, or the score asks for a breath. Positions are beats of the performance.
  *
  * @param last the sollu that sounds last
- * @param attackBeat where it begins
- * @param ownMatra the length of its own matra, in beats
  * @param endBeat where it has rung out
  * @param next where and in what the voice goes on
  * @param solluCount sollus said from the beginning, this one included
- * @param round the round it belongs to, from 1
- * @param endsRound whether its round says nothing after it
- * @param endsPhrase whether a phrase or a group ends with it
+ * @param standing where it stands in the piece
  */
-record VoiceStop(
-    String last,
-    Ratio attackBeat,
-    Ratio ownMatra,
-    Ratio endBeat,
-    Resumption next,
-    long solluCount,
-    int round,
-    boolean endsRound,
-    boolean endsPhrase) {
+record VoiceStop(Last last, Ratio endBeat, Resumption next, long solluCount, Standing standing) {
+
+  /**
+   * The sollu that sounds last.
+   *
+   * @param spelling as spelled
+   * @param beat where it begins
+   * @param ownBeats the length of its own part
+   * @param round its round, from 1
+   */
+  record Last(String spelling, Ratio beat, Ratio ownBeats, int round) {
+    Ratio ownEnd() {
+      return beat.plus(ownBeats);
+    }
+  }
 
   /**
    * Where the voice begins or goes on.
@@ -36,12 +38,48 @@ record VoiceStop(
    */
   record Resumption(Ratio beat, int round, String phrase) {}
 
+  /** What the score wishes. */
+  enum Wish {
+    /** Nothing. */
+    NONE,
+    /** A breath. */
+    ASKED,
+    /** No breath. */
+    FORBIDDEN
+  }
+
+  /**
+   * Where a stop stands in the piece.
+   *
+   * @param joint what ends with its sollu
+   * @param place equal for stops at equal places; see {@link VoiceReader}
+   * @param beforeLastMora whether the last mora of its round begins after it
+   * @param wish what the score wishes here
+   */
+  record Standing(Joint joint, Object place, boolean beforeLastMora, Wish wish) {}
+
+  Joint joint() {
+    return standing.joint();
+  }
+
   boolean rings() {
-    return endBeat.minus(attackBeat).compareTo(ownMatra) > 0;
+    return endBeat.compareTo(last.ownEnd()) > 0;
+  }
+
+  boolean endsRound() {
+    return standing.joint() == Joint.ROUND;
+  }
+
+  boolean isAsked() {
+    return standing.wish() == Wish.ASKED;
+  }
+
+  boolean isForbidden() {
+    return standing.wish() == Wish.FORBIDDEN;
   }
 
   boolean leavesTime() {
-    return rings() || endsRound || silence().signum() > 0;
+    return rings() || endsRound() || isAsked() || silence().signum() > 0;
   }
 
   Ratio silence() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.matraloom.score.Composition;
 import org.matraloom.time.Ratio;
 
@@ -21,13 +22,13 @@ public record FitAdvice(Change change, FitAnswer answer) {
     SHORTER,
     /** The nearest longer phrase. */
     LONGER,
-    /** The nearest eduppu before the one asked for that can be reached. */
+    /** The nearest eduppu before the one asked for that can be reached and played. */
     EARLIER_EDUPPU,
-    /** The nearest eduppu after the one asked for that can be reached. */
+    /** The nearest eduppu after the one asked for that can be reached and played. */
     LATER_EDUPPU,
     /** Start and land on the same place: eduppu to eduppu. */
     EDUPPU_TO_EDUPPU,
-    /** The nearest other start on a quarter of a beat. */
+    /** Another start: the easiest, and of those the nearest. */
     OTHER_START,
     /** The shortest wait before the last round. */
     WAIT,
@@ -35,110 +36,122 @@ public record FitAdvice(Change change, FitAnswer answer) {
     LAST_NADAI
   }
 
-  private static final int QUARTERS = 4;
   private static final int LONGEST = 2_000;
   private static final int AT_A_TIME = 32;
   private static final int MOST = 10_000;
 
   /**
-   * The nearest things that work.
+   * The nearest things that work and can be played; where nothing of the kind can be played, the
+   * nearest that works at all.
    *
-   * @param problem a problem without an answer; its first plan, start and eduppu are the ones asked
-   *     for
+   * @param problem a problem without an answer; its first plan is the one asked for
    * @return at most one answer for each change, in the order of {@link Change}; none if nothing of
-   *     the kind lands
+   *     the kind lands; a place that was left open stays open
    */
   public static List<FitAdvice> forProblem(FitProblem problem) {
     List<FitAdvice> advice = new ArrayList<>();
-    otherLengths(problem, advice);
-    otherEduppus(problem, advice);
-    Ratio eduppu = problem.eduppus().get(0);
-    first(problem.withPlaces(List.of(eduppu), List.of(eduppu)))
-        .ifPresent(answer -> advice.add(new FitAdvice(Change.EDUPPU_TO_EDUPPU, answer)));
-    List<Ratio> starts = new ArrayList<>(FitProblem.everyPlace(problem.avartana(), QUARTERS));
-    starts.removeAll(problem.starts());
-    starts.remove(problem.avartana().placeOf(eduppu));
-    starts.sort(Comparator.comparing(start -> distance(problem, start)));
-    nearest(problem, starts, List.of(eduppu))
-        .ifPresent(answer -> advice.add(new FitAdvice(Change.OTHER_START, answer)));
+    otherLength(problem, true).ifPresent(a -> advice.add(new FitAdvice(Change.SHORTER, a)));
+    otherLength(problem, false).ifPresent(a -> advice.add(new FitAdvice(Change.LONGER, a)));
+    if (problem.starts() instanceof AskedPlaces.Named starts
+        && problem.eduppus() instanceof AskedPlaces.Named eduppus) {
+      Ratio start = starts.places().get(0);
+      Ratio eduppu = eduppus.places().get(0);
+      otherEduppu(problem, start, eduppu, true)
+          .ifPresent(a -> advice.add(new FitAdvice(Change.EARLIER_EDUPPU, a)));
+      otherEduppu(problem, start, eduppu, false)
+          .ifPresent(a -> advice.add(new FitAdvice(Change.LATER_EDUPPU, a)));
+      first(problem.withPlaces(AskedPlaces.at(eduppu), AskedPlaces.at(eduppu)))
+          .ifPresent(a -> advice.add(new FitAdvice(Change.EDUPPU_TO_EDUPPU, a)));
+      otherStart(problem, start, eduppu)
+          .ifPresent(a -> advice.add(new FitAdvice(Change.OTHER_START, a)));
+    }
     RoundPlan plan = problem.plans().get(0);
     if (!plan.hasOpenWait() && plan.rounds().size() > 1) {
       WholeRange waits = new WholeRange(1, problem.avartana().beats() * Composition.HIGHEST_NADAI);
       shortestWait(problem.withPlans(List.of(plan.withWaitBeforeLast()), waits))
-          .ifPresent(answer -> advice.add(new FitAdvice(Change.WAIT, answer)));
+          .ifPresent(a -> advice.add(new FitAdvice(Change.WAIT, a)));
     }
     List<RoundPlan> others =
         RoundPlanReader.OPEN_NADAIS.stream()
             .map(nadai -> plan.endingIn(new RoundPlan.Part.Round(nadai, 1)))
-            .filter(other -> !other.equals(plan))
+            .filter(other -> !problem.plans().contains(other))
             .toList();
-    first(problem.withPlans(others, problem.waits()))
-        .ifPresent(answer -> advice.add(new FitAdvice(Change.LAST_NADAI, answer)));
+    if (!others.isEmpty()) {
+      first(problem.withPlans(others, problem.waits()))
+          .ifPresent(a -> advice.add(new FitAdvice(Change.LAST_NADAI, a)));
+    }
     return List.copyOf(advice);
   }
 
-  private static void otherLengths(FitProblem problem, List<FitAdvice> advice) {
-    WholeRange asked = problem.matras();
-    List<FitAnswer> shorter = List.of();
-    for (int high = asked.low() - 1; high >= 1 && shorter.isEmpty(); high -= AT_A_TIME) {
-      WholeRange range = new WholeRange(Math.max(1, high - AT_A_TIME + 1), high);
-      shorter = FitSearch.search(problem.withMatras(range), MOST).answers();
+  /** The nearest length outside the range, a few lengths at a time. */
+  private static Optional<FitAnswer> otherLength(FitProblem problem, boolean shorter) {
+    int from = shorter ? problem.matras().low() - 1 : problem.matras().high() + 1;
+    int last = shorter ? 1 : Math.min(WholeRange.HIGHEST, problem.matras().high() + LONGEST);
+    Comparator<FitAnswer> nearest =
+        Comparator.comparing(FitAnswer::isHardlyPlayable)
+            .thenComparingInt(answer -> Math.abs(answer.matras() - from))
+            .thenComparingInt(FitAnswer::grade);
+    Optional<FitAnswer> best = Optional.empty();
+    int step = shorter ? -AT_A_TIME : AT_A_TIME;
+    for (int at = from; shorter ? at >= last : at <= last; at += step) {
+      int end = at + step - Integer.signum(step);
+      int to = shorter ? Math.max(last, end) : Math.min(last, end);
+      WholeRange range = new WholeRange(Math.min(at, to), Math.max(at, to));
+      best = Stream.concat(best.stream(), answers(problem.withMatras(range), MOST)).min(nearest);
+      if (best.isPresent() && !best.get().isHardlyPlayable()) {
+        return best;
+      }
     }
-    if (!shorter.isEmpty()) {
-      advice.add(new FitAdvice(Change.SHORTER, shorter.get(shorter.size() - 1)));
-    }
-    int longest = Math.min(WholeRange.HIGHEST, asked.high() + LONGEST);
-    if (longest > asked.high()) {
-      first(problem.withMatras(new WholeRange(asked.high() + 1, longest)))
-          .ifPresent(answer -> advice.add(new FitAdvice(Change.LONGER, answer)));
-    }
+    return best;
   }
 
-  private static void otherEduppus(FitProblem problem, List<FitAdvice> advice) {
-    Ratio start = problem.starts().get(0);
-    Ratio eduppu = problem.eduppus().get(0);
-    LandingGrid reach = LandingGrid.of(problem, problem.plans().get(0), start, eduppu);
-    if (reach.isPossible()) {
-      return;
-    }
-    Ratio earlier = problem.avartana().placeOf(eduppu.minus(reach.beyondStep()));
-    Ratio later =
-        problem.avartana().placeOf(eduppu.minus(reach.beyondStep()).plus(reach.stepBeats()));
-    first(problem.withPlaces(List.of(start), List.of(earlier)))
-        .ifPresent(answer -> advice.add(new FitAdvice(Change.EARLIER_EDUPPU, answer)));
-    if (later.equals(earlier)) {
-      return;
-    }
-    first(problem.withPlaces(List.of(start), List.of(later)))
-        .ifPresent(answer -> advice.add(new FitAdvice(Change.LATER_EDUPPU, answer)));
+  /** The nearest place before or after the eduppu on which something lands that can be played. */
+  private static Optional<FitAnswer> otherEduppu(
+      FitProblem problem, Ratio start, Ratio eduppu, boolean before) {
+    return answers(problem.withPlaces(AskedPlaces.at(start), new AskedPlaces.AnyLanding()), MOST)
+        .filter(answer -> !answer.isHardlyPlayable())
+        .filter(answer -> isBefore(problem, answer.eduppu(), eduppu) == before)
+        .min(
+            Comparator.comparing((FitAnswer answer) -> distance(problem, answer.eduppu(), eduppu))
+                .thenComparingInt(FitAnswer::grade)
+                .thenComparingInt(FitAnswer::matras));
+  }
+
+  /** The start that a performer would choose; among equals the one nearest to what was asked. */
+  private static Optional<FitAnswer> otherStart(FitProblem problem, Ratio start, Ratio eduppu) {
+    return answers(problem.withPlaces(new AskedPlaces.AnyStart(), AskedPlaces.at(eduppu)), MOST)
+        .filter(answer -> !answer.start().equals(problem.avartana().placeOf(eduppu)))
+        .min(
+            Comparator.comparingInt(FitAnswer::grade)
+                .thenComparing(answer -> distance(problem, answer.start(), start))
+                .thenComparingInt(FitAnswer::matras));
+  }
+
+  private static Stream<FitAnswer> answers(FitProblem problem, int most) {
+    return FitSearch.search(problem, most).answers().stream();
   }
 
   private static Optional<FitAnswer> first(FitProblem problem) {
-    return FitSearch.search(problem, 1).answers().stream().findFirst();
-  }
-
-  private static Optional<FitAnswer> nearest(
-      FitProblem problem, List<Ratio> starts, List<Ratio> eduppus) {
-    return starts.stream()
-        .map(start -> first(problem.withPlaces(List.of(start), eduppus)))
-        .flatMap(Optional::stream)
-        .findFirst();
+    return answers(problem, 1).findFirst();
   }
 
   private static Optional<FitAnswer> shortestWait(FitProblem problem) {
-    for (int wait = problem.waits().low(); wait <= problem.waits().high(); wait++) {
-      Optional<FitAnswer> answer = first(problem.withPlans(problem.plans(), WholeRange.only(wait)));
-      if (answer.isPresent()) {
-        return answer;
-      }
-    }
-    return Optional.empty();
+    return answers(problem, MOST)
+        .min(
+            Comparator.comparing(FitAnswer::isHardlyPlayable)
+                .thenComparingInt(FitAnswer::waitMatras)
+                .thenComparingInt(FitAnswer::grade)
+                .thenComparingInt(FitAnswer::matras));
   }
 
-  private static Ratio distance(FitProblem problem, Ratio place) {
+  private static Ratio distance(FitProblem problem, Ratio a, Ratio b) {
     Ratio cycle = Ratio.of(problem.avartana().beats());
-    Ratio after = place.minus(problem.starts().get(0)).modulo(cycle);
-    Ratio before = cycle.minus(after);
-    return after.compareTo(before) < 0 ? after : before;
+    Ratio after = a.minus(b).modulo(cycle);
+    return after.min(cycle.minus(after));
+  }
+
+  private static boolean isBefore(FitProblem problem, Ratio a, Ratio b) {
+    Ratio cycle = Ratio.of(problem.avartana().beats());
+    return a.minus(b).modulo(cycle).times(2).compareTo(cycle) > 0;
   }
 }

@@ -1,6 +1,5 @@
 package org.matraloom.fit;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.matraloom.score.Avartana;
 import org.matraloom.time.Ratio;
@@ -12,44 +11,43 @@ import org.matraloom.time.Ratio;
  * @param plans the round plans to try, at least one
  * @param matras the lengths of the phrase to try, from 1
  * @param waits the lengths to try for open waits, in matras
- * @param starts the places to start from, in beats after samam, at least one
- * @param eduppus the places to land on, in beats after samam, at least one
+ * @param starts the places to start from
+ * @param eduppus the places to land on
  */
 public record FitProblem(
     Avartana avartana,
     List<RoundPlan> plans,
     WholeRange matras,
     WholeRange waits,
-    List<Ratio> starts,
-    List<Ratio> eduppus) {
+    AskedPlaces starts,
+    AskedPlaces eduppus) {
 
-  private static final long MOST_PLACES = 1_000_000;
-  private static final long MOST_TRIES = 20_000_000;
+  private static final long MOST_TRIES = 100_000_000;
 
   /**
-   * Copies the lists.
+   * Copies the list.
    *
-   * @throws IllegalArgumentException if a list is empty, a length is 0, or there is too much to try
+   * @throws IllegalArgumentException if it is empty, a length is 0, or there is too much to try
    */
   public FitProblem {
     plans = List.copyOf(plans);
-    starts = List.copyOf(starts);
-    eduppus = List.copyOf(eduppus);
-    if (plans.isEmpty() || starts.isEmpty() || eduppus.isEmpty()) {
-      throw new IllegalArgumentException("a fit needs a round plan, a start and an eduppu to try");
+    if (plans.isEmpty()) {
+      throw new IllegalArgumentException("a fit needs a round plan to try");
     }
     if (matras.low() < 1) {
       throw new IllegalArgumentException("a phrase has at least 1 matra, given " + matras.low());
     }
-    if ((long) starts.size() * eduppus.size() > MOST_PLACES) {
-      throw new IllegalArgumentException(
-          "start and eduppu are both open in a very long cycle; name one of the two");
+    long tries = 0;
+    for (RoundPlan plan : plans) {
+      long places = Math.min(starts.of(plan, avartana).size(), eduppus.of(plan, avartana).size());
+      tries += places * matras.size() * (plan.hasOpenWait() ? waits.size() : 1);
     }
-    if (matras.size() * waits.size() * plans.size() > MOST_TRIES) {
+    if (tries > MOST_TRIES) {
       throw new IllegalArgumentException(
           "there are more than "
               + MOST_TRIES
-              + " lengths, waits and plans to try; narrow one of the ranges");
+              + " lengths, waits, plans and places to try; narrow one of the ranges, or name the"
+              + " start or the eduppu");
     }
   }
 
@@ -66,22 +64,12 @@ public record FitProblem(
   public static FitProblem of(
       Avartana avartana, RoundPlan plan, WholeRange matras, Ratio start, Ratio eduppu) {
     return new FitProblem(
-        avartana, List.of(plan), matras, WholeRange.only(0), List.of(start), List.of(eduppu));
-  }
-
-  /**
-   * Every place of a cycle that falls on a division of the beat.
-   *
-   * @param avartana the cycle
-   * @param parts into how many parts a beat is divided, at least 1
-   * @return places in beats after samam, ascending from 0
-   */
-  public static List<Ratio> everyPlace(Avartana avartana, int parts) {
-    List<Ratio> places = new ArrayList<>();
-    for (int part = 0; part < avartana.beats() * parts; part++) {
-      places.add(Ratio.of(part, parts));
-    }
-    return List.copyOf(places);
+        avartana,
+        List.of(plan),
+        matras,
+        WholeRange.only(0),
+        AskedPlaces.at(start),
+        AskedPlaces.at(eduppu));
   }
 
   FitProblem withPlans(List<RoundPlan> others, WholeRange waitRange) {
@@ -92,7 +80,7 @@ public record FitProblem(
     return new FitProblem(avartana, plans, range, waits, starts, eduppus);
   }
 
-  FitProblem withPlaces(List<Ratio> newStarts, List<Ratio> newEduppus) {
+  FitProblem withPlaces(AskedPlaces newStarts, AskedPlaces newEduppus) {
     return new FitProblem(avartana, plans, matras, waits, newStarts, newEduppus);
   }
 }

@@ -1,10 +1,9 @@
 package org.matraloom.fit;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
+import java.util.PriorityQueue;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.score.Performance;
 import org.matraloom.time.Ratio;
@@ -14,107 +13,94 @@ import org.matraloom.time.Ratio;
  *
  * <p>A plan lands when start + matras × (beats a matra) + waits equals the eduppu, whole avartanas
  * left aside. All of it is counted in the smallest part of a beat that measures every term, so that
- * the comparison is one of whole numbers; pairs of start and eduppu are looked up by the distance
- * between them.
+ * the comparison is one of whole numbers.
  */
 public final class FitSearch {
 
-  private record Pair(Ratio start, Ratio eduppu) {}
+  private record Found(
+      int grade, int matras, int waited, int plan, Ratio start, Ratio eduppu, RoundPlan rounds) {}
 
-  private record Counted(
-      RoundPlan plan,
-      long cycle,
-      long perMatra,
-      long perWaitMatra,
-      long waits,
-      Map<Long, List<Pair>> pairs) {}
+  private static final Comparator<Found> BEST_FIRST =
+      Comparator.comparingInt(Found::grade)
+          .thenComparingInt(Found::matras)
+          .thenComparingInt(Found::waited)
+          .thenComparingInt(Found::plan)
+          .thenComparing(Found::start)
+          .thenComparing(Found::eduppu);
 
-  private FitSearch() {}
+  private final FitProblem problem;
+  private final int most;
+  private final PriorityQueue<Found> best = new PriorityQueue<>(BEST_FIRST.reversed());
+  private long count;
+
+  private FitSearch(FitProblem problem, int most) {
+    this.problem = problem;
+    this.most = most;
+  }
 
   /**
    * Searches the whole of a problem.
    *
    * @param problem what is asked
    * @param most how many answers to list; all are counted
-   * @return the answers: shortest phrase first, then the shortest wait, then in the order of the
-   *     plans, starts and eduppus given
+   * @return the answers: first those that a performer would use, see {@link FitAnswer#grade()};
+   *     among equals the shortest phrase, then the shortest wait, then in the order of the plans,
+   *     starts and eduppus
    */
   public static FitResult search(FitProblem problem, int most) {
-    List<Counted> plans = problem.plans().stream().map(plan -> counted(plan, problem)).toList();
-    List<FitAnswer> answers = new ArrayList<>();
-    long count = 0;
-    for (int matras = problem.matras().low(); matras <= problem.matras().high(); matras++) {
-      for (int wait = problem.waits().low(); wait <= problem.waits().high(); wait++) {
-        for (Counted plan : plans) {
-          if (!plan.plan().hasOpenWait() && wait > problem.waits().low()) {
-            continue;
-          }
-          long beats = matras * plan.perMatra() + wait * plan.perWaitMatra() + plan.waits();
-          List<Pair> pairs =
-              plan.pairs().getOrDefault(Math.floorMod(beats, plan.cycle()), List.of());
-          count += pairs.size();
-          for (Pair pair : pairs.subList(0, Math.min(pairs.size(), most - answers.size()))) {
-            answers.add(tried(problem, plan.plan(), matras, wait, pair));
-          }
-        }
-      }
+    FitSearch search = new FitSearch(problem, most);
+    for (int plan = 0; plan < problem.plans().size(); plan++) {
+      search.search(plan, new CountedPlan(problem.plans().get(plan), problem));
     }
-    return new FitResult(answers, count);
+    List<Found> found = new ArrayList<>(search.best);
+    found.sort(BEST_FIRST);
+    return new FitResult(found.stream().map(search::tried).toList(), search.count);
   }
 
-  private static FitAnswer tried(
-      FitProblem problem, RoundPlan plan, int matras, int wait, Pair pair) {
-    int waited = plan.hasOpenWait() ? wait : 0;
+  private void search(int index, CountedPlan plan) {
+    WholeRange waits = plan.plan().hasOpenWait() ? problem.waits() : WholeRange.only(0);
+    for (int matras = problem.matras().low(); matras <= problem.matras().high(); matras++) {
+      for (int wait = waits.low(); wait <= waits.high(); wait++) {
+        int length = matras;
+        int waited = wait;
+        plan.forEachLanding(
+            length, waited, (start, eduppu) -> add(index, plan, length, waited, start, eduppu));
+      }
+    }
+  }
+
+  private void add(int index, CountedPlan plan, int matras, int wait, Ratio start, Ratio eduppu) {
+    count++;
+    int grade = plan.grade(matras, wait, start, eduppu);
+    Found found = new Found(grade, matras, wait, index, start, eduppu, plan.plan());
+    if (best.size() < most) {
+      best.add(found);
+    } else if (most > 0 && BEST_FIRST.compare(found, best.peek()) < 0) {
+      best.poll();
+      best.add(found);
+    }
+  }
+
+  private FitAnswer tried(Found found) {
     Performance performance =
-        TriedAnswer.of(problem.avartana(), plan, matras, waited, pair.start(), pair.eduppu());
+        TriedAnswer.of(
+            problem.avartana(),
+            found.rounds(),
+            found.matras(),
+            found.waited(),
+            found.start(),
+            found.eduppu());
     if (!Landing.of(performance).lands()) {
       throw new IllegalStateException(
-          "the sum and the trial disagree for " + matras + " matras in " + plan);
+          "the sum and the trial disagree for " + found.matras() + " matras in " + found.rounds());
     }
-    return new FitAnswer(plan, matras, waited, pair.start(), pair.eduppu(), performance);
-  }
-
-  private static Counted counted(RoundPlan plan, FitProblem problem) {
-    Ratio perMatra = plan.beatsPerMatra();
-    Ratio perWaitMatra = plan.beatsPerWaitMatra();
-    Ratio waits = plan.waitBeats();
-    long parts =
-        Stream.of(
-                Stream.of(perMatra, perWaitMatra, waits),
-                problem.starts().stream(),
-                problem.eduppus().stream())
-            .flatMap(terms -> terms)
-            .mapToLong(Ratio::den)
-            .reduce(1, FitSearch::leastCommonMultiple);
-    long cycle = parts * problem.avartana().beats();
-    Map<Long, List<Pair>> pairs = new HashMap<>();
-    for (Ratio start : problem.starts()) {
-      for (Ratio eduppu : problem.eduppus()) {
-        long distance = Math.floorMod(inParts(eduppu.minus(start), parts), cycle);
-        pairs.computeIfAbsent(distance, key -> new ArrayList<>()).add(new Pair(start, eduppu));
-      }
-    }
-    return new Counted(
-        plan,
-        cycle,
-        inParts(perMatra, parts),
-        inParts(perWaitMatra, parts),
-        inParts(waits, parts),
-        pairs);
-  }
-
-  private static long inParts(Ratio beats, long parts) {
-    return Math.multiplyExact(beats.num(), parts / beats.den());
-  }
-
-  private static long leastCommonMultiple(long a, long b) {
-    long x = a;
-    long y = b;
-    while (y != 0) {
-      long rest = x % y;
-      x = y;
-      y = rest;
-    }
-    return Math.multiplyExact(a / x, b);
+    return new FitAnswer(
+        found.rounds(),
+        found.matras(),
+        found.waited(),
+        found.start(),
+        found.eduppu(),
+        found.grade(),
+        performance);
   }
 }

@@ -1,10 +1,9 @@
 package org.matraloom.fit;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.matraloom.kanakku.Entrance;
-import org.matraloom.kanakku.PlaceWords;
+import org.matraloom.kanakku.LengthWords;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Span;
 import org.matraloom.time.Ratio;
@@ -35,7 +34,9 @@ public final class FitWords {
    * @return for example "80 matras: 20 + 20 + 16 = 56 beats = 7 avartanas"
    */
   public static String line(FitAnswer answer, FitProblem problem) {
-    boolean placesFixed = problem.starts().size() == 1 && problem.eduppus().size() == 1;
+    boolean placesFixed =
+        problem.starts() instanceof AskedPlaces.Named
+            && problem.eduppus() instanceof AskedPlaces.Named;
     return length(answer, problem.plans().size() > 1)
         + ": "
         + sum(answer)
@@ -46,34 +47,29 @@ public final class FitWords {
   private static String length(FitAnswer answer, boolean withPlan) {
     String wait =
         answer.plan().hasOpenWait()
-            ? " and a wait of " + PlaceWords.matras(Ratio.of(answer.waitMatras()))
+            ? " and a rest of " + LengthWords.matras(Ratio.of(answer.waitMatras()))
             : "";
-    return PlaceWords.matras(Ratio.of(answer.matras()))
+    return LengthWords.matras(Ratio.of(answer.matras()))
         + wait
         + (withPlan ? " in " + answer.plan() : "");
   }
 
   private static String places(FitAnswer answer) {
     Avartana avartana = answer.performance().composition().avartana();
-    int first = answer.performance().rounds().get(0).matrasPerBeat();
-    return ", from "
-        + PlaceWords.place(avartana, answer.start(), first)
-        + " to "
-        + PlaceWords.place(avartana, answer.eduppu(), last(answer));
+    return ", from " + avartana.say(answer.start()) + " to " + avartana.say(answer.eduppu());
   }
 
   private static String hard(FitAnswer answer) {
     Avartana avartana = answer.performance().composition().avartana();
     return answer.changesInsideABeat().stream()
-        .map(Entrance::round)
-        .map(r -> PlaceWords.place(avartana, r.startBeat(), r.matrasPerBeat()))
-        .map(place -> "; hard: the nadai changes inside a beat (" + place + ")")
-        .collect(Collectors.joining());
-  }
-
-  private static int last(FitAnswer answer) {
-    List<Span.Round> rounds = answer.performance().rounds();
-    return rounds.get(rounds.size() - 1).matrasPerBeat();
+            .map(Entrance::round)
+            .map(round -> avartana.say(round.startBeat()))
+            .map(place -> "; hard: the nadai changes inside a beat (" + place + ")")
+            .collect(Collectors.joining())
+        + answer.roundsOffTheClaps().stream()
+            .map(Entrance::round)
+            .map(r -> "; hardly playable: no matra of round " + r.number() + " meets a clap")
+            .collect(Collectors.joining());
   }
 
   private static String sum(FitAnswer answer) {
@@ -82,7 +78,7 @@ public final class FitWords {
         spans.stream()
             .map(span -> span instanceof Span.Pause ? "(" + said(span) + ")" : said(span))
             .collect(Collectors.joining(" + "));
-    String beats = PlaceWords.beats(answer.beats());
+    String beats = LengthWords.beats(answer.beats());
     return (spans.size() == 1 ? beats : terms + " = " + beats) + cycles(answer);
   }
 
@@ -93,53 +89,63 @@ public final class FitWords {
   /** The length in whole avartanas and the beats left over; nothing below one avartana. */
   private static String cycles(FitAnswer answer) {
     int cycle = answer.performance().composition().avartana().beats();
-    return PlaceWords.avartanas(answer.beats(), cycle).map(" = "::concat).orElse("");
+    return LengthWords.avartanas(answer.beats(), cycle).map(" = "::concat).orElse("");
   }
 
   /**
    * Why nothing in the asked ranges lands.
    *
    * @param problem a problem without an answer
-   * @return one or more sentences, one for each plan and wished landing, at most four
+   * @return one or more sentences, one for each plan, at most four
    */
   public static List<String> why(FitProblem problem) {
-    List<String> reasons = new ArrayList<>();
-    for (RoundPlan plan : problem.plans()) {
-      for (Ratio eduppu : problem.eduppus()) {
-        reasons.add(why(problem, plan, eduppu));
-      }
-    }
-    return reasons.stream().distinct().limit(MOST_REASONS).toList();
+    return problem.plans().stream()
+        .map(plan -> plan + ": " + why(problem, plan))
+        .limit(MOST_REASONS)
+        .toList();
   }
 
-  private static String why(FitProblem problem, RoundPlan plan, Ratio eduppu) {
-    Ratio start = problem.starts().get(0);
-    LandingGrid reach = LandingGrid.of(problem, plan, start, eduppu);
-    String place = PlaceWords.place(problem.avartana(), eduppu, 1);
-    String from = PlaceWords.place(problem.avartana(), start, 1);
-    if (problem.matras().isFixed() && !plan.hasOpenWait()) {
-      return plan
-          + ": "
-          + problem.matras().low()
-          + " matras from "
-          + from
-          + " do not end on "
-          + place
-          + ".";
+  private static String why(FitProblem problem, RoundPlan plan) {
+    String from =
+        problem.starts() instanceof AskedPlaces.Named
+            ? "from " + place(problem.starts(), problem, plan)
+            : "from no matra of the first round";
+    String to =
+        problem.eduppus() instanceof AskedPlaces.Named
+            ? place(problem.eduppus(), problem, plan)
+            : "a matra of a round or a quarter of a beat";
+    boolean fixed = problem.matras().isFixed();
+    String matras = LengthWords.matras(Ratio.of(problem.matras().low()));
+    if (fixed && !plan.hasOpenWait()) {
+      boolean open = !(problem.starts() instanceof AskedPlaces.Named);
+      return matras + " " + from + (open ? " end on " : " do not end on ") + to + ".";
     }
+    LandingGrid reach = LandingGrid.of(problem, plan);
     if (reach.isPossible()) {
-      return plan + ": possible, but not inside the lengths asked for.";
+      return "possible, but not inside the lengths asked for.";
     }
-    return plan
-        + ": impossible with whole matras. From "
-        + from
-        + " the end can only fall on "
-        + grid(reach.stepBeats())
+    return (fixed
+            ? "impossible with " + matras + ", however many whole matras the rest has"
+            : "impossible with whole matras")
+        + ". The end can only fall on "
+        + grid(reach, problem.eduppus().of(plan, problem.avartana()).get(0))
         + ", and "
-        + place
+        + to
         + " lies "
-        + PlaceWords.beats(reach.beyondStep())
+        + LengthWords.beats(reach.beyondStep())
         + " past one of these places.";
+  }
+
+  private static String place(AskedPlaces places, FitProblem problem, RoundPlan plan) {
+    Ratio place = places.of(plan, problem.avartana()).get(0);
+    return problem.avartana().say(place);
+  }
+
+  private static String grid(LandingGrid reach, Ratio eduppu) {
+    boolean onDivisions = eduppu.minus(reach.beyondStep()).dividedBy(reach.stepBeats()).isWhole();
+    return onDivisions
+        ? grid(reach.stepBeats())
+        : "places " + LengthWords.beats(reach.stepBeats()) + " apart";
   }
 
   private static String grid(Ratio step) {
@@ -155,7 +161,7 @@ public final class FitWords {
         default -> "parts of a beat as small as 1/" + step.den();
       };
     }
-    return "places " + PlaceWords.beats(step) + " apart";
+    return "places " + LengthWords.beats(step) + " apart";
   }
 
   /**
@@ -173,7 +179,7 @@ public final class FitWords {
           case LATER_EDUPPU -> "land a little later";
           case EDUPPU_TO_EDUPPU -> "start where it lands, eduppu to eduppu";
           case OTHER_START -> "another start";
-          case WAIT -> "a wait before the last round";
+          case WAIT -> "a rest before the last round";
           case LAST_NADAI -> "another last round";
         };
     return change + ": " + line(advice.answer());

@@ -1,5 +1,6 @@
 package org.matraloom.fit;
 
+import java.util.List;
 import org.matraloom.time.Ratio;
 
 /**
@@ -16,19 +17,25 @@ import org.matraloom.time.Ratio;
 public record LandingGrid(Ratio stepBeats, Ratio distanceBeats) {
 
   /**
-   * The grid of one plan.
+   * The grid of one plan. An open start or landing is taken from samam, and moves the end by its
+   * own parts of a beat.
    *
-   * @param problem gives the cycle and says whether length and wait are open; a length or wait that
-   *     is not open is taken as given
+   * @param problem gives the cycle, the places, and says whether length and wait are open; a length
+   *     or wait that is not open is taken as given
    * @param plan the rounds
-   * @param start where it starts, in beats after samam
-   * @param eduppu where it should land, in beats after samam
    * @return the grid
    */
-  public static LandingGrid of(FitProblem problem, RoundPlan plan, Ratio start, Ratio eduppu) {
+  public static LandingGrid of(FitProblem problem, RoundPlan plan) {
     Ratio cycle = Ratio.of(problem.avartana().beats());
+    List<Ratio> starts = problem.starts().of(plan, problem.avartana());
+    List<Ratio> eduppus = problem.eduppus().of(plan, problem.avartana());
     Ratio step = cycle;
-    Ratio distance = eduppu.minus(start).minus(plan.waitBeats());
+    Ratio distance = eduppus.get(0).minus(starts.get(0)).minus(plan.waitBeats());
+    for (List<Ratio> places : List.of(starts, eduppus)) {
+      for (Ratio place : places) {
+        step = commonMeasure(step, place.minus(places.get(0)).modulo(cycle));
+      }
+    }
     if (problem.matras().isFixed()) {
       distance = distance.minus(plan.beatsPerMatra().times(problem.matras().low()));
     } else {

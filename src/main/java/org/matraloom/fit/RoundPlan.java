@@ -3,6 +3,7 @@ package org.matraloom.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.matraloom.kanakku.LengthWords;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Step;
 import org.matraloom.time.Ratio;
@@ -37,8 +38,13 @@ public record RoundPlan(List<Part> parts) {
         check("kalam", kalam, Composition.HIGHEST_KALAM);
       }
 
-      Ratio matraBeats() {
-        return Ratio.of(1, (long) nadai * Composition.density(kalam));
+      /**
+       * The matras of a beat.
+       *
+       * @return nadai times the density of the kalam
+       */
+      public int matrasPerBeat() {
+        return nadai * Composition.density(kalam);
       }
     }
 
@@ -123,7 +129,9 @@ public record RoundPlan(List<Part> parts) {
    * @return beats, positive
    */
   public Ratio beatsPerMatra() {
-    return rounds().stream().map(Part.Round::matraBeats).reduce(Ratio.ZERO, Ratio::plus);
+    return rounds().stream()
+        .map(round -> Ratio.of(1, round.matrasPerBeat()))
+        .reduce(Ratio.ZERO, Ratio::plus);
   }
 
   /**
@@ -208,7 +216,7 @@ public record RoundPlan(List<Part> parts) {
   /**
    * Writes the plan as it is typed.
    *
-   * @return "4-4-5", "4-4-(?n5)-5" or "4k2-(1/2 beats)-3"
+   * @return "4-4-5", "4-4-(?n5)-5" or "4k2-(1/2 beat)-3"
    */
   @Override
   public String toString() {
@@ -219,7 +227,7 @@ public record RoundPlan(List<Part> parts) {
     if (part instanceof Part.Round round) {
       return round.nadai() + (round.kalam() == 1 ? "" : "k" + round.kalam());
     } else if (part instanceof Part.Wait wait) {
-      return "(" + wait.beats().toMixed() + " beats)";
+      return "(" + LengthWords.beats(wait.beats()) + ")";
     }
     return "(?n" + ((Part.OpenWait) part).nadai() + ")";
   }

@@ -92,7 +92,7 @@ public final class RoundPlanReader {
         return new RoundPlan.Part.OpenWait(nadai);
       }
       if (nadai < 1) {
-        throw new IllegalArgumentException("a wait is counted in nadai 1 to 9, given " + token);
+        throw new IllegalArgumentException("a rest is counted in nadai 1 to 9, given " + token);
       }
       return new RoundPlan.Part.Wait(Ratio.of(Integer.parseInt(wait.group(1)), nadai));
     }
@@ -109,8 +109,8 @@ public final class RoundPlanReader {
     throw new IllegalArgumentException(
         "\""
             + token
-            + "\" is not a round or a wait; a round is a nadai from 1 to "
+            + "\" is not a round or a rest; a round is a nadai from 1 to "
             + Composition.HIGHEST_NADAI
-            + " such as 4, 4k2, 5x2 or ?, a wait is (7), (16n5), (2 beats) or (?)");
+            + " such as 4, 4k2, 5x2 or ?, a rest is (7), (16n5), (2 beats) or (?)");
   }
 }

@@ -69,6 +69,11 @@ public final class ElementWords implements ElementVisitor<String> {
     return bar.endsAvartana() ? "||" : "|";
   }
 
+  @Override
+  public String breathWish(Element.BreathWish wish) {
+    return wish.asks() ? "'" : "'!";
+  }
+
   /**
    * Elements as they are written.
    *

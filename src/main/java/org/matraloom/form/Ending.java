@@ -22,9 +22,9 @@ public record Ending(Form form, List<Integer> statements, List<Integer> karvais,
     /** Equal statements, equal karvais. */
     EQUAL("equal"),
     /** Equal statements, the second karvai longer. */
-    GROWING_KARVAI("equal statements, growing karvai"),
+    GROWING_KARVAI("growing karvai"),
     /** Equal statements, the second karvai shorter. */
-    SHRINKING_KARVAI("equal statements, shrinking karvai"),
+    SHRINKING_KARVAI("shrinking karvai"),
     /** Each statement longer than the one before by the same amount, equal karvais. */
     GROWING("growing statements"),
     /** Each statement shorter than the one before by the same amount, equal karvais. */

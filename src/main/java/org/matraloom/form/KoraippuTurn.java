@@ -17,9 +17,14 @@ public record KoraippuTurn(int matras, int group) {
    *
    * @param matras the length of the first turn
    * @param group the length of a group, at least 1
-   * @return the turns, the longest first
+   * @return the turns, the longest first; none if no group goes into the first turn
+   * @throws IllegalArgumentException if a turn or a group has no matra
    */
   public static List<KoraippuTurn> halving(int matras, int group) {
+    if (matras < 1 || group < 1) {
+      throw new IllegalArgumentException(
+          "a turn and a group have at least 1 matra, given " + matras + " and " + group);
+    }
     List<KoraippuTurn> turns = new ArrayList<>();
     for (int turn = matras; turn >= group; turn /= 2) {
       turns.add(new KoraippuTurn(turn, group));

@@ -2,8 +2,11 @@ package org.matraloom.form;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Element;
 import org.matraloom.score.Length;
@@ -14,18 +17,42 @@ import org.matraloom.time.Ratio;
  * The parts of a phrase as they show in its text: lines, purvanga and uttaranga.
  *
  * <p>A named phrase, a repeat, a passage in brackets and a kanakku group are lines of their own;
- * words written side by side make a line up to the next karvai or silence. The uttaranga is the
- * threefold ending, if there is one: one statement three times with equal karvais, however it is
- * written. Korvai = purvanga, often of a yati shape, + uttaranga (Balaji, "Yatis as Purvanga of
- * Korvai").
+ * words written side by side make a line up to the next karvai or silence. A mora is one statement
+ * three times with equal karvais, however it is written; the uttaranga is the one that ends the
+ * phrase, if there is one. Moras inside a line are no parts. Korvai = purvanga, often of a yati
+ * shape, + uttaranga (Balaji, "Yatis as Purvanga of Korvai").
  *
  * @param phrase the name of the phrase
- * @param purvanga the lines before the uttaranga
- * @param uttaranga the lines of the threefold ending, possibly none
+ * @param parts lines and moras in order
+ * @param joints what ends with each of its sollus
  */
-public record Structure(String phrase, List<Line> purvanga, List<Line> uttaranga) {
+public record Structure(String phrase, List<Part> parts, Joints joints) {
 
   private static final int TIMES = 3;
+
+  /**
+   * Lines side by side, or a mora.
+   *
+   * @param mora what it is called; empty for plain lines
+   * @param written the statements of the mora; empty for plain lines
+   * @param ends whether it is a mora that ends the phrase
+   * @param lines its lines, at least one
+   */
+  public record Part(String mora, String written, boolean ends, List<Line> lines) {
+    /** Copies the list. */
+    public Part {
+      lines = List.copyOf(lines);
+    }
+
+    /**
+     * Whether it is a mora.
+     *
+     * @return false for plain lines
+     */
+    public boolean isMora() {
+      return !mora.isEmpty();
+    }
+  }
 
   /**
    * One line.
@@ -34,8 +61,9 @@ public record Structure(String phrase, List<Line> purvanga, List<Line> uttaranga
    * @param times how often it is said
    * @param matrasEach its length each time; a passage with a nadai of its own is counted in the
    *     nadai of the round
+   * @param end the sollu of the phrase after its last one, counted from 0
    */
-  public record Line(String text, int times, Ratio matrasEach) {
+  public record Line(String text, int times, Ratio matrasEach, int end) {
     /**
      * The length of all times together.
      *
@@ -46,10 +74,9 @@ public record Structure(String phrase, List<Line> purvanga, List<Line> uttaranga
     }
   }
 
-  /** Copies the lists. */
+  /** Copies the list. */
   public Structure {
-    purvanga = List.copyOf(purvanga);
-    uttaranga = List.copyOf(uttaranga);
+    parts = List.copyOf(parts);
   }
 
   /**
@@ -61,140 +88,153 @@ public record Structure(String phrase, List<Line> purvanga, List<Line> uttaranga
    * @return its parts
    */
   public static Structure of(Composition composition, String phrase, int nadai) {
-    List<List<Element>> lines = lines(unwrapped(composition, phrase));
-    int ending = lines.size() - endingLines(composition, lines);
-    List<Line> all = lines.stream().map(line -> line(composition, line, nadai)).toList();
-    return new Structure(phrase, all.subList(0, ending), all.subList(ending, all.size()));
+    Joints joints = Joints.of(composition, phrase, nadai);
+    List<Line> lines = new ArrayList<>();
+    int sollus = 0;
+    List<List<Element>> written = PhraseLines.named(composition, phrase);
+    for (List<Element> line : written) {
+      Length length = Length.of(new Sequence(line), composition.phrases());
+      Ratio matras = length.beats(nadai, 1).times(nadai);
+      int times =
+          line.get(0) instanceof Element.Repeat repeat && line.size() == 1 ? repeat.times() : 1;
+      sollus += Math.toIntExact(length.sollus());
+      lines.add(new Line(ElementWords.of(line), times, matras.dividedBy(times), sollus));
+    }
+    return new Structure(phrase, parts(lines, written, joints, composition), joints);
+  }
+
+  private static List<Part> parts(
+      List<Line> lines, List<List<Element>> written, Joints joints, Composition composition) {
+    List<Part> parts = new ArrayList<>();
+    List<Line> plain = new ArrayList<>();
+    int at = 0;
+    while (at < lines.size()) {
+      LineMora found = LineMora.at(lines, written, at, joints, composition);
+      if (found.lines() == 0) {
+        plain.add(lines.get(at));
+        at++;
+      } else {
+        addPlain(plain, parts);
+        int end = at + found.lines();
+        List<Line> these = lines.subList(at, end);
+        parts.add(new Part(found.name(), found.written(), end == lines.size(), these));
+        at = end;
+      }
+    }
+    addPlain(plain, parts);
+    return parts;
+  }
+
+  private static void addPlain(List<Line> plain, List<Part> parts) {
+    if (!plain.isEmpty()) {
+      parts.add(new Part("", "", false, plain));
+      plain.clear();
+    }
   }
 
   /**
-   * The shape of the purvanga.
+   * What ends with a line.
+   *
+   * @param line a line of this phrase
+   * @return the joint; empty if the phrase goes on, or ends there
+   */
+  public Optional<Joint> jointAfter(Line line) {
+    return line.end() == 0 || line.end() == joints.sollus()
+        ? Optional.empty()
+        : Optional.of(joints.after(line.end() - 1)).filter(joint -> joint != Joint.INSIDE);
+  }
+
+  /**
+   * The joints at which no line ends.
+   *
+   * @return the sollus before them, counted from 0
+   */
+  public List<Integer> jointsInsideLines() {
+    Set<Integer> ends = new HashSet<>();
+    parts.forEach(part -> part.lines().forEach(line -> ends.add(line.end())));
+    return IntStream.range(0, joints.sollus())
+        .filter(sollu -> joints.after(sollu) != Joint.INSIDE && !ends.contains(sollu + 1))
+        .boxed()
+        .toList();
+  }
+
+  /**
+   * The moras that lie inside plain lines.
+   *
+   * @return in order, those that hold others before these
+   */
+  public List<Mora> morasInsideLines() {
+    List<Mora> inside = new ArrayList<>();
+    int start = 0;
+    for (Part part : parts) {
+      for (Line line : part.lines()) {
+        int from = start;
+        joints.moras().stream()
+            .filter(mora -> !part.isMora() && mora.start() >= from && mora.end() <= line.end())
+            .forEach(inside::add);
+        start = line.end();
+      }
+    }
+    return inside;
+  }
+
+  /**
+   * What comes before the uttaranga.
+   *
+   * @return lines and moras, possibly none
+   */
+  public List<Part> purvanga() {
+    return parts.stream().filter(part -> !part.ends()).toList();
+  }
+
+  /**
+   * The mora that ends the phrase.
+   *
+   * @return the mora; empty if the phrase ends otherwise
+   */
+  public Optional<Part> uttaranga() {
+    return parts.stream().filter(Part::ends).findFirst();
+  }
+
+  /**
+   * The shape of the plain lines of the purvanga; a mora in the middle has no part in it.
    *
    * @return its yati
    */
   public Yati yati() {
-    return Yati.of(lengths(purvanga));
+    return Yati.of(lengths());
   }
 
   /**
-   * The steps between the lines of the purvanga.
+   * The steps between the plain lines of the purvanga.
    *
    * @return the steps
    */
   public YatiSteps steps() {
-    return YatiSteps.of(lengths(purvanga));
+    return YatiSteps.of(lengths());
   }
 
   /**
-   * The length of some lines together.
+   * The length of some parts together.
    *
-   * @param lines lines of this phrase
+   * @param parts parts of this phrase
    * @return matras
    */
-  public static Ratio matras(List<Line> lines) {
-    return lines.stream().map(Line::matras).reduce(Ratio.ZERO, Ratio::plus);
+  public static Ratio matras(List<Part> parts) {
+    return parts.stream()
+        .flatMap(part -> part.lines().stream())
+        .map(Line::matras)
+        .reduce(Ratio.ZERO, Ratio::plus);
   }
 
   /** The lengths for a shape; more than three equal neighbours say no more than three. */
-  private static List<Ratio> lengths(List<Line> lines) {
+  private List<Ratio> lengths() {
     List<Ratio> lengths = new ArrayList<>();
-    for (Line line : lines) {
-      lengths.addAll(Collections.nCopies(Math.min(line.times(), TIMES), line.matrasEach()));
+    for (Part part : purvanga()) {
+      for (Line line : part.isMora() ? List.<Line>of() : part.lines()) {
+        lengths.addAll(Collections.nCopies(Math.min(line.times(), TIMES), line.matrasEach()));
+      }
     }
     return lengths;
-  }
-
-  private static Line line(Composition composition, List<Element> line, int nadai) {
-    Length length = Length.of(new Sequence(line), composition.phrases());
-    Ratio matras = length.beats(nadai, 1).times(nadai);
-    int times =
-        line.get(0) instanceof Element.Repeat repeat && line.size() == 1 ? repeat.times() : 1;
-    return new Line(ElementWords.of(line), times, matras.dividedBy(times));
-  }
-
-  private static List<Element> unwrapped(Composition composition, String phrase) {
-    List<Element> body = composition.phrases().get(phrase).elements();
-    while (body.size() == 1) {
-      if (body.get(0) instanceof Element.Reference reference) {
-        body = composition.phrases().get(reference.name()).elements();
-      } else if (body.get(0) instanceof Element.Repeat repeat && repeat.times() == 1) {
-        body = repeat.body().elements();
-      } else {
-        break;
-      }
-    }
-    return body;
-  }
-
-  private static List<List<Element>> lines(List<Element> body) {
-    List<List<Element>> lines = new ArrayList<>();
-    List<Element> open = new ArrayList<>();
-    boolean quiet = false;
-    for (Element element : body) {
-      boolean isQuiet = element instanceof Element.Karvai || element instanceof Element.Silence;
-      if (element instanceof Element.Bar) {
-        continue;
-      }
-      boolean word = element instanceof Element.Word;
-      if (!isQuiet && (quiet || !word) && !open.isEmpty()) {
-        lines.add(List.copyOf(open));
-        open.clear();
-      }
-      open.add(element);
-      quiet = isQuiet || !word;
-    }
-    if (!open.isEmpty()) {
-      lines.add(List.copyOf(open));
-    }
-    return lines;
-  }
-
-  /** How many lines at the end belong to a threefold ending: 0, 1 or 3. */
-  private static int endingLines(Composition composition, List<List<Element>> lines) {
-    if (lines.isEmpty()) {
-      return 0;
-    }
-    List<Element> last = lines.get(lines.size() - 1);
-    if (last.size() == 1 && saysThreeTimes(composition, last.get(0))) {
-      return 1;
-    }
-    if (lines.size() < TIMES) {
-      return 0;
-    }
-    List<Element> tail = new ArrayList<>();
-    lines.subList(lines.size() - TIMES, lines.size()).forEach(tail::addAll);
-    int before = lines.size() - TIMES - 1;
-    boolean oftener = before >= 0 && lines.get(before).equals(lines.get(before + 1));
-    return !oftener && isThreefold(tail) ? TIMES : 0;
-  }
-
-  private static boolean saysThreeTimes(Composition composition, Element element) {
-    if (element instanceof Element.Repeat repeat) {
-      return repeat.times() == TIMES;
-    }
-    if (element instanceof Element.Reference reference) {
-      List<Element> body = unwrapped(composition, reference.name());
-      return isThreefold(body) || body.size() == 1 && saysThreeTimes(composition, body.get(0));
-    }
-    return false;
-  }
-
-  private static boolean isThreefold(List<Element> elements) {
-    List<Element> said = elements.stream().filter(e -> !(e instanceof Element.Bar)).toList();
-    Optional<Threefold> ending = Threefold.ending(said);
-    return ending.isPresent() && ending.get().from() == 0 || isGraded(said);
-  }
-
-  /** Three kanakku groups that grow or shrink by equal steps, with equal karvais. */
-  private static boolean isGraded(List<Element> said) {
-    if (said.size() != TIMES || !said.stream().allMatch(Element.Group.class::isInstance)) {
-      return false;
-    }
-    List<Element.Group> groups = said.stream().map(Element.Group.class::cast).toList();
-    int step = groups.get(1).size() - groups.get(0).size();
-    return groups.get(0).karvai() > 0
-        && groups.get(0).karvai() == groups.get(1).karvai()
-        && groups.get(2).karvai() == 0
-        && groups.get(2).size() - groups.get(1).size() == step;
   }
 }

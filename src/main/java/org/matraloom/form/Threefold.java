@@ -31,11 +31,47 @@ public record Threefold(int from, Element statement, int karvai, int lastKarvai,
         int to = from + found.get().elements();
         boolean ends =
             body.subList(to, body.size()).stream()
-                .allMatch(rest -> isKarvai(rest) || rest instanceof Element.Bar);
+                .allMatch(rest -> isKarvai(rest) || rest instanceof Element.Timeless);
         return ends ? found : Optional.empty();
       }
     }
     return Optional.empty();
+  }
+
+  /**
+   * Whether a change of some elements alone would spoil a form: one of three equal statements with
+   * equal karvais, or of three groups that grow or shrink around equal karvais.
+   *
+   * @param body the elements of the phrase
+   * @param from the first element that is changed
+   * @param to the element after the last one that is changed
+   * @return true if such a form holds one of these elements
+   */
+  public static boolean isSpoiled(List<Element> body, int from, int to) {
+    for (int first = 0; first + TIMES <= body.size(); first++) {
+      int equal = at(body, first).filter(f -> f.isForm(body)).map(Threefold::elements).orElse(0);
+      int end = Math.max(equal, graded(body, first));
+      if (first < to && from < first + end) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Without karvai between them three are a form only where there are no more than three. */
+  private boolean isForm(List<Element> body) {
+    boolean before = from > 0 && bare(body.get(from - 1)).equals(statement);
+    int end = from + elements;
+    boolean after = end < body.size() && bare(body.get(end)).equals(statement);
+    return karvai > 0 || !before && !after;
+  }
+
+  /** How many elements three groups with equal karvais, whatever their sizes, take up. */
+  private static int graded(List<Element> body, int from) {
+    boolean groups =
+        body.subList(from, from + TIMES).stream().allMatch(Element.Group.class::isInstance);
+    int karvai = ownKarvai(body.get(from));
+    return groups && karvai > 0 && ownKarvai(body.get(from + 1)) == karvai ? TIMES : 0;
   }
 
   private static Optional<Threefold> at(List<Element> body, int from) {
@@ -48,13 +84,13 @@ public record Threefold(int from, Element statement, int karvai, int lastKarvai,
       }
       int karvai = ownKarvai(body.get(at));
       at++;
-      while (time < TIMES && at < body.size() && isKarvai(body.get(at))) {
-        karvai += ((Element.Karvai) body.get(at)).matras();
+      while (time < TIMES && at < body.size() && isInGap(body.get(at))) {
+        karvai += body.get(at) instanceof Element.Karvai rings ? rings.matras() : 0;
         at++;
       }
       karvais.add(karvai);
     }
-    return karvais.get(0).equals(karvais.get(1)) && !(statement instanceof Element.Bar)
+    return karvais.get(0).equals(karvais.get(1)) && !(statement instanceof Element.Timeless)
         ? Optional.of(new Threefold(from, statement, karvais.get(0), karvais.get(2), at - from))
         : Optional.empty();
   }
@@ -120,6 +156,10 @@ public record Threefold(int from, Element statement, int karvai, int lastKarvai,
 
   private static boolean isKarvai(Element element) {
     return element instanceof Element.Karvai;
+  }
+
+  private static boolean isInGap(Element element) {
+    return isKarvai(element) || element instanceof Element.BreathWish;
   }
 
   private static int ownKarvai(Element element) {

@@ -28,7 +28,7 @@ public enum Yati {
   /** Irregular: three lengths or more in none of the other orders. */
   VISHAMA("irregular"),
   /** No shape: fewer than three lines, or only two lengths side by side. */
-  NONE("too few different lines for a shape");
+  NONE("too few different lines");
 
   /** The fewest lines that make a shape. */
   public static final int FEWEST_LINES = 3;

@@ -2,7 +2,9 @@ package org.matraloom.form;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /** Proposes lines of a wished shape that come to a wished total. */
@@ -17,17 +19,19 @@ public final class YatiProposals {
   private YatiProposals() {}
 
   /**
-   * Lines of a shape, growing and shrinking by equal steps; an irregular shape goes up and down,
-   * and its longest line takes what is left over.
+   * Lines of a shape. First those that grow and shrink by equal steps, the smallest step first,
+   * then those with unequal steps, the most even first: every list in which no two neighbours are
+   * equal is among them. An irregular shape goes up and down, and its longest line takes what is
+   * left over.
    *
    * @param shape the wished yati
    * @param total the matras of all lines together, at most {@value #LONGEST}
    * @param lines how many lines, 3 to {@value #MOST_LINES}
-   * @return every proposal with whole matras, the smallest step first; each has the shape and the
-   *     total
+   * @param most how many proposals to make at most
+   * @return proposals with whole matras; each has the shape and the total
    * @throws IllegalArgumentException if a number is out of range
    */
-  public static List<List<Integer>> lines(Yati shape, int total, int lines) {
+  public static List<List<Integer>> lines(Yati shape, int total, int lines, int most) {
     if (lines < Yati.FEWEST_LINES || lines > MOST_LINES || total < 1 || total > LONGEST) {
       throw new IllegalArgumentException(
           "a shape has 3 to "
@@ -40,6 +44,12 @@ public final class YatiProposals {
               + total
               + " matras");
     }
+    Set<List<Integer>> proposals = new LinkedHashSet<>(equalSteps(shape, total, lines));
+    UnequalSteps.add(shape, total, lines, most, proposals);
+    return proposals.stream().limit(most).toList();
+  }
+
+  private static List<List<Integer>> equalSteps(Yati shape, int total, int lines) {
     List<List<Integer>> proposals = new ArrayList<>();
     for (int step = 0; step < total; step++) {
       List<Integer> shifts = shifts(shape, lines, step);

@@ -7,9 +7,11 @@ import java.util.stream.Collectors;
 import org.matraloom.time.Ratio;
 
 /**
- * By how much each line differs from the one before.
+ * By how much each line differs from the one before. A line repeated at once counts as one line, as
+ * it does for the shape.
  *
- * @param steps one fewer than there are lines; positive where the lines grow
+ * @param steps at least one fewer than there are lines, none of them nought; positive where the
+ *     lines grow
  */
 public record YatiSteps(List<Ratio> steps) {
 
@@ -27,7 +29,10 @@ public record YatiSteps(List<Ratio> steps) {
   public static YatiSteps of(List<Ratio> lines) {
     List<Ratio> steps = new ArrayList<>();
     for (int i = 1; i < lines.size(); i++) {
-      steps.add(lines.get(i).minus(lines.get(i - 1)));
+      Ratio step = lines.get(i).minus(lines.get(i - 1));
+      if (step.signum() != 0) {
+        steps.add(step);
+      }
     }
     return new YatiSteps(steps);
   }
@@ -47,7 +52,7 @@ public record YatiSteps(List<Ratio> steps) {
    * @return "no step", "equal steps of 7", or "steps +2, +3, -1"
    */
   public String inWords() {
-    if (steps.stream().allMatch(step -> step.signum() == 0)) {
+    if (steps.isEmpty()) {
       return "no step";
     }
     if (areEqual()) {

@@ -19,6 +19,15 @@ public record Entrance(
     Span.Round round, boolean insideBeat, boolean insideAvartana, boolean changesNadai) {
 
   /**
+   * Whether some matra of the round can fall together with a clap.
+   *
+   * @return true if the beats lie on its matras
+   */
+  public boolean meetsClaps() {
+    return round.startBeat().times(round.matrasPerBeat()).isWhole();
+  }
+
+  /**
    * The entrances of all rounds.
    *
    * @param performance what is performed

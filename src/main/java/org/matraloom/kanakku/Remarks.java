@@ -1,6 +1,7 @@
 package org.matraloom.kanakku;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -39,7 +40,10 @@ public final class Remarks {
         .map(entrance -> onEntrance(entrance, avartana))
         .forEach(remarks::add);
     lateStroke(performance).ifPresent(remarks::add);
-    SpeechRate.of(performance).forEach(rate -> addRate(rate, remarks));
+    SpeechRate.of(performance).stream()
+        .filter(Remarks::isHard)
+        .map(Remarks::onRate)
+        .forEach(remarks::add);
     FalseClaim.in(performance).forEach(claim -> remarks.add(onClaim(claim, avartana)));
     return List.copyOf(remarks);
   }
@@ -84,19 +88,37 @@ public final class Remarks {
         : change + " inside an avartana, on " + where;
   }
 
-  private static void addRate(SpeechRate rate, List<String> remarks) {
+  /**
+   * What is to be said of the fastest passage of several performances.
+   *
+   * @param performances what is performed, at its tempo
+   * @param perSecond the rate, in sollus a second, from which on it is worth a word
+   * @return a sentence without a full stop; none if nothing is faster than that
+   */
+  public static Optional<String> onFastest(List<Performance> performances, double perSecond) {
+    return performances.stream()
+        .flatMap(performance -> SpeechRate.of(performance).stream())
+        .max(Comparator.comparingDouble(SpeechRate::fastestPerSecond))
+        .filter(rate -> rate.fastestPerSecond() > perSecond)
+        .map(Remarks::onRate);
+  }
+
+  private static boolean isHard(SpeechRate rate) {
+    return rate.fastestPerSecond() > SpeechRate.HARD_PER_SECOND;
+  }
+
+  private static String onRate(SpeechRate rate) {
     double fastest = rate.fastestPerSecond();
-    if (fastest > SpeechRate.HARD_PER_SECOND) {
-      String verdict =
-          fastest > SpeechRate.VERY_HARD_PER_SECOND ? "very hard to say" : "hard to say";
-      remarks.add(
-          String.format(
-              Locale.ROOT,
-              "%s: up to %.1f sollus a second where a beat holds %d matras",
-              verdict,
-              fastest,
-              rate.matrasPerBeat()));
-    }
+    String verdict =
+        fastest > SpeechRate.IMPOSSIBLE_PER_SECOND
+            ? "impossible to say"
+            : fastest > SpeechRate.VERY_HARD_PER_SECOND ? "very hard to say" : "hard to say";
+    return String.format(
+        Locale.ROOT,
+        "%s: up to %.1f sollus a second where a beat holds %d matras",
+        verdict,
+        fastest,
+        rate.matrasPerBeat());
   }
 
   private static String onClaim(FalseClaim claim, Avartana avartana) {
@@ -115,7 +137,7 @@ public final class Remarks {
         + " ends here, but this is "
         + avartana.say(claim.atBeat())
         + ", "
-        + PlaceWords.beats(miss.signum() < 0 ? miss.negate() : miss)
+        + LengthWords.beats(miss.signum() < 0 ? miss.negate() : miss)
         + " "
         + side
         + " the end of one";

@@ -1,13 +1,13 @@
 package org.matraloom.kanakku;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
-import org.matraloom.score.Spoken;
 import org.matraloom.time.Ratio;
 
 /**
@@ -18,7 +18,7 @@ import org.matraloom.time.Ratio;
  * is the limit of hearing single events in a grid (Repp 2006, Advances in Cognitive Psychology
  * 2:163).
  *
- * @param matrasPerBeat matras a beat, kalam included
+ * @param matrasPerBeat matras a beat, kalam and braces such as {5: ...} included
  * @param matrasPerSecond the plain rate: one sollu a matra
  * @param fastestPerSecond the rate of the quickest own parts of sollus, double speed included
  */
@@ -26,6 +26,12 @@ public record SpeechRate(int matrasPerBeat, double matrasPerSecond, double faste
 
   /** Above this rate, in sollus a second, a passage is called hard to say. */
   public static final double HARD_PER_SECOND = 8;
+
+  /**
+   * Above this rate, in sollus a second, nothing is said any more: twice the rate that is hard
+   * already. A starting value without a source.
+   */
+  public static final double IMPOSSIBLE_PER_SECOND = 16;
 
   /** Above this rate, in sollus a second, only trained alternation of the tongue keeps up. */
   public static final double VERY_HARD_PER_SECOND = 12;
@@ -40,14 +46,13 @@ public record SpeechRate(int matrasPerBeat, double matrasPerSecond, double faste
    */
   public static List<SpeechRate> of(Performance performance) {
     Ratio beatsPerSecond = performance.composition().tempo().beatsIn(Ratio.ONE);
-    Map<Kind, Ratio> known = new HashMap<>();
+    Set<Kind> known = new HashSet<>();
     Map<Integer, Ratio> shortest = new LinkedHashMap<>();
     for (Span.Round round : performance.rounds()) {
-      Ratio beats =
-          known.computeIfAbsent(
-              new Kind(round.phrase(), round.nadai(), round.kalam()),
-              kind -> shortestSollu(round, performance));
-      shortest.merge(round.matrasPerBeat(), beats, (a, b) -> a.compareTo(b) < 0 ? a : b);
+      if (known.add(new Kind(round.phrase(), round.nadai(), round.kalam()))) {
+        shortestSollus(round, performance)
+            .forEach((density, beats) -> shortest.merge(density, beats, Ratio::min));
+      }
     }
     List<SpeechRate> rates = new ArrayList<>();
     shortest.forEach(
@@ -60,11 +65,16 @@ public record SpeechRate(int matrasPerBeat, double matrasPerSecond, double faste
     return List.copyOf(rates);
   }
 
-  private static Ratio shortestSollu(Span.Round round, Performance performance) {
-    return performance
+  /** For each number of matras a beat the shortest own part; a silent round keeps its own. */
+  private static Map<Integer, Ratio> shortestSollus(Span.Round round, Performance performance) {
+    Map<Integer, Ratio> shortest = new LinkedHashMap<>();
+    performance
         .onlyRounds(round.number(), round.number())
         .spoken()
-        .map(Spoken::ownBeats)
-        .reduce(round.beats(), Ratio::min);
+        .forEach(said -> shortest.merge(said.matrasPerBeat(), said.ownBeats(), Ratio::min));
+    if (shortest.isEmpty()) {
+      shortest.put(round.matrasPerBeat(), round.beats());
+    }
+    return shortest;
   }
 }

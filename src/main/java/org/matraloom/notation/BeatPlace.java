@@ -7,15 +7,15 @@ import org.matraloom.score.Avartana;
 import org.matraloom.time.Ratio;
 
 /**
- * Reads a place in the cycle: {@code sam}, {@code beat 5}, {@code beat 4 1/5}, {@code +1/2}, {@code
- * -1/4}.
+ * Reads a place in the cycle: {@code samam}, {@code beat 5}, {@code beat 4 1/5}, {@code +1/2},
+ * {@code -1/4}.
  *
  * <p>A beat is a counted beat, the first being samam. A place with a sign is counted in aksharas
  * from samam; matras to it are aksharas times gati times kalai.
  */
 final class BeatPlace {
 
-  private static final String EXPECTED = "a place is sam, beat 5, beat 4 1/5, +1/2 or -1/4";
+  private static final String EXPECTED = "a place is samam, beat 5, beat 4 1/5, +1/2 or -1/4";
 
   private BeatPlace() {}
 
@@ -50,7 +50,7 @@ final class BeatPlace {
             + " to count from 1, +"
             + first.brief()
             + " to count from samam"
-        : MeantWord.of(first.text(), List.of("sam", "samam", "beat"))
+        : MeantWord.of(first.text(), List.of("samam", "beat"))
             .map(near -> "the nearest is " + near)
             .orElse("a phrase that begins half a beat after samam starts at +1/2");
   }

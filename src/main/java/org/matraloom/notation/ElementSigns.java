@@ -59,4 +59,9 @@ final class ElementSigns implements ElementVisitor<String> {
   public String bar(Element.Bar bar) {
     return bar.endsAvartana() ? "||" : "|";
   }
+
+  @Override
+  public String breathWish(Element.BreathWish wish) {
+    return wish.asks() ? "'" : "'!";
+  }
 }

@@ -29,6 +29,7 @@ final class Headers {
           "title", "tala", "kalai", "tempo", "start", "eduppu", "stroke", "after", "words",
           "fingers");
 
+  private static final List<String> PLACES = List.of("start", "eduppu");
   private static final int LONGEST_TITLE = 200;
 
   /** The tempo of a score that names none. */
@@ -193,7 +194,9 @@ final class Headers {
       problems.error(
           cursor.peek(),
           "expected the end of the line after the " + keyword + ", found " + cursor.peek().said(),
-          "a note begins with #");
+          PLACES.contains(keyword) && cursor.peek().is(TokenKind.COMMA)
+              ? "a place inside a beat is a fraction: beat 4 1/2 is its 3rd matra of four"
+              : "a note begins with #");
     }
     return value;
   }

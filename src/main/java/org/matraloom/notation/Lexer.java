@@ -6,7 +6,7 @@ import java.util.List;
 /** Cuts one line into tokens; what follows a {@code #} is a note and left out. */
 final class Lexer {
 
-  private static final String MARKS = ",;.|()[]{}:*=+-/\u00d7";
+  private static final String MARKS = ",;.|()[]{}:*=+-/\u00d7'\u2018\u2019!";
   private static final Token.TokenKind[] KINDS = {
     Token.TokenKind.COMMA,
     Token.TokenKind.SEMICOLON,
@@ -24,7 +24,11 @@ final class Lexer {
     Token.TokenKind.PLUS,
     Token.TokenKind.DASH,
     Token.TokenKind.SLASH,
-    Token.TokenKind.TIMES
+    Token.TokenKind.TIMES,
+    Token.TokenKind.BREATH,
+    Token.TokenKind.BREATH,
+    Token.TokenKind.BREATH,
+    Token.TokenKind.BANG
   };
   private static final String INVISIBLE = "\u200b\u200e\u200f\u2060\ufeff\u00a0\u202f\u2007";
   private static final String DASHES = "\u2010\u2011\u2012\u2013\u2014\u2212";

@@ -3,18 +3,24 @@ package org.matraloom.notation;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.matraloom.score.Place;
 import org.matraloom.time.Ratio;
 
 /**
  * A sum as it stands on paper: {@code 14 + 5(2)5(2)5 in 32, start one late}.
  *
+ * @param typed the whole of it on one line
  * @param terms what is added
  * @param claim what the writer says the terms come to, after =
  * @param whole the matras in which it lies, after "in"
  * @param start where it starts, after "start"
  */
 public record PaperSum(
-    String terms, Optional<Integer> claim, Optional<Integer> whole, Optional<String> start) {
+    String typed,
+    String terms,
+    Optional<Integer> claim,
+    Optional<Integer> whole,
+    Optional<String> start) {
 
   private static final Pattern FORM =
       Pattern.compile(
@@ -28,15 +34,35 @@ public record PaperSum(
    * @return the sum
    */
   public static PaperSum of(String typed) {
-    Matcher form = FORM.matcher(typed.replaceAll("[\\r\\n#]", " ").strip());
+    String line = typed.replaceAll("[\\r\\n#]", " ").strip();
+    Matcher form = FORM.matcher(line);
     if (!form.matches()) {
-      return new PaperSum(typed, Optional.empty(), Optional.empty(), Optional.empty());
+      return new PaperSum(line, line, Optional.empty(), Optional.empty(), Optional.empty());
     }
     return new PaperSum(
-        form.group(1).replace('+', ' ').strip(),
+        line,
+        form.group(1).replace('+', ' '),
         Optional.ofNullable(form.group(2)).map(Integer::valueOf),
         Optional.ofNullable(form.group(3)).map(Integer::valueOf),
         Optional.ofNullable(form.group(4)));
+  }
+
+  /**
+   * Problems in a score that was made of the terms, told of the sum as it was typed.
+   *
+   * @param problem a problem in a line of the score that ends in the terms
+   * @param before how many characters stand before the terms in that line
+   * @return the same problem in the typed line
+   */
+  public Problem asTyped(Problem problem, int before) {
+    return new Problem(
+        problem.severity(),
+        "the sum",
+        new Place(0, Math.max(1, problem.place().column() - before)),
+        problem.width(),
+        typed,
+        problem.message(),
+        problem.help());
   }
 
   /**

@@ -118,6 +118,9 @@ final class PhraseEditor {
       boolean karvai = is(tokens, end, TokenKind.ROUND_OPEN) && tokens.get(end).tight();
       return end + (karvai ? 3 : 0);
     }
+    if (first.is(TokenKind.BREATH)) {
+      return end + (is(tokens, end, TokenKind.BANG) ? 1 : 0);
+    }
     if (CLOSERS.containsKey(first.kind())) {
       int depth = 1;
       while (depth > 0) {

@@ -18,9 +18,7 @@ final class PhraseMistakes {
           "\u00b7", "write . for a silent matra",
           "\u2022", "write . for a silent matra",
           "\u00bd", "write [ ] for half matras",
-          "'", "write - to split a word, as in tan-gu",
-          "\u2019", "write - to split a word, as in tan-gu",
-          "!", "a phrase takes no accents; take it out");
+          "!", "'! forbids a breath; a phrase takes no accents");
 
   private static final String LOW_LINE = "_";
 
@@ -60,7 +58,7 @@ final class PhraseMistakes {
                   Optional.of(
                       MEANT.getOrDefault(
                           token.text(),
-                          "a phrase takes sollus, numbers, names and , ; . [ ] ( ) xN {5: } | ||")));
+                          "a phrase takes sollus, numbers, names and , ; . ' [ ] ( ) xN {5: } | ||")));
     }
   }
 
@@ -80,6 +78,30 @@ final class PhraseMistakes {
         token.said() + " is taken as a matra in which the sound before rings on",
         "write , for that, . for a silent matra, or only a space between phrases");
     return true;
+  }
+
+  /** A wish about breath where nothing has been said yet. */
+  static void wishBeforeWords(Token token, Problems problems) {
+    problems.error(
+        token,
+        token.said() + " speaks of the sollu before it, and there is none",
+        "write it after the sollu, or its karvai, that is followed by the breath");
+  }
+
+  /** A word that follows the sign of a breath without a space. */
+  static void apostrophe(Token sign, Token word, Problems problems) {
+    problems.error(
+        sign,
+        "expected a space between " + sign.said() + " and " + word.said(),
+        "ta' ki asks for a breath after ta; to split a word write -, as in ta-ki");
+  }
+
+  /** Two wishes about one place. */
+  static void twoWishes(Token token, Problems problems) {
+    problems.error(
+        token,
+        "a place bears one breath mark",
+        "' asks for a breath there, '! forbids one; take one of them out");
   }
 
   /** A word that the lexicon cannot split. */

@@ -85,6 +85,7 @@ final class PhraseParser {
     if (token.tight() && touches(before.kind(), token.kind())) {
       PhraseMistakes.touching(token, problems);
     }
+    BreathMarks.checkSpace(before, token, problems);
     switch (token.kind()) {
       case WORD -> words.parse(token, elements).ifPresent(elements::add);
       case NAME -> reference(token, cursor, elements);
@@ -94,6 +95,7 @@ final class PhraseParser {
       case DOT -> elements.add(new Element.Silence());
       case BAR, SLASH -> elements.add(new Element.Bar(false, token.place()));
       case DOUBLE_BAR -> elements.add(new Element.Bar(true, token.place()));
+      case BREATH -> BreathMarks.read(token, cursor, elements, problems);
       case ROUND_OPEN -> round(token, cursor, elements);
       case SQUARE_OPEN -> square(token, cursor, elements);
       case CURLY_OPEN -> curly(token, cursor, elements);
@@ -229,8 +231,8 @@ final class PhraseParser {
         other, opener.said() + " is closed by " + other.said(), "write " + sign + " here");
   }
 
-  private static boolean saysNothing(Sequence sequence) {
-    return sequence.elements().stream().allMatch(Element.Bar.class::isInstance);
+  static boolean saysNothing(Sequence sequence) {
+    return sequence.elements().stream().allMatch(Element.Timeless.class::isInstance);
   }
 
   /** Passes over everything up to the bracket that closes the one just taken. */

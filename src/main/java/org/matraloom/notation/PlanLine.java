@@ -36,7 +36,7 @@ final class PlanLine implements StepVisitor<String> {
   @Override
   public String until(Step.Until until) {
     return until.place().signum() == 0
-        ? "until sam"
+        ? "until samam"
         : "until beat " + until.place().plus(Ratio.ONE).toMixed();
   }
 }

@@ -10,7 +10,8 @@ import org.matraloom.score.Place;
  *
  * @param severity whether the score can be used all the same
  * @param file the name of the file, as given
- * @param place where it is
+ * @param place where it is; {@link #WHOLE_FILE} if the file as a whole is meant, line 0 if the text
+ *     is a single line that was typed
  * @param width how many characters are meant, as a reader counts them; 0 if the file as a whole is
  * @param sourceLine the line as written; empty if the file as a whole is meant
  * @param message what was found and what was expected
@@ -33,6 +34,9 @@ public record Problem(
     WARNING
   }
 
+  /** No place: the file as a whole is meant. */
+  public static final Place WHOLE_FILE = new Place(0, 0);
+
   private static final int WIDEST = 120;
   private static final int BEFORE_CARET = 60;
   private static final String CUT = "...";
@@ -47,7 +51,10 @@ public record Problem(
    */
   public String format() {
     StringBuilder text = new StringBuilder();
-    text.append(file).append(':').append(place.line()).append(':').append(place.column());
+    text.append(file);
+    if (place.line() > 0) {
+      text.append(':').append(place.line()).append(':').append(place.column());
+    }
     text.append(": ").append(severity.name().toLowerCase(Locale.ROOT)).append(": ");
     text.append(message);
     if (width > 0) {

@@ -54,7 +54,7 @@ final class Problems {
   void error(String message, Optional<String> help) {
     count(
         Problem.Severity.ERROR,
-        () -> new Problem(Problem.Severity.ERROR, file, new Place(1, 1), 0, "", message, help));
+        () -> new Problem(Problem.Severity.ERROR, file, Problem.WHOLE_FILE, 0, "", message, help));
   }
 
   void warning(Token token, String message, Optional<String> help) {

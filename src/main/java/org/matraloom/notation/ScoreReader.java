@@ -20,6 +20,7 @@ public final class ScoreReader {
 
   private static final int MOST_BYTES = 1_000_000;
   private static final String TOO_LARGE = "a score has at most 1 MB (1,000,000 bytes)";
+  private static final String ENDING = ".loom";
   private static final char BYTE_ORDER_MARK = '\ufeff';
 
   private ScoreReader() {}
@@ -37,7 +38,7 @@ public final class ScoreReader {
     try (InputStream in = Files.newInputStream(file)) {
       bytes = in.readNBytes(MOST_BYTES + 1);
     } catch (NoSuchFileException e) {
-      return refused(problems, "there is no such file", "check the name and the folder");
+      return refused(problems, "there is no such file", whereItIs(file));
     } catch (AccessDeniedException e) {
       return refused(problems, "the file may not be read", "check its permissions");
     } catch (IOException e) {
@@ -133,6 +134,12 @@ public final class ScoreReader {
       end++;
     }
     return end;
+  }
+
+  private static String whereItIs(Path file) {
+    Path name = file.getFileName();
+    boolean forgotten = name != null && Files.exists(file.resolveSibling(name + ENDING));
+    return forgotten ? "there is a " + name + ENDING : "check the name and the folder";
   }
 
   private static Reading refused(Problems problems, String message, String help) {

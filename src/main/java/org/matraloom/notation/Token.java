@@ -40,6 +40,10 @@ record Token(TokenKind kind, SourceLine line, int start, int end, boolean tight)
     PLUS,
     DASH,
     SLASH,
+    /** Asks for a breath. */
+    BREATH,
+    /** Set tight after the sign of a breath, it forbids one. */
+    BANG,
     /** A character that has no meaning in a score. */
     STRANGE,
     /** The end of the line or of the phrase. */

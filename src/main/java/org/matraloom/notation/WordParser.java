@@ -38,10 +38,10 @@ final class WordParser {
     return Optional.of(new Element.Word(written, inCompany(before, sollus.get())));
   }
 
-  /** The sollus of a word as they are said after the word before it, bars aside. */
+  /** The sollus of a word as they are said after the word before it, bars and wishes aside. */
   private List<Sollu> inCompany(List<Element> before, List<Sollu> sollus) {
     int last = before.size() - 1;
-    while (last >= 0 && before.get(last) instanceof Element.Bar) {
+    while (last >= 0 && before.get(last) instanceof Element.Timeless) {
       last--;
     }
     if (last < 0 || !(before.get(last) instanceof Element.Word word)) {

@@ -24,8 +24,13 @@ import org.matraloom.time.Ratio;
  */
 record PhraseExcerpt(Ratio startBeat, Ratio endBeat, Sequence sequence) {
 
-  /** A sollu, a karvai or a silence with its length. */
-  private record Piece(Optional<Sollu> sollu, boolean rings, Ratio matras, int nadai) {}
+  /** A sollu, a karvai or a silence with its length, or a wish about breath, which has none. */
+  private record Piece(
+      Optional<Sollu> sollu,
+      boolean rings,
+      Ratio matras,
+      int nadai,
+      Optional<Element.BreathWish> wish) {}
 
   /** Keeps what lies inside whole; a karvai whose sollu lies before the cut becomes silence. */
   private static final class Cutter {
@@ -55,6 +60,15 @@ record PhraseExcerpt(Ratio startBeat, Ratio endBeat, Sequence sequence) {
         spoken.rings().forEach(ring -> keep(ring, true));
       } else if (moment instanceof Moment.Rest rest) {
         keep(rest.matras(), false);
+      } else if (moment instanceof Moment.BreathWished wished
+          && !pieces.isEmpty()
+          && wished.beat().compareTo(to) <= 0) {
+        Piece last = pieces.get(pieces.size() - 1);
+        if (last.wish().isPresent()) {
+          pieces.remove(pieces.size() - 1);
+        }
+        Optional<Element.BreathWish> wish = Optional.of(new Element.BreathWish(wished.asks()));
+        pieces.add(new Piece(Optional.empty(), false, Ratio.ZERO, last.nadai(), wish));
       }
     }
 
@@ -83,7 +97,7 @@ record PhraseExcerpt(Ratio startBeat, Ratio endBeat, Sequence sequence) {
       }
       end = begins.plus(beats);
       int nadai = matrasPerBeat / kalamDensity;
-      pieces.add(new Piece(sollu, rings, beats.times(matrasPerBeat), nadai));
+      pieces.add(new Piece(sollu, rings, beats.times(matrasPerBeat), nadai, Optional.empty()));
     }
 
     private boolean isInside(Ratio begins, Ratio ends) {
@@ -124,7 +138,9 @@ record PhraseExcerpt(Ratio startBeat, Ratio endBeat, Sequence sequence) {
 
   private static boolean isLike(Piece first, Piece other) {
     return first.nadai() == other.nadai()
-        && (first.matras().den() == other.matras().den() || other.rings());
+        && (first.matras().den() == other.matras().den()
+            || other.rings()
+            || other.wish().isPresent());
   }
 
   /** Writes pieces of one density; a denominator of 2 or more is written as double speed. */
@@ -140,7 +156,8 @@ record PhraseExcerpt(Ratio startBeat, Ratio endBeat, Sequence sequence) {
                           piece.sollu(),
                           piece.rings(),
                           piece.matras().times(factor),
-                          piece.nadai()))
+                          piece.nadai(),
+                          piece.wish()))
               .toList();
       return List.of(new Element.Faster(factor, new Sequence(written(slower, lexicon))));
     }
@@ -153,11 +170,12 @@ record PhraseExcerpt(Ratio startBeat, Ratio endBeat, Sequence sequence) {
         sollus.add(piece.sollu().get());
         silent--;
       }
-      if (silent > 0) {
+      if (silent > 0 || piece.wish().isPresent()) {
         elements.addAll(words.words(sollus));
         sollus.clear();
         boolean karvai = piece.rings() || piece.sollu().isPresent();
         elements.addAll(karvai ? karvais(silent) : silences(silent));
+        piece.wish().ifPresent(elements::add);
       }
     }
     elements.addAll(words.words(sollus));

@@ -3,7 +3,6 @@ package org.matraloom.repair;
 import java.util.ArrayList;
 import java.util.List;
 import org.matraloom.kanakku.Landing;
-import org.matraloom.kanakku.PlaceWords;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Edit;
 import org.matraloom.score.Jati;
@@ -12,7 +11,6 @@ import org.matraloom.score.Nadai;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Step;
 import org.matraloom.score.Tala;
-import org.matraloom.time.Ratio;
 
 /**
  * A piece taken over into another nadai, tala, set of speeds or eduppu.
@@ -42,7 +40,11 @@ public record Conversion(String words, List<Edit> edits, Landing landing) {
     List<Step> plan = piece.plan();
     for (Jati jati : Jati.values()) {
       int nadai = jati.aksharas();
-      add(versions, piece, "all rounds in " + Nadai.inWords(nadai), inNadai(plan, nadai));
+      add(
+          versions,
+          piece,
+          "all rounds in " + Nadai.inWords(nadai),
+          PlanSurgery.inNadai(plan, nadai));
       add(
           versions,
           piece,
@@ -62,59 +64,14 @@ public record Conversion(String words, List<Edit> edits, Landing landing) {
   }
 
   /**
-   * The piece with every round in one nadai.
+   * The piece taken over as wished, all of the wish at once.
    *
    * @param piece the piece
-   * @param nadai matras a beat in the first kalam
-   * @return the version
+   * @param wish what is to be other
+   * @return the version; its words name everything that changes, places that move to samam too
    */
-  public static Conversion toNadai(Composition piece, int nadai) {
-    return of(
-        piece,
-        "all rounds in " + Nadai.inWords(nadai),
-        List.of(new Edit.Plan(inNadai(piece.plan(), nadai))));
-  }
-
-  /**
-   * The piece in another tala. A place that the other cycle is too short for moves to samam.
-   *
-   * @param piece the piece
-   * @param tala the other tala
-   * @return the version
-   */
-  public static Conversion toTala(Composition piece, Tala tala) {
-    List<Edit> edits = new ArrayList<>();
-    Ratio beats = Ratio.of((long) tala.aksharas() * piece.avartana().kalai());
-    if (!isInside(piece.startBeat(), beats)) {
-      edits.add(new Edit.Start(Ratio.ZERO));
-    }
-    if (!isInside(piece.eduppuBeat(), beats)) {
-      edits.add(new Edit.Eduppu(Ratio.ZERO));
-    }
-    List<Step> plan = new ArrayList<>(piece.plan());
-    plan.replaceAll(
-        step ->
-            step instanceof Step.Until until && !isInside(until.place(), beats)
-                ? new Step.Until(Ratio.ZERO)
-                : step);
-    if (!plan.equals(piece.plan())) {
-      edits.add(new Edit.Plan(plan));
-    }
-    edits.add(new Edit.InTala(tala));
-    return of(piece, "in " + tala.name() + " (" + PlaceWords.beats(beats) + ")", edits);
-  }
-
-  /**
-   * The piece started on the place where it lands: eduppu to eduppu.
-   *
-   * @param piece the piece
-   * @return the version
-   */
-  public static Conversion eduppuToEduppu(Composition piece) {
-    return of(
-        piece,
-        "started where it lands, eduppu to eduppu",
-        List.of(new Edit.Start(piece.eduppuBeat())));
+  public static Conversion of(Composition piece, ConversionWish wish) {
+    return of(piece, wish.words(piece), wish.edits(piece));
   }
 
   /**
@@ -137,10 +94,6 @@ public record Conversion(String words, List<Edit> edits, Landing landing) {
         .toList();
   }
 
-  private static boolean isInside(Ratio place, Ratio beats) {
-    return place.compareTo(beats) < 0 && place.compareTo(beats.negate()) > 0;
-  }
-
   private static void add(
       List<Conversion> versions, Composition piece, String words, List<Step> plan) {
     if (!Performance.of(new Edit.Plan(plan).appliedTo(piece))
@@ -152,19 +105,5 @@ public record Conversion(String words, List<Edit> edits, Landing landing) {
 
   private static Conversion of(Composition piece, String words, List<Edit> edits) {
     return new Conversion(words, edits, Landing.of(Performance.of(Edit.all(piece, edits))));
-  }
-
-  private static List<Step> inNadai(List<Step> plan, int nadai) {
-    List<Step> changed = new ArrayList<>();
-    for (Step step : plan) {
-      if (step instanceof Step.Say say) {
-        changed.add(new Step.Say(say.phrase(), say.times(), nadai, say.kalam()));
-      } else if (step instanceof Step.RestMatras rest) {
-        changed.add(new Step.RestMatras(rest.matras(), nadai));
-      } else {
-        changed.add(step);
-      }
-    }
-    return changed;
   }
 }

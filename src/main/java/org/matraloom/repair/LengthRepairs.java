@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.matraloom.kanakku.PlaceWords;
+import org.matraloom.kanakku.LengthWords;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Edit;
 import org.matraloom.score.Element;
@@ -123,7 +123,7 @@ final class LengthRepairs {
         start.isEmpty() ? Repair.Kind.ADD : Repair.Kind.ADD_AND_START,
         edits,
         "add "
-            + PlaceWords.matras(Ratio.of(matras))
+            + LengthWords.matras(Ratio.of(matras))
             + " in front of "
             + phrase
             + (timesARound > 1 ? " (" + timesARound + " times a round)" : "")
@@ -142,7 +142,7 @@ final class LengthRepairs {
         start.isEmpty() ? Repair.Kind.DROP : Repair.Kind.DROP_AND_START,
         edits,
         "drop "
-            + PlaceWords.matras(Ratio.of(matras))
+            + LengthWords.matras(Ratio.of(matras))
             + " from "
             + omission.get().edit().phrase()
             + " ("

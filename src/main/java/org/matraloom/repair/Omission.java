@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.matraloom.form.ElementWords;
+import org.matraloom.form.Threefold;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Edit;
 import org.matraloom.score.Element;
@@ -38,13 +39,36 @@ record Omission(Edit.Splice edit, String words, int harm) {
       Composition composition, List<String> phrases, int matras, Lexicon lexicon) {
     List<Omission> found = new ArrayList<>();
     for (String phrase : phrases) {
-      List<Element> body = composition.phrases().get(phrase).elements();
-      for (int from = 0; from < body.size(); from++) {
+      Sequence whole = composition.phrases().get(phrase);
+      if (isMost(Length.of(whole, composition.phrases()), matras)) {
+        continue;
+      }
+      for (int from = 0; from < whole.elements().size(); from++) {
         run(composition, phrase, from, matras).ifPresent(found::add);
         shorter(composition, phrase, from, matras, lexicon).ifPresent(found::add);
       }
     }
-    return found.stream().min(Comparator.comparingInt(Omission::harm));
+    return found.stream()
+        .filter(omission -> omission.keepsTheForm(composition))
+        .min(Comparator.comparingInt(Omission::harm));
+  }
+
+  /** Whether less than half of a phrase would be left. */
+  private static boolean isMost(Length phrase, int matras) {
+    return phrase.innerBeats().signum() == 0
+        && phrase.matras().compareTo(Ratio.of(2L * matras)) < 0;
+  }
+
+  /** Neither breaks a threefold form nor takes the sound away that a karvai holds. */
+  private boolean keepsTheForm(Composition composition) {
+    List<Element> body = composition.phrases().get(edit.phrase()).elements();
+    boolean quiet = body.subList(edit.from(), edit.to()).stream().allMatch(Omission::isQuiet);
+    boolean karvaiHangs =
+        edit.elements().isEmpty()
+            && !quiet
+            && edit.to() < body.size()
+            && body.get(edit.to()) instanceof Element.Karvai;
+    return !karvaiHangs && !Threefold.isSpoiled(body, edit.from(), edit.to());
   }
 
   private static Optional<Omission> run(
@@ -52,7 +76,7 @@ record Omission(Edit.Splice edit, String words, int harm) {
     List<Element> body = composition.phrases().get(phrase).elements();
     Ratio sum = Ratio.ZERO;
     for (int to = from; to < body.size(); to++) {
-      if (body.get(to) instanceof Element.Bar) {
+      if (body.get(to) instanceof Element.Timeless) {
         return Optional.empty();
       }
       Length length = Length.of(Sequence.of(body.get(to)), composition.phrases());
@@ -82,11 +106,11 @@ record Omission(Edit.Splice edit, String words, int harm) {
 
   private static boolean isSomethingLeft(List<Element> body, int from, int to) {
     return Stream.concat(body.subList(0, from).stream(), body.subList(to, body.size()).stream())
-        .anyMatch(element -> !(element instanceof Element.Bar));
+        .anyMatch(element -> !(element instanceof Element.Timeless));
   }
 
   private static boolean endsThePhrase(List<Element> body, int to) {
-    return body.subList(to, body.size()).stream().allMatch(Element.Bar.class::isInstance);
+    return body.subList(to, body.size()).stream().allMatch(Element.Timeless.class::isInstance);
   }
 
   private static int harm(List<Element> run, boolean endsThePhrase) {

@@ -4,7 +4,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.matraloom.kanakku.PlaceWords;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Edit;
@@ -16,7 +15,8 @@ import org.matraloom.time.Ratio;
 final class PlaceRepairs {
 
   private static final int ON_A_BEAT = 1;
-  private static final int ON_A_MATRA = 2;
+  private static final int ON_A_HALF = 2;
+  private static final int ON_A_MATRA = 3;
   private static final int ELSEWHERE = 8;
   private static final int OTHER_TALA = 12;
 
@@ -42,14 +42,14 @@ final class PlaceRepairs {
   }
 
   static String startWords(Ratio start, RepairBench bench) {
-    String place =
-        PlaceWords.place(bench.composition().avartana(), start, firstMatrasPerBeat(bench));
-    return place.startsWith("beat") || place.equals("samam") ? "on " + place : place;
+    return "on " + bench.composition().avartana().say(start);
   }
 
   private static int startCost(Ratio start, RepairBench bench) {
     if (start.isWhole()) {
       return ON_A_BEAT;
+    } else if (start.times(2).isWhole()) {
+      return ON_A_HALF;
     }
     return start.times(firstMatrasPerBeat(bench)).isWhole() ? ON_A_MATRA : ELSEWHERE;
   }

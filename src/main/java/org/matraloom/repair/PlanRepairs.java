@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import org.matraloom.kanakku.PlaceWords;
+import org.matraloom.kanakku.LengthWords;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Edit;
@@ -56,7 +56,7 @@ final class PlanRepairs {
           Repair.Kind.WAIT,
           List.of(
               new Edit.Plan(PlanSurgery.before(bench.composition().plan(), round.number(), rest))),
-          "wait "
+          "rest "
               + words(rest)
               + " before round "
               + round.number()
@@ -107,14 +107,14 @@ final class PlanRepairs {
   private static String words(Step rest) {
     if (rest instanceof Step.RestMatras matras) {
       Ratio beats = Ratio.of(matras.matras(), matras.nadai());
-      return PlaceWords.matras(Ratio.of(matras.matras()))
+      return LengthWords.matras(Ratio.of(matras.matras()))
           + " of "
           + Nadai.inWords(matras.nadai())
           + ", that is "
-          + PlaceWords.beats(beats)
+          + LengthWords.beats(beats)
           + ",";
     }
-    return PlaceWords.beats(((Step.RestBeats) rest).beats());
+    return LengthWords.beats(((Step.RestBeats) rest).beats());
   }
 
   private static void offerOtherWait(RepairBench bench, int index) {
@@ -131,11 +131,11 @@ final class PlanRepairs {
       }
       List<Step> plan = new ArrayList<>(bench.composition().plan());
       plan.remove(index);
-      String words = "leave out the wait of " + words(old);
+      String words = "leave out the rest of " + words(old);
       if (changed.signum() > 0) {
         Step rest = rest(changed, nadai, nadai);
         plan.add(index, rest);
-        words = "make the wait of " + words(old) + " " + words(rest) + " instead";
+        words = "make the rest of " + words(old) + " " + words(rest) + " instead";
       }
       bench.offer(
           Repair.Kind.OTHER_WAIT,
@@ -160,7 +160,7 @@ final class PlanRepairs {
         bench.offer(
             Repair.Kind.BETWEEN,
             List.of(new Edit.Plan(plan)),
-            "leave a karvai of " + PlaceWords.matras(Ratio.of(matras)) + " between the rounds",
+            "rest " + LengthWords.matras(Ratio.of(matras)) + " between the rounds",
             BETWEEN + RepairBench.rounded(perMatra.times(matras)));
         return;
       }

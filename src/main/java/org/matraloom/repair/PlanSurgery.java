@@ -42,6 +42,21 @@ final class PlanSurgery {
     return changed;
   }
 
+  /** The plan with every round, and every silence counted in matras, in one nadai. */
+  static List<Step> inNadai(List<Step> plan, int nadai) {
+    List<Step> changed = new ArrayList<>();
+    for (Step step : plan) {
+      if (step instanceof Step.Say say) {
+        changed.add(new Step.Say(say.phrase(), say.times(), nadai, say.kalam()));
+      } else if (step instanceof Step.RestMatras rest) {
+        changed.add(new Step.RestMatras(rest.matras(), nadai));
+      } else {
+        changed.add(step);
+      }
+    }
+    return changed;
+  }
+
   /** The last round by itself. */
   static List<Step> lastRound(List<Step> plan) {
     return List.of(times((Step.Say) plan.get(lastSay(plan)), 1));

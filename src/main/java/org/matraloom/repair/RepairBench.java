@@ -82,12 +82,13 @@ final class RepairBench {
       return false;
     }
     boolean barsHold = !hasBars || FalseClaim.in(changed).isEmpty();
+    Feel feel = Feel.of(changed);
     repairs.add(
         new Repair(
             kind,
             edits,
-            barsHold ? words : words + "; some bars then have to move",
-            barsHold ? cost : cost + MOVED_BARS,
+            words + feel.words() + (barsHold ? "" : "; some bars then have to move"),
+            cost + feel.cost() + (barsHold ? 0 : MOVED_BARS),
             changed));
     return true;
   }

@@ -93,4 +93,9 @@ final class VoiceEvents implements Iterator<Event>, MomentListener {
   public void barPassed(Moment.BarPassed passed) {
     // no event: a bar is a claim and takes no time
   }
+
+  @Override
+  public void breathWished(Moment.BreathWished wished) {
+    // it is told by the breath plan, not by the timeline
+  }
 }

@@ -128,18 +128,13 @@ public record Avartana(Tala tala, int kalai, FingerCustom custom, List<Kriya> kr
   }
 
   /**
-   * A position said the way it is counted.
+   * A position said the one way in which places are said everywhere, and read in a score.
    *
    * @param beat a position in beats; 0 is a samam
-   * @return "samam", "beat 5 (clap)" or "beat 5 1/2 (after the clap)"
+   * @return "samam", "beat 5" or "beat 5 1/2"
    */
   public String say(Ratio beat) {
     Ratio place = placeOf(beat);
-    if (place.signum() == 0) {
-      return "samam";
-    }
-    String kriya = kriyaAt(place.floor()).words();
-    String counted = "beat " + place.plus(Ratio.ONE).toMixed();
-    return place.isWhole() ? counted + " (" + kriya + ")" : counted + " (after the " + kriya + ")";
+    return place.signum() == 0 ? "samam" : "beat " + place.plus(Ratio.ONE).toMixed();
   }
 }

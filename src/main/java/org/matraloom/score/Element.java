@@ -177,13 +177,29 @@ public sealed interface Element {
     }
   }
 
+  /** An element that takes no time and says nothing. */
+  sealed interface Timeless extends Element {}
+
+  /**
+   * What the reciter wants about breath after the sollu before it.
+   *
+   * @param asks true for {@code '}, a breath is wanted there; false for {@code '!}, none may be
+   *     taken there and on to the end of the phrase
+   */
+  record BreathWish(boolean asks) implements Timeless {
+    @Override
+    public <R> R told(ElementVisitor<R> visitor) {
+      return visitor.breathWish(this);
+    }
+  }
+
   /**
    * A claim that an anga or an avartana ends here in the first round; it takes no time.
    *
    * @param endsAvartana true for {@code ||}, false for {@code |}
    * @param place where it is written
    */
-  record Bar(boolean endsAvartana, Place place) implements Element {
+  record Bar(boolean endsAvartana, Place place) implements Timeless {
     @Override
     public <R> R told(ElementVisitor<R> visitor) {
       return visitor.bar(this);

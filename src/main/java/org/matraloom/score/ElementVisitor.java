@@ -78,4 +78,12 @@ public interface ElementVisitor<R> {
    * @return what is said of it
    */
   R bar(Element.Bar element);
+
+  /**
+   * A wish about breath.
+   *
+   * @param element the element
+   * @return what is said of it
+   */
+  R breathWish(Element.BreathWish element);
 }

@@ -141,6 +141,11 @@ public record Length(Ratio matras, Ratio innerBeats, long sollus, long steps) {
     public Length bar(Element.Bar bar) {
       return new Length(Ratio.ZERO, Ratio.ZERO, 0, 1);
     }
+
+    @Override
+    public Length breathWish(Element.BreathWish wish) {
+      return new Length(Ratio.ZERO, Ratio.ZERO, 0, 1);
+    }
   }
 
   private static Length flat(long matras, long sollus) {

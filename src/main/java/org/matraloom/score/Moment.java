@@ -14,7 +14,8 @@ public sealed interface Moment
         Moment.PhraseEnd,
         Moment.GridStart,
         Moment.NewNadai,
-        Moment.BarPassed {
+        Moment.BarPassed,
+        Moment.BreathWished {
 
   /**
    * Where it is.
@@ -122,6 +123,19 @@ public sealed interface Moment
     @Override
     public void tell(MomentListener listener) {
       listener.nadaiChanges(this);
+    }
+  }
+
+  /**
+   * The score wishes for a breath, or for none.
+   *
+   * @param beat where it stands; the wish concerns the sollu before it
+   * @param asks whether a breath is wanted; otherwise none may be taken
+   */
+  record BreathWished(Ratio beat, boolean asks) implements Moment {
+    @Override
+    public void tell(MomentListener listener) {
+      listener.breathWished(this);
     }
   }
 

@@ -59,4 +59,11 @@ public interface MomentListener {
    * @param passed which, and where
    */
   void barPassed(Moment.BarPassed passed);
+
+  /**
+   * The score wishes for a breath, or for none.
+   *
+   * @param wished which, and where
+   */
+  void breathWished(Moment.BreathWished wished);
 }

@@ -130,6 +130,8 @@ final class MomentReader implements Iterator<Moment> {
       startGrid(beat, density.matrasPerBeat());
     } else if (utterance instanceof Utterance.Claim claim) {
       mark(new Moment.BarPassed(beat, claim.bar()));
+    } else if (utterance instanceof Utterance.Wish wish) {
+      mark(new Moment.BreathWished(beat, wish.wish().asks()));
     }
   }
 

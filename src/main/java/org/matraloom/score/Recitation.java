@@ -201,6 +201,12 @@ final class Recitation implements Iterator<Utterance> {
       ready.add(new Utterance.Claim(now, bar));
       return false;
     }
+
+    @Override
+    public Boolean breathWish(Element.BreathWish wish) {
+      ready.add(new Utterance.Wish(now, wish));
+      return false;
+    }
   }
 
   private void sound(Sollu sollu, Ratio beats) {

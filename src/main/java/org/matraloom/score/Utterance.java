@@ -64,6 +64,14 @@ sealed interface Utterance {
   record Claim(Ratio atBeat, Element.Bar bar) implements Utterance {}
 
   /**
+   * A wish about breath is passed.
+   *
+   * @param atBeat beats after the beginning of the round
+   * @param wish the wish
+   */
+  record Wish(Ratio atBeat, Element.BreathWish wish) implements Utterance {}
+
+  /**
    * A kanakku group begins.
    *
    * @param atBeat beats after the beginning of the round

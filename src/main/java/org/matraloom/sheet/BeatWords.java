@@ -11,6 +11,7 @@ final class BeatWords {
   private int rings;
   private int silences;
   private int speed = 1;
+  private boolean breathes;
 
   private BeatWords() {}
 
@@ -28,6 +29,9 @@ final class BeatWords {
       speed = mark.speed();
     }
     if (mark instanceof Mark.Said said) {
+      if (breathes) {
+        flush();
+      }
       flushPauses();
       sollus.add(said.text());
     } else if (mark instanceof Mark.Karvai) {
@@ -39,15 +43,17 @@ final class BeatWords {
       flushRings();
       silences++;
     }
-    if (mark.breath().isPresent()) {
-      flush();
-      phrases.add("breathe");
-    }
+    breathes |= mark.breath().isPresent();
   }
 
+  /** A breath is told before the next sollu, after what rings or is silent around it. */
   private void flush() {
     flushSollus();
     flushPauses();
+    if (breathes) {
+      phrases.add("breathe");
+      breathes = false;
+    }
   }
 
   private void flushPauses() {

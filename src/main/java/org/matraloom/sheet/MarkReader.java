@@ -122,6 +122,11 @@ final class MarkReader implements MomentListener {
     // the page has the bars of the tala
   }
 
+  @Override
+  public void breathWished(Moment.BreathWished wished) {
+    // the plan has heard it
+  }
+
   private void open(Ratio beat, String name, int inRound) {
     if (!openings.isEmpty() && openings.get(openings.size() - 1).beat().equals(beat)) {
       openings.remove(openings.size() - 1);

@@ -6,7 +6,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.matraloom.kanakku.Landing;
-import org.matraloom.kanakku.PlaceWords;
+import org.matraloom.kanakku.LengthWords;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Kriya;
@@ -160,7 +160,7 @@ public final class SheetWords {
     return summed(Span::matras, landing.matras(), "matra")
         + "; "
         + summed(Span::beats, landing.beats(), "beat")
-        + PlaceWords.avartanas(landing.beats(), avartana.beats()).map(" = "::concat).orElse("")
+        + LengthWords.avartanas(landing.beats(), avartana.beats()).map(" = "::concat).orElse("")
         + ".";
   }
 

@@ -192,7 +192,7 @@ public final class TextSheet {
       return "rest " + span.beats().toMixed() + " beats";
     }
     Ratio place = avartana.placeOf(span.endBeat());
-    return place.signum() == 0 ? "until sam" : "until beat " + place.plus(Ratio.ONE).toMixed();
+    return place.signum() == 0 ? "until samam" : "until beat " + place.plus(Ratio.ONE).toMixed();
   }
 
   /** A name for a row: A and its avartana, or L and which line it is. */

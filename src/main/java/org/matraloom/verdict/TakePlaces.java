@@ -16,7 +16,7 @@ final class TakePlaces {
     this.expected = expected;
   }
 
-  /** Round, beat and sollu: {@code round 3, beat 5 (clap), "ki" of Fall}. */
+  /** Round, beat and sollu: {@code round 3, beat 5, "ki" of Fall}. */
   String of(int place) {
     ExpectedSollu asked = expected.get(place);
     return "round "

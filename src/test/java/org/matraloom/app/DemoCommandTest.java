@@ -21,7 +21,7 @@ class DemoCommandTest {
     assertEquals("", run.err());
     assertEquals(ExitCode.DONE, run.code());
     assertTrue(run.out().contains("It lands: the last matra ends on samam."), run.out());
-    assertTrue(run.out().contains("6 breaths"), run.out());
+    assertTrue(run.out().contains("9 breaths"), run.out());
     assertTrue(run.out().contains("landing "), run.out());
     for (String name :
         List.of(

@@ -22,14 +22,41 @@ class LineWidthTest {
 
   @Test
   void breathsOfEverySampleFit() throws IOException {
-    List<Path> samples;
-    try (Stream<Path> files = Files.list(Path.of("samples-synth"))) {
-      samples = files.filter(file -> file.toString().endsWith(".loom")).sorted().toList();
-    }
+    List<Path> samples = samples();
     assertFalse(samples.isEmpty());
     for (Path sample : samples) {
       fits("breaths", sample.toString());
       fits("breaths", sample.toString(), "--tempo", "200");
+    }
+  }
+
+  /** Also where the answers are many, the fractions long and the phrases named at length. */
+  @Test
+  void composingFits() throws IOException {
+    List<Path> samples = samples();
+    for (Path sample : samples) {
+      for (String command : List.of("check", "shape", "convert", "rebar")) {
+        fits(command, sample.toString());
+      }
+    }
+    String boat = "samples-synth/leaking-boat.loom";
+    fits("fit", boat, "--all");
+    fits("convert", boat, "--nadai", "9", "--tala", "rupaka", "--same-place");
+    fits("check", "samples-synth");
+    fits("fit", "samples-synth");
+    fits("endings", "128", "--after", "24,75", "--all");
+    fits("shape", "28", "21", "14", "7", "9", "8", "7", "6", "28", "21", "14", "7", "9", "8", "7");
+    fits("propose", "--yati", "mridanga", "--matras", "400", "--lines", "12");
+    fits("propose", "--reduce", "tadiginatomtakadimi");
+    fits("fit", "--rounds", "?-?-?", "--start", "?", "--eduppu", "?");
+    fits("fit", "--rounds", "4-4-5", "--eduppu", "+3/4");
+    fits("fit", "--rounds", "9k3-7-(?n5)-5", "--eduppu", "+3/28");
+    fits("fit", "14 + 5(2)5(2)5", "--start", "1 matra late");
+  }
+
+  private static List<Path> samples() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("samples-synth"))) {
+      return files.filter(file -> file.toString().endsWith(".loom")).sorted().toList();
     }
   }
 
@@ -42,7 +69,7 @@ class LineWidthTest {
   @Test
   void aBrokenLineKeepsItsWords() {
     String line =
-        "  v after the tom on beat 1 3/4 (after the clap): 0.57 s for air, its karvai is cut";
+        "  v after the tom on beat 1 3/4: 0.57 s for air, its karvai is cut short by a half";
     String folded = Paragraph.folded(line);
     assertEquals(line.strip(), folded.replaceAll("\\s+", " ").strip());
     assertEquals(2, folded.lines().count());

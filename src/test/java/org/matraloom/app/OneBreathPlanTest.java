@@ -32,7 +32,7 @@ class OneBreathPlanTest {
           List.of(),
           List.of("--concert"),
           List.of("--concert", "--whole-karvais"),
-          List.of("--longest", "5", "--sollus", "20"));
+          List.of("--fewest", "--longest", "5", "--sollus", "20"));
 
   private static final String BEAT = "\"beat\" : \"([^\"]+)\"";
 
@@ -49,12 +49,20 @@ class OneBreathPlanTest {
         Row nadai 5
       """;
 
+  /** The reciter's own marks: one breath inside a phrase, none after the first tom. */
+  private static final String MARKED =
+      FERRY
+          .replace("Row = takadimi takajunu tom", "Row = takadimi ' takajunu tom '!")
+          .replace("tempo 60", "tempo 24");
+
   @TempDir private Path folder;
 
   @Test
   void everySampleBreathesAtTheSamePlacesInEveryForm() throws IOException {
     int breaths = 0;
-    for (Path sample : samples()) {
+    List<Path> scores = new ArrayList<>(samples());
+    scores.add(Files.writeString(folder.resolve("marked.loom"), MARKED));
+    for (Path sample : scores) {
       for (List<String> settings : SETTINGS) {
         String plan = breaths(sample, settings);
         List<String> planned = groups(BEAT, plan);
@@ -98,6 +106,15 @@ class OneBreathPlanTest {
     Path page = folder.resolve("page.html");
     run(shorter, "page", ferry, "-o", page);
     assertEquals(planned(ferry, shorter).size(), count("class=\"air\"", page), "page");
+  }
+
+  /** The mark asks in every round; the ban holds in every round up to the end of the phrase. */
+  @Test
+  void marksOfTheReciterAreObeyedInEveryForm() throws IOException {
+    Path marked = Files.writeString(folder.resolve("marked.loom"), MARKED);
+    String plan = breaths(marked, List.of());
+    assertEquals(
+        List.of("mi", "tom", "mi", "tom", "mi"), groups("\"after\" : \"([^\"]+)\"", plan), plan);
   }
 
   @Test

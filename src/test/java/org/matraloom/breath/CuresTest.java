@@ -34,11 +34,11 @@ class CuresTest {
     BreathPlan plan = plan(FLOOD, STUDY);
     assertFalse(plan.isPossible());
     assertEquals(1, plan.tooLong().size());
-    Stretch stretch = plan.tooLong().get(0);
+    BreathStretch stretch = plan.tooLong().get(0);
     assertEquals(96, stretch.sollus());
     assertEquals(Ratio.of(18), stretch.seconds(), "96 matras of 187.5 ms");
     assertEquals("Wave", stretch.phrase());
-    String text = BreathText.of(plan, List.of(), UnaryOperator.identity());
+    String text = BreathText.of(plan, List.of(), false, UnaryOperator.identity());
     assertTrue(
         text.contains(
             "Too long for one breath: round 1, from Wave (samam) on, 18.0 s and 96 sollus"),

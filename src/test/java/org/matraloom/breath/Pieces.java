@@ -63,6 +63,7 @@ final class Pieces {
       case ',' -> new Element.Karvai(1);
       case ';' -> new Element.Karvai(2);
       case '.' -> new Element.Silence();
+      case '\'' -> new Element.BreathWish(token.equals("'"));
       default ->
           Character.isUpperCase(token.charAt(0))
               ? new Element.Reference(token)
@@ -90,6 +91,60 @@ final class Pieces {
       }
     }
     return pieces.at(random.nextInt(40, 111));
+  }
+
+  /**
+   * A korvai of one to three rounds at 40 to 120 beats a minute: lines with and without karvais, a
+   * mora with or without gaps, at times a mora within it, and at times a wish about breath.
+   */
+  static Composition korvai(long number) {
+    SplittableRandom random = new SplittableRandom(number);
+    Pieces pieces = new Pieces();
+    int lines = random.nextInt(1, 4);
+    StringBuilder song = new StringBuilder();
+    for (int line = 0; line < lines; line++) {
+      String name = "Line" + (char) ('A' + line);
+      pieces.phrase(name, words(random, 1 + line) + gap(random, ","));
+      song.append(name).append(random.nextInt(3) == 0 ? " " + name : "").append(wish(random));
+    }
+    String gap = gap(random, random.nextBoolean() ? "," : ".");
+    String inner = random.nextInt(4) == 0 ? " , di-gi na , ta-tom" : "";
+    String statement = words(random, 1) + inner;
+    if (random.nextBoolean()) {
+      pieces.phrase("Fall", statement);
+      statement = "Fall";
+    }
+    if (random.nextInt(4) == 0) {
+      song.append(statement);
+    } else {
+      song.append(String.join(gap + " ", statement, statement, statement));
+    }
+    pieces.phrase("Song", song.toString());
+    int rounds = random.nextInt(1, 4);
+    int nadai = random.nextInt(3, 6);
+    for (int round = 1; round <= rounds; round++) {
+      pieces.say("Song", 1, round < 3 ? nadai : random.nextInt(3, 8));
+      if (random.nextInt(5) == 0) {
+        pieces.rest(random.nextInt(1, 3));
+      }
+    }
+    return pieces.at(random.nextInt(40, 121));
+  }
+
+  private static String words(SplittableRandom random, int most) {
+    return " ta-ka-di-mi".repeat(random.nextInt(1, 2 + most)) + " ta-di-gi-na tom";
+  }
+
+  private static String gap(SplittableRandom random, String sign) {
+    return (" " + sign).repeat(random.nextInt(3) == 0 ? 0 : random.nextInt(1, 5));
+  }
+
+  private static String wish(SplittableRandom random) {
+    return switch (random.nextInt(12)) {
+      case 0 -> " ' ";
+      case 1 -> " '! ";
+      default -> " ";
+    };
   }
 
   private static String line(SplittableRandom random, int breaks) {

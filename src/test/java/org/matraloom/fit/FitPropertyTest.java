@@ -74,9 +74,9 @@ class FitPropertyTest {
       WholeRange waits = plan.hasOpenWait() ? problem.waits() : WholeRange.only(0);
       for (int matras = problem.matras().low(); matras <= problem.matras().high(); matras++) {
         for (int wait = waits.low(); wait <= waits.high(); wait++) {
-          for (Ratio start : problem.starts()) {
+          for (Ratio start : problem.starts().of(plan, problem.avartana())) {
             Ratio end = end(plan, matras, wait, start);
-            for (Ratio eduppu : problem.eduppus()) {
+            for (Ratio eduppu : problem.eduppus().of(plan, problem.avartana())) {
               if (end.minus(eduppu).dividedBy(problem.avartana().beats()).isWhole()) {
                 landing.add(key(plan, matras, wait, start, eduppu));
               }
@@ -120,15 +120,20 @@ class FitPropertyTest {
     WholeRange matras = new WholeRange(low, low + random.nextInt(20));
     WholeRange waits = new WholeRange(random.nextInt(3), 3 + random.nextInt(8));
     return new FitProblem(
-        avartana, plans, matras, waits, places(random, avartana), places(random, avartana));
+        avartana,
+        plans,
+        matras,
+        waits,
+        places(random, new AskedPlaces.AnyStart()),
+        places(random, new AskedPlaces.AnyLanding()));
   }
 
-  private static List<Ratio> places(Random random, Avartana avartana) {
+  private static AskedPlaces places(Random random, AskedPlaces open) {
     if (random.nextInt(3) == 0) {
-      return FitProblem.everyPlace(avartana, 1 + random.nextInt(4));
+      return open;
     }
     int parts = 1 + random.nextInt(5);
-    return List.of(Ratio.of(random.nextInt(3 * parts) - parts, parts));
+    return AskedPlaces.at(Ratio.of(random.nextInt(3 * parts) - parts, parts));
   }
 
   private static RoundPlan plan(Random random) {

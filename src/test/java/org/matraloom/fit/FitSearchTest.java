@@ -76,8 +76,8 @@ class FitSearchTest {
             List.of(RoundPlan.of(4, 4, 5)),
             WholeRange.only(matras),
             WholeRange.only(0),
-            FitProblem.everyPlace(Cycles.ADI, 4),
-            List.of(Ratio.ZERO));
+            new AskedPlaces.AnyStart(),
+            AskedPlaces.at(Ratio.ZERO));
     FitResult result = FitSearch.search(problem, 10);
     assertEquals(1, result.count());
     FitAnswer answer = result.answers().get(0);
@@ -104,14 +104,50 @@ class FitSearchTest {
               List.of(RoundPlan.of(4, 4, 5)),
               WholeRange.only(matras),
               WholeRange.only(0),
-              FitProblem.everyPlace(Cycles.ADI, 2),
-              List.of(Ratio.ZERO));
+              new AskedPlaces.AnyStart(),
+              AskedPlaces.at(Ratio.ZERO));
       FitAnswer answer = FitSearch.search(problem, 1).answers().get(0);
       assertEquals(2, answer.start().den());
       assertEquals(List.of(), answer.changesInsideABeat());
       seen++;
     }
     assertEquals(20, seen);
+  }
+
+  /** In seven beats 70 changes on samam, 10 on beat 6; in adi 80 does, and 10 begins on a beat. */
+  @Test
+  void whatAPerformerWouldUseComesFirst() {
+    WholeRange upTo80 = new WholeRange(1, 80);
+    List<FitAnswer> seven =
+        FitSearch.search(
+                FitProblem.of(
+                    Cycles.MISRA_CHAPU, RoundPlan.of(4, 4, 5), upTo80, Ratio.ZERO, Ratio.ZERO),
+                100)
+            .answers();
+    assertEquals(
+        List.of(70, 10, 20, 30, 40, 50, 60, 80), seven.stream().map(FitAnswer::matras).toList());
+    FitProblem anywhere =
+        new FitProblem(
+            Cycles.ADI,
+            List.of(RoundPlan.of(4, 4, 5)),
+            upTo80,
+            WholeRange.only(0),
+            new AskedPlaces.AnyStart(),
+            new AskedPlaces.AnyLanding());
+    List<FitAnswer> all = FitSearch.search(anywhere, Integer.MAX_VALUE).answers();
+    List<Integer> grades = all.stream().map(FitAnswer::grade).toList();
+    assertEquals(grades.stream().sorted().toList(), grades);
+    assertEquals(0, grades.get(0));
+    assertTrue(all.get(all.size() - 1).isHardlyPlayable());
+    for (FitAnswer answer : all) {
+      assertEquals(!answer.roundsOffTheClaps().isEmpty(), answer.isHardlyPlayable());
+      boolean onBeats = answer.start().isWhole() && answer.eduppu().isWhole();
+      boolean onSamam =
+          Cycles.ADI.placeOf(answer.performance().rounds().get(2).startBeat()).signum() == 0;
+      assertEquals(onBeats && onSamam, answer.grade() == 0, answer::toString);
+    }
+    assertEquals(
+        FitSearch.search(anywhere, 7).answers(), all.subList(0, 7), "cut short, the best stay");
   }
 
   @Test
@@ -133,8 +169,8 @@ class FitSearchTest {
             RoundPlanReader.read("4-4-?"),
             WholeRange.only(48),
             WholeRange.only(0),
-            List.of(Ratio.ZERO),
-            List.of(Ratio.ZERO));
+            AskedPlaces.at(Ratio.ZERO),
+            AskedPlaces.at(Ratio.ZERO));
     FitResult result = FitSearch.search(problem, 10);
     assertEquals(
         List.of("4-4-3", "4-4-6"),
@@ -143,6 +179,9 @@ class FitSearchTest {
 
   private static int smallest(RoundPlan plan, Avartana avartana) {
     FitProblem problem = FitProblem.of(avartana, plan, TO_500, Ratio.ZERO, Ratio.ZERO);
-    return FitSearch.search(problem, 1).answers().get(0).matras();
+    return FitSearch.search(problem, Integer.MAX_VALUE).answers().stream()
+        .mapToInt(FitAnswer::matras)
+        .min()
+        .orElseThrow();
   }
 }

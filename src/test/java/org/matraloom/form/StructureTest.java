@@ -5,11 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.matraloom.kanakku.Cycles;
 import org.matraloom.kanakku.Pieces;
+import org.matraloom.notation.ScoreReader;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Element;
+import org.matraloom.score.Lexicon;
+import org.matraloom.score.Performance;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Step;
 import org.matraloom.time.Ratio;
@@ -33,12 +40,12 @@ class StructureTest {
     Structure structure = structure(phrases);
     assertEquals(
         List.of("Drip", "Rain", "Flood"),
-        structure.purvanga().stream().map(l -> l.text()).toList());
+        lines(structure.purvanga()).stream().map(l -> l.text()).toList());
     assertEquals(Yati.SROTOVAHA, structure.yati());
     assertEquals("equal steps of 3", structure.steps().inWords());
     assertEquals(Ratio.of(51), Structure.matras(structure.purvanga()));
-    assertEquals(Ratio.of(29), Structure.matras(structure.uttaranga()));
-    assertEquals("Tail", structure.uttaranga().get(0).text());
+    assertEquals(Ratio.of(29), Structure.matras(structure.uttaranga().stream().toList()));
+    assertEquals("Tail", lines(structure.uttaranga().stream().toList()).get(0).text());
   }
 
   /** The cow's tail 28 21 14 7, each line of sevens (yogeswaran.in, lesson 000013-2). */
@@ -52,8 +59,8 @@ class StructureTest {
                     Pieces.held(7, 4), Pieces.held(7, 3), Pieces.held(7, 2), Pieces.held(7, 1))));
     assertEquals(Yati.GOPUCCHA, structure.yati());
     assertEquals("equal steps of 7", structure.steps().inWords());
-    assertEquals("7*4", structure.purvanga().get(0).text());
-    assertEquals(List.of(), structure.uttaranga());
+    assertEquals("7*4", lines(structure.purvanga()).get(0).text());
+    assertEquals(Optional.empty(), structure.uttaranga());
     assertEquals(Ratio.of(70), Structure.matras(structure.purvanga()));
   }
 
@@ -75,9 +82,9 @@ class StructureTest {
     Structure structure = structure(Map.of("Song", song));
     assertEquals(
         List.of(Ratio.of(5), Ratio.of(9)),
-        structure.purvanga().stream().map(Structure.Line::matras).toList());
-    assertEquals(3, structure.uttaranga().size());
-    assertEquals(Ratio.of(19), Structure.matras(structure.uttaranga()));
+        lines(structure.purvanga()).stream().map(Structure.Line::matras).toList());
+    assertEquals(3, structure.uttaranga().orElseThrow().lines().size());
+    assertEquals(Ratio.of(19), Structure.matras(structure.uttaranga().stream().toList()));
     assertEquals(Yati.NONE, structure.yati());
   }
 
@@ -91,9 +98,9 @@ class StructureTest {
             new Element.Repeat(Pieces.words(9), 3));
     Structure structure = structure(Map.of("Song", song));
     assertEquals(Yati.GOPUCCHA, structure.yati());
-    assertEquals(2, structure.purvanga().get(0).times());
-    assertEquals(Ratio.of(12), structure.purvanga().get(0).matras());
-    assertEquals(Ratio.of(27), Structure.matras(structure.uttaranga()));
+    assertEquals(2, lines(structure.purvanga()).get(0).times());
+    assertEquals(Ratio.of(12), lines(structure.purvanga()).get(0).matras());
+    assertEquals(Ratio.of(27), Structure.matras(structure.uttaranga().stream().toList()));
     assertEquals(Ratio.of(57), Structure.matras(structure.purvanga()).plus(Ratio.of(27)));
   }
 
@@ -102,8 +109,8 @@ class StructureTest {
     Sequence song =
         Sequence.of(Pieces.word(8), Pieces.group(3, 1), Pieces.group(4, 1), Pieces.group(5, 0));
     Structure structure = structure(Map.of("Song", song));
-    assertEquals(Ratio.of(14), Structure.matras(structure.uttaranga()));
-    assertEquals(1, structure.purvanga().size());
+    assertEquals(Ratio.of(14), Structure.matras(structure.uttaranga().stream().toList()));
+    assertEquals(1, lines(structure.purvanga()).size());
   }
 
   @Test
@@ -113,8 +120,82 @@ class StructureTest {
     Structure structure = structure(Map.of("Song", song));
     assertEquals(
         List.of(Ratio.of(4), Ratio.of(8), Ratio.of(3)),
-        structure.purvanga().stream().map(Structure.Line::matras).toList());
+        lines(structure.purvanga()).stream().map(Structure.Line::matras).toList());
     assertEquals(Yati.MRIDANGA, structure.yati());
+  }
+
+  /** Each piece as it is written, and its parts: what they are called and how long they are. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Song = 8 10 12 10(4)10(4)10 ; 10(4)10(4)10 ; 10(4)10(4)10 | lines 30, mora of moras 118!",
+        "Mora = 10(4)10(4)10;Song = 8 10 12 Mora ,; Mora ,; Mora | lines 30, mora of moras 120!",
+        "Mora = 10(4)10(4)10;Song = 8 10 12 (Mora ; ,) x2 Mora | lines 30, mora of moras 120!",
+        "Song = 8 10 12 (5(1)5(1)5 ,) x3 | lines 30, mora of moras 54!",
+        "Song = 8 5(2)5(2)5(2) 6(2)6(2)6(2) 7(2)7(2)7 | lines 8, mora of moras 70!",
+        "Song = 8 10 5(2)5(2)5 12 14 7(1)7(1)7 | lines 18, mora 19, lines 26, mora 23!",
+        "Mora = 5(2)5(2)5;Song = 8 10 Mora 12 14 7(1)8(1)9 | lines 18, mora 19, lines 26, mora 26!",
+        "Song = 8 10 Rain ; Rain ; Rain 12 9;Rain = takita taka | lines 18, mora 19, lines 21",
+        "Song = 8 8 8 6 6 6 4 4 4 4 | lines 58",
+        "Rain = 8;Song = Rain x3 6 6 6 7(2)7(2)7(2)7 | lines 76",
+        "Song = takadimi taka ; takadimi taka ; takadimi taka | mora 22!",
+        "A = takadimi ,;B = takita ;;Song = 8 9 11 A B , A B , A B | lines 28, mora 32!",
+        "Song = takadimi takita takita ta , takadimitakajonu takadimi ta , 9(1)9(1)9"
+            + " | lines 26, mora 29!"
+      })
+  void partsAreFound(String written, String parts) {
+    String score =
+        "tala adi\n" + written.replaceAll(";(?=[A-Z])", "\n") + "\nperform\n  Song nadai 4\n";
+    Composition piece = ScoreReader.read(score, "", Lexicon.standard()).composition().orElseThrow();
+    Structure structure = Structure.of(piece, "Song", 4);
+    assertEquals(
+        parts,
+        structure.parts().stream()
+            .map(
+                part ->
+                    (part.isMora() ? part.mora() : "lines")
+                        + " "
+                        + Structure.matras(List.of(part)).toMixed()
+                        + (part.ends() ? "!" : ""))
+            .collect(Collectors.joining(", ")));
+    assertEquals(
+        Performance.of(piece).rounds().get(0).matras(), Structure.matras(structure.parts()));
+  }
+
+  /**
+   * A single sollu that rings between long lines is no line of the shape; at the end of a tail it
+   * is.
+   */
+  @Test
+  void aLinkIsNoLine() {
+    Sequence linked =
+        Sequence.of(
+            Pieces.word(8),
+            Pieces.word(1),
+            new Element.Karvai(1),
+            Pieces.group(12, 0),
+            Pieces.group(14, 0));
+    assertEquals(
+        List.of(Ratio.of(10), Ratio.of(12), Ratio.of(14)),
+        lines(structure(Map.of("Song", linked)).purvanga()).stream()
+            .map(Structure.Line::matras)
+            .toList());
+    Sequence tail =
+        Sequence.of(
+            Pieces.word(5),
+            new Element.Karvai(1),
+            Pieces.word(3),
+            new Element.Karvai(1),
+            Pieces.word(1),
+            new Element.Karvai(1));
+    Structure structure = structure(Map.of("Song", tail));
+    assertEquals(Yati.GOPUCCHA, structure.yati());
+    assertEquals("equal steps of 2", structure.steps().inWords());
+  }
+
+  private static List<Structure.Line> lines(List<Structure.Part> parts) {
+    return parts.stream().flatMap(part -> part.lines().stream()).toList();
   }
 
   private static Structure structure(Map<String, Sequence> phrases) {

@@ -8,8 +8,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -33,11 +40,11 @@ class YatiTest {
     "3 5 7 5 3, MRIDANGA, equal steps of 2",
     "7 5 3 5 7, DAMARU, equal steps of 2",
     "9 7 4, GOPUCCHA, 'steps -2, -3'",
-    "8 8 6 6 4 4, GOPUCCHA, 'steps 0, -2, 0, -2, 0'",
+    "8 8 6 6 4 4, GOPUCCHA, equal steps of 2",
     "3 7 5, MRIDANGA, 'steps +4, -2'",
     "7 5, NONE, equal steps of 2",
     "7, NONE, no step",
-    "8 8 4, NONE, 'steps 0, -4'",
+    "8 8 4, NONE, equal steps of 4",
     "3 5 4 6, VISHAMA, 'steps +2, -1, +2'"
   })
   void namesShapesAndSteps(String lengths, Yati shape, String steps) {
@@ -105,7 +112,7 @@ class YatiTest {
     for (Yati shape : Yati.values()) {
       for (int lines = 3; lines <= 7; lines++) {
         for (int total = 10; total <= 90; total++) {
-          for (List<Integer> proposal : YatiProposals.lines(shape, total, lines)) {
+          for (List<Integer> proposal : YatiProposals.lines(shape, total, lines, 30)) {
             assertEquals(lines, proposal.size());
             assertEquals(total, proposal.stream().mapToInt(Integer::intValue).sum());
             assertEquals(shape, Yati.ofMatras(proposal), proposal::toString);
@@ -118,15 +125,85 @@ class YatiTest {
     assertTrue(seen > 500, "proposals were made: " + seen);
   }
 
+  /**
+   * By trying every list of lines: none that only grows, only shrinks, or turns once is left out.
+   */
+  @ParameterizedTest
+  @CsvSource({"3, 27", "4, 22", "5, 20", "6, 21"})
+  void noStrictShapeIsLeftOut(int lines, int most) {
+    int seen = 0;
+    for (int total = lines; total <= most; total++) {
+      Map<Yati, Set<List<Integer>>> strict = new EnumMap<>(Yati.class);
+      everyList(lines, total, new ArrayList<>(), strict);
+      for (Yati shape : List.of(Yati.GOPUCCHA, Yati.SROTOVAHA, Yati.MRIDANGA, Yati.DAMARU)) {
+        List<List<Integer>> proposed = YatiProposals.lines(shape, total, lines, 100_000);
+        Set<List<Integer>> left = new HashSet<>(strict.getOrDefault(shape, Set.of()));
+        proposed.forEach(left::remove);
+        assertEquals(Set.of(), left, shape + " of " + total);
+        assertEquals(new HashSet<>(proposed).size(), proposed.size(), "none twice");
+        List<Boolean> equal =
+            proposed.stream()
+                .map(list -> YatiSteps.of(list.stream().map(Ratio::of).toList()).areEqual())
+                .toList();
+        boolean oneWay = shape == Yati.GOPUCCHA || shape == Yati.SROTOVAHA;
+        assertTrue(
+            !oneWay || !equal.contains(false) || equal.lastIndexOf(true) < equal.indexOf(false));
+        for (List<Integer> list : proposed) {
+          assertEquals(shape, Yati.ofMatras(list));
+          assertEquals(total, list.stream().mapToInt(Integer::intValue).sum());
+        }
+        seen += proposed.size();
+      }
+    }
+    assertTrue(seen > 100, "proposals: " + seen);
+  }
+
+  /** By the words of the definition: only shorter, only longer, longer then shorter, and back. */
+  private static Optional<Yati> shape(List<Integer> lines) {
+    String way =
+        IntStream.range(1, lines.size())
+            .mapToObj(i -> Integer.toString(Integer.signum(lines.get(i) - lines.get(i - 1))))
+            .map(sign -> sign.equals("1") ? "+" : sign.substring(0, 1))
+            .collect(Collectors.joining());
+    Map<String, Yati> shapes =
+        Map.of(
+            "-+", Yati.GOPUCCHA,
+            "\\++", Yati.SROTOVAHA,
+            "\\++-+", Yati.MRIDANGA,
+            "-+\\++", Yati.DAMARU);
+    return shapes.entrySet().stream()
+        .filter(shape -> way.matches(shape.getKey()))
+        .map(Map.Entry::getValue)
+        .findFirst();
+  }
+
+  private static void everyList(
+      int lines, int left, List<Integer> begun, Map<Yati, Set<List<Integer>>> strict) {
+    if (lines == 0) {
+      if (left == 0) {
+        shape(begun)
+            .ifPresent(
+                shape ->
+                    strict.computeIfAbsent(shape, key -> new HashSet<>()).add(List.copyOf(begun)));
+      }
+      return;
+    }
+    for (int line = 1; line <= left - lines + 1; line++) {
+      begun.add(line);
+      everyList(lines - 1, left - line, begun, strict);
+      begun.remove(begun.size() - 1);
+    }
+  }
+
   /** 70 = 28 + 21 + 14 + 7 (yogeswaran.in, lesson 000013-2). */
   @Test
   void proposesThePublishedCowsTail() {
-    assertTrue(YatiProposals.lines(Yati.GOPUCCHA, 70, 4).contains(List.of(28, 21, 14, 7)));
-    assertTrue(YatiProposals.lines(Yati.SROTOVAHA, 51, 3).contains(List.of(14, 17, 20)));
-    assertTrue(YatiProposals.lines(Yati.MRIDANGA, 23, 5).contains(List.of(3, 5, 7, 5, 3)));
-    assertTrue(YatiProposals.lines(Yati.DAMARU, 27, 5).contains(List.of(7, 5, 3, 5, 7)));
-    assertEquals(List.of(List.of(8, 8, 8, 8)), YatiProposals.lines(Yati.SAMA, 32, 4));
-    assertFalse(YatiProposals.lines(Yati.VISHAMA, 40, 5).isEmpty());
-    assertThrows(IllegalArgumentException.class, () -> YatiProposals.lines(Yati.SAMA, 32, 2));
+    assertTrue(YatiProposals.lines(Yati.GOPUCCHA, 70, 4, 100).contains(List.of(28, 21, 14, 7)));
+    assertTrue(YatiProposals.lines(Yati.SROTOVAHA, 51, 3, 100).contains(List.of(14, 17, 20)));
+    assertTrue(YatiProposals.lines(Yati.MRIDANGA, 23, 5, 100).contains(List.of(3, 5, 7, 5, 3)));
+    assertTrue(YatiProposals.lines(Yati.DAMARU, 27, 5, 100).contains(List.of(7, 5, 3, 5, 7)));
+    assertEquals(List.of(List.of(8, 8, 8, 8)), YatiProposals.lines(Yati.SAMA, 32, 4, 100));
+    assertFalse(YatiProposals.lines(Yati.VISHAMA, 40, 5, 100).isEmpty());
+    assertThrows(IllegalArgumentException.class, () -> YatiProposals.lines(Yati.SAMA, 32, 2, 100));
   }
 }

@@ -7,10 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.matraloom.notation.ScoreReader;
 import org.matraloom.score.Anga;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.ChapuTala;
@@ -18,6 +20,7 @@ import org.matraloom.score.Composition;
 import org.matraloom.score.Element;
 import org.matraloom.score.FingerCustom;
 import org.matraloom.score.Jati;
+import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Place;
 import org.matraloom.score.Sequence;
@@ -48,13 +51,13 @@ class LandingTest {
   @ParameterizedTest
   @CsvSource({
     // matras, beats, start, round 2, round 3, each as it is counted
-    "10, 7, beat 2 (little finger), beat 4 1/2 (after the middle finger), beat 7 (clap)",
-    "20, 14, beat 3 (ring finger), beat 8 (wave), beat 5 (clap)",
-    "30, 21, beat 4 (middle finger), beat 3 1/2 (after the ring finger), beat 3 (ring finger)",
-    "40, 28, beat 5 (clap), beat 7 (clap), samam",
-    "60, 42, beat 7 (clap), beat 6 (wave), beat 5 (clap)",
-    "70, 49, beat 8 (wave), beat 1 1/2 (after the clap), beat 3 (ring finger)",
-    "80, 56, samam, beat 5 (clap), samam"
+    "10, 7, beat 2, beat 4 1/2, beat 7",
+    "20, 14, beat 3, beat 8, beat 5",
+    "30, 21, beat 4, beat 3 1/2, beat 3",
+    "40, 28, beat 5, beat 7, samam",
+    "60, 42, beat 7, beat 6, beat 5",
+    "70, 49, beat 8, beat 1 1/2, beat 3",
+    "80, 56, samam, beat 5, samam"
   })
   void freeStartsInAdi(int matras, int beats, String start, String second, String third) {
     Landing fromSamam = landing(ADI, Ratio.ZERO, matras, 4, 4, 5);
@@ -242,6 +245,54 @@ class LandingTest {
     assertEquals(inFour, rates.get(0).matrasPerSecond(), 0.051);
     assertEquals(inFive, rates.get(1).matrasPerSecond(), 0.051);
     assertEquals(rates.get(1).matrasPerSecond(), rates.get(1).fastestPerSecond(), 1e-12);
+  }
+
+  /** By hand: braces of five in kalam 2 hold 10 matras a beat, whatever the round holds. */
+  @Test
+  void bracesHaveARateOfTheirOwn() {
+    assertEquals(
+        List.of("10: 10.0, 10.0"), rates("tala adi\nA = {5: 5}\nperform\n  A nadai 4 kalam 2\n"));
+    assertEquals(
+        List.of("4: 4.0, 4.0", "7: 7.0, 14.0"),
+        rates("tala adi\nA = 4 {7: 5 [taka]} 4\nperform\n  A nadai 4\n"));
+    assertEquals(
+        List.of("5: 5.0, 0.5"), rates("tala adi\nA = . ; ; ; . ; .\nperform\n  A nadai 5\n"));
+  }
+
+  /** 38 sollus a second are no longer hard; the terms are those of the constants. */
+  @ParameterizedTest
+  @CsvSource({
+    "60, ''",
+    "90, 'hard to say: up to 12.0'",
+    "91, 'very hard to say: up to 12.1'",
+    "120, 'very hard to say: up to 16.0'",
+    "121, 'impossible to say: up to 16.1'",
+    "288, 'impossible to say: up to 38.4'"
+  })
+  void whatNobodySaysIsCalledImpossible(int tempo, String told) {
+    Performance performance =
+        performance("tala adi\ntempo " + tempo + "\nA = 8\nperform\n  A nadai 4 kalam 2\n");
+    assertEquals(
+        told.isEmpty() ? "" : told + " sollus a second where a beat holds 8 matras",
+        Remarks.onFastest(List.of(performance), SpeechRate.HARD_PER_SECOND).orElse(""));
+  }
+
+  private static List<String> rates(String score) {
+    return SpeechRate.of(performance(score)).stream()
+        .map(
+            rate ->
+                String.format(
+                    Locale.ROOT,
+                    "%d: %.1f, %.1f",
+                    rate.matrasPerBeat(),
+                    rate.matrasPerSecond(),
+                    rate.fastestPerSecond()))
+        .toList();
+  }
+
+  private static Performance performance(String score) {
+    return Performance.of(
+        ScoreReader.read(score, "", Lexicon.standard()).composition().orElseThrow());
   }
 
   private static List<FalseClaim> claims(Element... elements) {

@@ -56,6 +56,8 @@ class PhraseParserTest {
       return "@" + reference.name();
     } else if (element instanceof Element.Bar bar) {
       return bar.endsAvartana() ? "avartana" : "anga";
+    } else if (element instanceof Element.BreathWish wish) {
+      return wish.asks() ? "breath" : "none";
     }
     throw new AssertionError(element);
   }

@@ -35,6 +35,7 @@ public final class RandomScores {
   private static final Place NOWHERE = new Place(1, 1);
 
   private final SplittableRandom random;
+  private final SplittableRandom wishes;
   private final Lexicon lexicon = Lexicon.standard();
   private final List<Tala> talas = List.copyOf(TalaReader.names().values());
   private final List<SolluSound> sounds = lexicon.sounds();
@@ -48,6 +49,7 @@ public final class RandomScores {
    */
   public RandomScores(long seed) {
     this.random = new SplittableRandom(seed);
+    this.wishes = new SplittableRandom(seed);
   }
 
   /**
@@ -238,7 +240,20 @@ public final class RandomScores {
     if (elements.stream().allMatch(Element.Bar.class::isInstance)) {
       elements.add(new Element.Silence());
     }
-    return new Sequence(elements);
+    return new Sequence(withWishes(elements));
+  }
+
+  private List<Element> withWishes(List<Element> elements) {
+    List<Element> all = new ArrayList<>();
+    boolean said = false;
+    for (Element element : elements) {
+      all.add(element);
+      said |= !(element instanceof Element.Timeless);
+      if (said && wishes.nextInt(20) == 0) {
+        all.add(new Element.BreathWish(wishes.nextInt(3) > 0));
+      }
+    }
+    return all;
   }
 
   private Element element(List<String> names, int depth, List<Element> before) {

@@ -7,10 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.matraloom.repair.Conversion;
+import org.matraloom.repair.ConversionWish;
 import org.matraloom.repair.Repair;
 import org.matraloom.repair.Repairs;
 import org.matraloom.score.ChapuTala;
@@ -180,7 +182,8 @@ class ScoreEditorTest {
         seen++;
       }
       Tala tala = talas.get(scores.number(talas.size()));
-      Conversion conversion = Conversion.toTala(piece, tala);
+      Conversion conversion =
+          Conversion.of(piece, new ConversionWish(Optional.empty(), Optional.of(tala), false));
       String converted = ScoreEditor.apply(text, conversion.edits(), LEXICON);
       assertEquals(
           conversion.landing().performance().spans(), Performance.of(read(converted)).spans());

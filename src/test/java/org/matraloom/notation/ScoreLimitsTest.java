@@ -55,8 +55,8 @@ class ScoreLimitsTest {
   @Test
   void aTextOfMoreThanAMegabyteIsRefused() {
     assertAccepted("Song = ta" + "\n".repeat(900_000));
-    assertRefused("1:1: error: a score has at most 1 MB (1,000,000 bytes)", "\n".repeat(1_000_000));
-    assertRefused("1:1: error: a score has at most 1 MB (1,000,000 bytes)", "ṭ".repeat(400_000));
+    assertRefused(" error: a score has at most 1 MB (1,000,000 bytes)", "\n".repeat(1_000_000));
+    assertRefused(" error: a score has at most 1 MB (1,000,000 bytes)", "ṭ".repeat(400_000));
   }
 
   @Test
@@ -215,7 +215,7 @@ class ScoreLimitsTest {
     }
     assertEquals(
         file
-            + ":1:1: error: a score has at most 1 MB (1,000,000 bytes)\n"
+            + ": error: a score has at most 1 MB (1,000,000 bytes)\n"
             + "help: split it into several scores",
         ScoreReader.read(file, LEXICON).format());
   }
@@ -224,12 +224,20 @@ class ScoreLimitsTest {
   void aFileThatIsNotThereOrIsAFolderIsRefused() {
     assertEquals(
         folder.resolve("none.loom")
-            + ":1:1: error: there is no such file\n"
+            + ": error: there is no such file\n"
             + "help: check the name and the folder",
         ScoreReader.read(folder.resolve("none.loom"), LEXICON).format());
     assertEquals(
-        folder + ":1:1: error: this is a folder\nhelp: name a score inside it",
+        folder + ": error: this is a folder\nhelp: name a score inside it",
         ScoreReader.read(folder, LEXICON).format());
+  }
+
+  @Test
+  void aForgottenEndingIsNamed() throws IOException {
+    Files.writeString(folder.resolve("rain.loom"), "tala adi\n");
+    assertEquals(
+        folder.resolve("rain") + ": error: there is no such file\nhelp: there is a rain.loom",
+        ScoreReader.read(folder.resolve("rain"), LEXICON).format());
   }
 
   @Test

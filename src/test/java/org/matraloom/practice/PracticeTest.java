@@ -134,6 +134,22 @@ class PracticeTest {
   }
 
   @Test
+  void theJoinKeepsTheMarksOfBreath() {
+    Composition song =
+        read(
+            """
+            tala adi
+            tempo 60
+            Song = takadimi takajunu takita tom , ' , taka '! ta ,
+            perform
+              Song nadai 4
+              Song nadai 5
+            """);
+    String drill = ScorePrinter.print(JoinDrill.of(song, 1, 4, 2, LEXICON));
+    assertTrue(drill.contains("tom ; ' taka '! ta ,"), drill);
+  }
+
+  @Test
   void aPhraseIsLoopedAtItsPlaceInTheTala() {
     Composition song = read(SONG);
     Composition loop = LoopDrill.of(song, "Rain", 3);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.matraloom.kanakku.Cycles;
@@ -38,7 +39,7 @@ class ConversionTest {
 
   @Test
   void theKhandaVersionOfAllRounds() {
-    Conversion khanda = Conversion.toNadai(EIGHTY, 5);
+    Conversion khanda = Conversion.of(EIGHTY, wish(5, null, false));
     assertEquals(Ratio.of(48), khanda.landing().beats());
     assertTrue(khanda.landing().lands(), "three times 16 beats are six avartanas");
     assertEquals(List.of(), khanda.repairs(EIGHTY, Pieces.LEXICON, Pieces.talas()));
@@ -62,10 +63,10 @@ class ConversionTest {
 
   @Test
   void anotherTala() {
-    Conversion seven = Conversion.toTala(EIGHTY, ChapuTala.MISRA.tala());
+    Conversion seven = Conversion.of(EIGHTY, wish(null, ChapuTala.MISRA, false));
     assertTrue(seven.landing().lands(), "56 beats are eight cycles of seven");
     Composition offSamam = new Edit.Start(Ratio.of(6)).appliedTo(EIGHTY);
-    Conversion five = Conversion.toTala(offSamam, ChapuTala.KHANDA.tala());
+    Conversion five = Conversion.of(offSamam, wish(null, ChapuTala.KHANDA, false));
     assertEquals(Ratio.ZERO, five.landing().performance().startBeat());
     assertEquals(Ratio.ONE, five.landing().missBeats());
   }
@@ -74,7 +75,7 @@ class ConversionTest {
   void eduppuToEduppu() {
     Composition piece = new Edit.Eduppu(Ratio.of(1, 4)).appliedTo(EIGHTY);
     assertFalse(Landing.of(Performance.of(piece)).lands());
-    assertTrue(Conversion.eduppuToEduppu(piece).landing().lands());
+    assertTrue(Conversion.of(piece, wish(null, null, true)).landing().lands());
   }
 
   @Test
@@ -84,6 +85,11 @@ class ConversionTest {
             .collect(Collectors.toMap(Conversion::words, version -> version));
     assertFalse(versions.containsKey("the last round in khanda nadai (5)"));
     assertTrue(versions.containsKey("the last round in chatusra nadai (4)"));
+  }
+
+  private static ConversionWish wish(Integer nadai, ChapuTala tala, boolean samePlace) {
+    return new ConversionWish(
+        Optional.ofNullable(nadai), Optional.ofNullable(tala).map(ChapuTala::tala), samePlace);
   }
 
   private static Conversion version(String words) {

@@ -1,6 +1,7 @@
 package org.matraloom.repair;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -77,7 +78,7 @@ class RepairsTest {
                 new Step.Say("Song", 1, 4, 1)));
     Repair repair = first(repairs(piece), Repair.Kind.OTHER_WAIT);
     assertEquals(Ratio.of(16), repair.performance().beats());
-    assertTrue(repair.words().startsWith("make the wait of 3 matras"), repair::words);
+    assertTrue(repair.words().startsWith("make the rest of 3 matras"), repair::words);
   }
 
   /** Three times 70 with a karvai of seven between: 224 matras (yogeswaran.in, lesson 000013-2). */
@@ -87,7 +88,7 @@ class RepairsTest {
         Pieces.of(
             Cycles.ADI, Map.of("Song", Pieces.words(70)), List.of(new Step.Say("Song", 3, 4, 1)));
     Repair between = first(repairs(piece), Repair.Kind.BETWEEN);
-    assertEquals("leave a karvai of 7 matras between the rounds", between.words());
+    assertEquals("rest 7 matras between the rounds", between.words());
     assertEquals(Ratio.of(224), Landing.of(between.performance()).matras());
   }
 
@@ -151,6 +152,70 @@ class RepairsTest {
     }
     assertTrue(seen > 1_000, "repairs were tried: " + seen);
     assertEquals(EnumSet.allOf(Repair.Kind.class), kinds);
+  }
+
+  /** What is played comes first, and an ending of three stays one, whatever is changed. */
+  @Test
+  void formsAreKeptAndTheUnplayableIsLast() {
+    Random random = new Random(14);
+    int unplayable = 0;
+    int forms = 0;
+    for (int i = 0; i < 150; i++) {
+      Composition piece = piece(random);
+      boolean playableIsOver = false;
+      for (Repair repair : repairs(piece)) {
+        boolean meets =
+            repair.performance().rounds().stream()
+                .allMatch(r -> r.startBeat().times(r.matrasPerBeat()).isWhole());
+        assertEquals(!meets, repair.words().contains("; hardly playable: no matra of round"));
+        assertFalse(meets && playableIsOver, repair::words);
+        playableIsOver = !meets;
+        unplayable += meets ? 0 : 1;
+        List<Element> body = repair.performance().composition().phrases().get("Song").elements();
+        List<Element.Group> groups =
+            body.subList(body.size() - 3, body.size()).stream()
+                .map(Element.Group.class::cast)
+                .toList();
+        assertEquals(1, groups.stream().map(Element.Group::size).distinct().count(), repair::words);
+        assertEquals(groups.get(0).karvai(), groups.get(1).karvai(), repair::words);
+        assertEquals(0, groups.get(2).karvai(), repair::words);
+        boolean begun = body.get(0) instanceof Element.Karvai;
+        assertFalse(begun, repair::words);
+        forms++;
+      }
+    }
+    assertTrue(unplayable > 20 && forms > 1_000, unplayable + " of " + forms);
+  }
+
+  /**
+   * Neither half of a threefold statement alone, nor a word from under its karvai, nor nearly all.
+   */
+  @Test
+  void whatWouldSpoilAPhraseIsNotDropped() {
+    Sequence mora =
+        Sequence.of(Pieces.group(7, 2), Pieces.group(7, 2), Pieces.group(7, 0), Pieces.word(8));
+    Sequence graded =
+        Sequence.of(Pieces.group(5, 2), Pieces.group(6, 2), Pieces.group(7, 0), Pieces.word(8));
+    Sequence hanging = Sequence.of(Pieces.word(5), new Element.Karvai(1), Pieces.word(29));
+    int seen = 0;
+    for (Sequence song : List.of(mora, graded, hanging)) {
+      for (Repair repair : repairs(Pieces.said(Cycles.ADI, song, 4))) {
+        for (Edit edit : repair.edits()) {
+          if (edit instanceof Edit.Splice splice && repair.words().startsWith("drop")) {
+            boolean emptied = splice.elements().isEmpty() && splice.from() == 0;
+            assertTrue(song == hanging ? !emptied : splice.from() >= 3, repair::words);
+            seen++;
+          }
+        }
+      }
+    }
+    assertTrue(seen > 0);
+    List<Repair> small = repairs(Pieces.said(Cycles.ADI, Pieces.words(40), 4));
+    assertTrue(small.stream().anyMatch(r -> r.kind() == Repair.Kind.DROP), "8 of 40 may go");
+    List<Repair> most = repairs(Pieces.said(Cycles.RUPAKA, Pieces.words(34), 4));
+    assertTrue(most.stream().anyMatch(r -> r.kind() == Repair.Kind.DROP), "10 of 34 may go");
+    List<Repair> all = repairs(Pieces.said(Cycles.RUPAKA, Pieces.words(16), 5));
+    assertTrue(all.stream().noneMatch(r -> r.kind() == Repair.Kind.DROP), "14 of 16 may not");
   }
 
   private static Ratio landing(Composition piece) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.matraloom.score.Composition;
@@ -38,6 +39,34 @@ class SpokenSheetTest {
         Lands: the last matra ends on samam.
         """,
         text.toString());
+  }
+
+  /** A breath in the karvai of tom is told before the ta that follows in the same beat. */
+  @Test
+  void aBreathIsToldWhereItIsTaken() throws IOException {
+    Composition delta =
+        Sheets.score(
+            """
+            tala adi
+            tempo 72
+            Silt  = takadimi takajunu takita tadiginatom
+            Mouth = takadimi tadiginatom , ,
+            Delta = ta , di , gi , na tom
+            Song  = Silt Mouth Delta Silt Mouth Delta
+            """);
+    StringBuilder text = new StringBuilder();
+    ReadAloud.write(Sheets.plain(delta), text);
+    assertTrue(text.toString().contains(": tom; rings 2 matras; breathe; ta."), text.toString());
+    int breaths = 0;
+    for (Path sample : Sheets.samples()) {
+      Performance performance = Performance.of(Sheets.read(sample));
+      StringBuilder spoken = new StringBuilder();
+      ReadAloud.write(Sheets.plain(performance.composition()), spoken);
+      int told = spoken.toString().split("breathe[;.]", -1).length - 1;
+      assertEquals(Sheets.breaths(performance).size(), told, sample.toString());
+      breaths += told;
+    }
+    assertTrue(breaths > 50, "breaths were told: " + breaths);
   }
 
   @Test
@@ -76,8 +105,8 @@ class SpokenSheetTest {
     assertTrue(
         text.toString()
             .contains(
-                "In khanda nadai (5): 18 matras are 3 3/5 beats, from samam to beat 4 3/5"
-                    + " (after the middle finger); on the claps: ta."),
+                "In khanda nadai (5): 18 matras are 3 3/5 beats, from samam to beat 4 3/5;"
+                    + " on the claps: ta."),
         text.toString());
     assertEquals(2, both.together().rows().size());
   }

@@ -92,8 +92,8 @@ class TextSheetTest {
         tala    2+1
         kalai   1
         tempo   60
-        start   sam
-        eduppu  sam
+        start   samam
+        eduppu  samam
 
         # Tala 2+1 (2+1), 3 beats; tempo 60 beats a minute. From samam; eduppu samam.
 
@@ -107,7 +107,7 @@ class TextSheetTest {
         Round1 nadai 4
 
         # 8 matras; 2 beats.
-        # Misses: the last matra ends on beat 3 (clap), 4 matras too early for samam.
+        # Misses: the last matra ends on beat 3, 4 matras too early for samam.
         """,
         textOf(Sheets.plain(small)));
   }

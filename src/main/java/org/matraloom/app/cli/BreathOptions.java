@@ -35,6 +35,11 @@ public final class BreathOptions {
       description = "Let every sound ring out; breathe only in silences.")
   private boolean wholeKarvais;
 
+  @Option(
+      names = "--fewest",
+      description = "As few breaths as the limits allow, not as a reciter breathes.")
+  private boolean fewest;
+
   /**
    * Whether any of them is given.
    *
@@ -43,6 +48,7 @@ public final class BreathOptions {
   public boolean isGiven() {
     return concert
         || wholeKarvais
+        || fewest
         || longestSeconds != null
         || longestSollus != null
         || shortestMs != null;
@@ -76,15 +82,13 @@ public final class BreathOptions {
   public BreathSettings settings() {
     BreathSettings usual = concert ? BreathSettings.concert() : BreathSettings.study();
     try {
-      return new BreathSettings(
-          shortestMs == null ? usual.shortestMs() : shortestMs,
-          shortestMs == null ? usual.fullMs() : Math.max(usual.fullMs(), shortestMs),
-          longestSeconds == null ? usual.longestSeconds() : longestSeconds.value(),
-          longestSollus == null ? usual.longestSollus() : longestSollus,
-          usual.keptMs(),
-          usual.keptMatras(),
-          usual.apartMs(),
-          !wholeKarvais);
+      BreathSettings shortest = shortestMs == null ? usual : usual.withShortest(shortestMs);
+      return shortest
+          .withLongest(
+              longestSeconds == null ? usual.longestSeconds() : longestSeconds.value(),
+              longestSollus == null ? usual.longestSollus() : longestSollus)
+          .withCutKarvai(!wholeKarvais)
+          .by(fewest ? BreathSettings.Way.FEWEST : BreathSettings.Way.RECITER);
     } catch (IllegalArgumentException outOfRange) {
       throw new UserError(outOfRange.getMessage());
     }

@@ -25,6 +25,7 @@ public final class CommandLines {
     line.setErr(err);
     line.registerConverter(MixPart.class, new PartName());
     line.registerConverter(ExactNumber.class, new ExactNumber.Converter());
+    line.registerConverter(NadaiNumber.class, new NadaiNumber.Converter());
     line.registerConverter(WholeRange.class, new WholeRangeOption());
     PlainNumbers.register(line);
     line.setCaseInsensitiveEnumValuesAllowed(true);

@@ -33,8 +33,12 @@ public final class Paragraph {
    * A line, broken if it is too long; what follows the first break starts after some spaces.
    *
    * <p>The columns within the first line stay as they are, so a row of a table can be given.
+   *
+   * @param spaces how many before what follows the break
+   * @param line a line
+   * @return the text in lines
    */
-  static String hanging(int spaces, String line) {
+  public static String hanging(int spaces, String line) {
     if (line.length() <= COLUMNS) {
       return line;
     }

@@ -49,7 +49,7 @@ public final class PackCommand implements Callable<Integer> {
   @Mixin private ScoreOptions score;
 
   @Option(
-      names = {"-d", "--directory"},
+      names = {"-o", "--output", "-d", "--directory"},
       required = true,
       paramLabel = "DIR",
       description = "The folder of the set; it is made if it does not exist.")

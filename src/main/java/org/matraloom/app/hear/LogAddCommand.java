@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.LogOptions;
+import org.matraloom.app.cli.NadaiNumber;
 import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.log.History;
@@ -65,7 +66,7 @@ final class LogAddCommand implements Callable<Integer> {
   private Integer round;
 
   @Option(names = "--nadai", paramLabel = "N", description = "Its matras a beat.")
-  private Integer nadai;
+  private NadaiNumber nadai;
 
   @Option(
       names = "--landing",
@@ -90,6 +91,11 @@ final class LogAddCommand implements Callable<Integer> {
   @Option(names = "--remark", paramLabel = "TEXT", description = "A few words of your own.")
   private String remark = "";
 
+  @Option(
+      names = "--new",
+      description = "It is a new piece, although its title is close to a known one.")
+  private boolean isNew;
+
   @Mixin private LogOptions place;
 
   @Override
@@ -98,13 +104,22 @@ final class LogAddCommand implements Callable<Integer> {
     LogEntry entry = entry();
     PracticeLog log = place.log();
     History before = log.read();
+    meant(before)
+        .ifPresent(
+            near -> {
+              throw new UserError(
+                  "\""
+                      + piece
+                      + "\" is not in the log; did you mean \""
+                      + near
+                      + "\"? Give that title, or --new for a new piece. Nothing was noted.");
+            });
     log.append(entry);
     PrintWriter out = command.commandLine().getOut();
     out.println("noted in " + log.file());
     if (tempo != null && !isJudged()) {
       out.println("With neither --clean nor --missed it counts for no suggestion of a tempo.");
     }
-    meant(before).ifPresent(near -> tellOf(near, out));
     if (voicedMinutes > 0) {
       List<LogEntry> entries = new ArrayList<>(before.entries());
       entries.add(entry);
@@ -118,12 +133,7 @@ final class LogAddCommand implements Callable<Integer> {
   /** A piece of the log whose title is nearly that of a new one. */
   private Optional<String> meant(History before) {
     List<String> known = before.pieces();
-    return known.contains(piece) ? Optional.empty() : MeantWord.of(piece, known);
-  }
-
-  private void tellOf(String near, PrintWriter out) {
-    out.println(Paragraph.of(piece + " is a new piece; did you mean " + near + "?"));
-    out.println("To take it back: " + place.typed("undo"));
+    return isNew || known.contains(piece) ? Optional.empty() : MeantWord.of(piece, known);
   }
 
   private void requireSense() {
@@ -163,7 +173,8 @@ final class LogAddCommand implements Callable<Integer> {
               round == null
                   ? List.of()
                   : List.of(
-                      new LogEntry.RoundEntry(round, nadai == null ? 0 : nadai, tempo, clean))),
+                      new LogEntry.RoundEntry(
+                          round, nadai == null ? 0 : nadai.matrasPerBeat(), tempo, clean))),
           voicedMinutes * MINUTE,
           Optional.empty(),
           remark);

@@ -8,9 +8,10 @@ import java.util.Locale;
 import org.matraloom.app.cli.Json;
 import org.matraloom.breath.Breath;
 import org.matraloom.breath.BreathPlan;
+import org.matraloom.breath.BreathStretch;
 import org.matraloom.breath.Care;
 import org.matraloom.breath.Cure;
-import org.matraloom.breath.Stretch;
+import org.matraloom.breath.PlanTerm;
 import org.matraloom.notation.ScorePrinter;
 
 /** Writes a plan for another program; positions are exact, as strings like "56" or "224/5". */
@@ -33,15 +34,25 @@ final class BreathJson {
     json.writeBooleanField("possible", plan.isPossible());
     json.writeNumberField("longestSeconds", plan.settings().longestSeconds().toDouble());
     json.writeNumberField("longestSollus", plan.settings().longestSollus());
-    json.writeNumberField("cost", plan.cost());
+    json.writeObjectFieldStart("cost");
+    for (PlanTerm term : PlanTerm.values()) {
+      json.writeNumberField(term.words(), plan.cost().of(term));
+    }
+    json.writeEndObject();
+    json.writeStringField("way", word(plan.settings().way()));
     json.writeArrayFieldStart("breaths");
     for (Breath breath : plan.breaths()) {
       write(breath, json);
     }
     json.writeEndArray();
     json.writeArrayFieldStart("stretches");
-    for (Stretch stretch : plan.stretches()) {
+    for (BreathStretch stretch : plan.stretches()) {
       write(stretch, stretch.isTooLong(plan.settings()), json);
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("notes");
+    for (String note : plan.notes()) {
+      json.writeString(note);
     }
     json.writeEndArray();
     json.writeArrayFieldStart("cures");
@@ -64,20 +75,22 @@ final class BreathJson {
   private static void write(Breath breath, JsonGenerator json) throws IOException {
     json.writeStartObject();
     json.writeNumberField("round", breath.round());
-    json.writeStringField("after", breath.after());
+    json.writeStringField("after", breath.after().sollu());
     json.writeStringField("afterBeat", breath.afterBeat().toString());
     json.writeStringField("beat", breath.startBeat().toString());
     json.writeStringField("beats", breath.beats().toString());
     json.writeNumberField("seconds", breath.seconds().toDouble());
     json.writeStringField("kind", word(breath.kind()));
-    json.writeStringField("from", word(breath.source()));
-    json.writeStringField("cutBeats", breath.cutBeats().toString());
-    json.writeBooleanField("endsPhrase", breath.endsPhrase());
+    json.writeStringField("from", word(breath.air().source()));
+    json.writeStringField("cutBeats", breath.air().cutBeats().toString());
+    json.writeStringField("joint", breath.joint().word());
+    json.writeBooleanField("endsPhrase", breath.joint().endsPhrase());
     json.writeBooleanField("beforeNadaiChange", breath.beforeChange());
+    json.writeStringField("why", breath.why());
     json.writeEndObject();
   }
 
-  private static void write(Stretch stretch, boolean tooLong, JsonGenerator json)
+  private static void write(BreathStretch stretch, boolean tooLong, JsonGenerator json)
       throws IOException {
     json.writeStartObject();
     json.writeNumberField("round", stretch.round());

@@ -2,16 +2,22 @@ package org.matraloom.app.practise;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.BreathOptions;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.ScoreOptions;
+import org.matraloom.app.cli.WholeFile;
 import org.matraloom.breath.BreathPlan;
 import org.matraloom.breath.BreathText;
 import org.matraloom.breath.Cure;
 import org.matraloom.breath.Cures;
+import org.matraloom.breath.KeptPlan;
+import org.matraloom.notation.ScoreEditor;
 import org.matraloom.score.Performance;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -41,6 +47,15 @@ public final class BreathsCommand implements Callable<Integer> {
 
   @Mixin private BreathOptions options;
 
+  @Option(names = "--why", description = "Say of every breath why it is taken.")
+  private boolean why;
+
+  @Option(
+      names = "--keep",
+      paramLabel = "OUT.loom",
+      description = "Write the score with the plan in it as breath marks.")
+  private Path keep;
+
   @Option(names = "--json", description = "Write JSON.")
   private boolean json;
 
@@ -50,11 +65,34 @@ public final class BreathsCommand implements Callable<Integer> {
     BreathPlan plan = options.plan(performance);
     List<Cure> cures = Cures.of(plan);
     PrintWriter out = command.commandLine().getOut();
+    if (keep != null) {
+      keep(plan);
+    }
     if (json) {
       BreathJson.write(plan, cures, out);
     } else {
-      out.print(BreathText.of(plan, cures, Paragraph::folded));
+      out.print(BreathText.of(plan, cures, why, Paragraph::folded));
     }
     return plan.isPossible() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
+  }
+
+  private void keep(BreathPlan plan) throws IOException {
+    KeptPlan kept = KeptPlan.of(plan);
+    String text = Files.readString(score.file(), StandardCharsets.UTF_8);
+    String marked = ScoreEditor.apply(text, kept.edits(), score.lexicon());
+    WholeFile.writeText(keep, file -> file.append(marked));
+    command.commandLine().getErr().println(keptWords(kept));
+  }
+
+  private String keptWords(KeptPlan kept) {
+    int count = kept.edits().size();
+    String marks = keep + ": " + count + " breath mark" + (count == 1 ? "" : "s") + " written";
+    return kept.added().isEmpty()
+        ? marks + "."
+        : marks
+            + "; a mark speaks wherever its phrase is said, so there are "
+            + "more breaths than planned, "
+            + kept.added().size()
+            + ".";
   }
 }

@@ -1,8 +1,10 @@
 package org.matraloom.app.practise;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.matraloom.app.cli.DroneOptions;
 import org.matraloom.app.cli.ExitCode;
@@ -12,10 +14,13 @@ import org.matraloom.app.cli.TimelineOptions;
 import org.matraloom.app.cli.TrackOutput;
 import org.matraloom.app.cli.VoiceOptions;
 import org.matraloom.app.cli.WholeFile;
+import org.matraloom.kanakku.Remarks;
+import org.matraloom.kanakku.SpeechRate;
 import org.matraloom.notation.ScorePrinter;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
+import org.matraloom.score.Performance;
 import org.matraloom.sound.Mix;
 import org.matraloom.sound.Passage;
 import picocli.CommandLine.Mixin;
@@ -67,8 +72,11 @@ final class DrillOutput {
         passages.stream()
             .map(passage -> new Passage(change.apply(timeline.timeline(passage)), sound))
             .toList();
+    Optional<String> remark =
+        Remarks.onFastest(
+            passages.stream().map(Performance::of).toList(), SpeechRate.VERY_HARD_PER_SECOND);
     return new MadeDrill(
-        written, what, heard, timeline.countInAvartanas(), drone.sruti(), format.format());
+        written, what, heard, remark, timeline.countInAvartanas(), drone.sruti(), format.format());
   }
 
   /** Writes the files that are named; without any the score is printed. */
@@ -80,8 +88,12 @@ final class DrillOutput {
     return ExitCode.DONE;
   }
 
-  /** Writes the files that are named. */
+  /**
+   * Writes the files that are named, and tells what is very hard or impossible to say in the drill.
+   */
   void writeNamed(MadeDrill drill) throws IOException {
+    PrintWriter err = command.commandLine().getErr();
+    drill.remark().ifPresent(remark -> err.println("Note: " + remark + "."));
     if (score != null) {
       WholeFile.writeText(score, text -> text.append(ScorePrinter.print(drill.written())));
     }

@@ -17,7 +17,7 @@ import picocli.CommandLine.Option;
     description = "Say a phrase in three speeds over one steady beat (trikala).",
     footer = {
       "",
-      "Example: matraloom drill speeds samples-synth/gutter-song.loom --phrase Drip -o speeds.wav"
+      "Example: matraloom drill speeds samples-synth/gutter-song.loom --phrase Drip --tempo 40"
     })
 final class DrillSpeedsCommand implements DrillMaker {
 

@@ -118,6 +118,7 @@ public final class PlayCommand implements Callable<Integer> {
         composition,
         "",
         List.of(passage),
+        Optional.empty(),
         timeline.countInAvartanas(),
         drone.sruti(),
         format.format());

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.Json;
+import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.repair.Repair;
 import org.matraloom.score.Lexicon;
@@ -21,7 +22,7 @@ import org.matraloom.score.Lexicon;
 record Catalogue(List<CatalogueEntry> entries) {
 
   private static final String SUFFIX = ".loom";
-  private static final String ROW = "%-24s %-22s %-18s %7s  %-12s %-10s %s%n";
+  private static final String ROW = "%-21s %-15s %6s  %-11s %-9s %s";
 
   /** Reads every score of a folder, those in folders inside it too. */
   static Catalogue read(Path folder, CatalogueFilter filter) throws IOException {
@@ -47,18 +48,19 @@ record Catalogue(List<CatalogueEntry> entries) {
     if (json) {
       printJson(out, withRepair);
     } else {
-      out.printf(ROW, "score", "title", "tala", "matras", "rounds", "yati", "landing");
+      out.println(String.format(ROW, "score", "tala", "matras", "rounds", "yati", "landing"));
       for (CatalogueEntry entry : entries) {
         String repair = withRepair ? repair(entry) : "";
-        out.printf(
-            ROW,
-            entry.file().getFileName(),
-            entry.title(),
-            entry.tala(),
-            entry.matras(),
-            entry.rounds(),
-            entry.yati().word(),
-            entry.verdict() + (repair.isEmpty() ? "" : "; " + repair));
+        String row =
+            String.format(
+                ROW,
+                entry.file().getFileName(),
+                entry.tala(),
+                entry.matras(),
+                entry.rounds(),
+                entry.yati().word(),
+                entry.verdict() + (repair.isEmpty() ? "" : "; " + repair));
+        out.println(Paragraph.hanging(4, row));
       }
       out.println(summary());
     }

@@ -1,6 +1,7 @@
 package org.matraloom.app.prove;
 
 import java.util.Optional;
+import org.matraloom.app.cli.NadaiNumber;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.fit.WholeRange;
 import org.matraloom.form.Yati;
@@ -15,7 +16,7 @@ final class CatalogueOptions {
       names = "--nadai",
       paramLabel = "N",
       description = "Of a folder: only scores with a round in this nadai.")
-  private Integer nadai;
+  private NadaiNumber nadai;
 
   @Option(
       names = "--yati",
@@ -28,7 +29,7 @@ final class CatalogueOptions {
   CatalogueFilter filter(Optional<String> talaName, WholeRange matras) {
     return new CatalogueFilter(
         talaName.map(CatalogueOptions::tala),
-        Optional.ofNullable(nadai),
+        Optional.ofNullable(nadai).map(NadaiNumber::matrasPerBeat),
         Optional.ofNullable(matras),
         Optional.ofNullable(yati));
   }

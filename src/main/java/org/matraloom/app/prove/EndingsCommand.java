@@ -1,5 +1,7 @@
 package org.matraloom.app.prove;
 
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,13 +10,15 @@ import java.util.concurrent.Callable;
 import org.matraloom.app.cli.BreathOptions;
 import org.matraloom.app.cli.ExactNumber;
 import org.matraloom.app.cli.ExitCode;
+import org.matraloom.app.cli.Json;
+import org.matraloom.app.cli.NadaiNumber;
+import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.breath.EndingBreaths;
 import org.matraloom.form.Ending;
 import org.matraloom.form.EndingChoice;
 import org.matraloom.form.Endings;
 import org.matraloom.form.GivenPurvanga;
-import org.matraloom.score.Composition;
 import org.matraloom.score.GroupWords;
 import org.matraloom.score.Lexicon;
 import org.matraloom.time.Tempo;
@@ -39,6 +43,7 @@ import picocli.CommandLine.Spec;
 public final class EndingsCommand implements Callable<Integer> {
 
   private static final int A_SCREENFUL = 18;
+  private static final int UNDER_WORDS = 42;
 
   @Spec private CommandSpec command;
 
@@ -59,7 +64,7 @@ public final class EndingsCommand implements Callable<Integer> {
       paramLabel = "N",
       defaultValue = "4",
       description = "Matras a beat (default ${DEFAULT-VALUE}).")
-  private int nadai;
+  private NadaiNumber nadai;
 
   @Option(
       names = "--tempo",
@@ -71,22 +76,29 @@ public final class EndingsCommand implements Callable<Integer> {
   @Option(names = "--all", description = "List everything, not only a screenful.")
   private boolean all;
 
+  @Option(names = "--json", description = "Write JSON, everything.")
+  private boolean json;
+
   @Mixin private BreathOptions breaths;
 
   @Override
-  public Integer call() {
+  public Integer call() throws IOException {
     GivenPurvanga filling = new GivenPurvanga(matras, lines);
     check(filling.left());
     Tempo beat = new Tempo(tempo.value());
     List<EndingChoice> ranked =
-        new EndingBreaths(nadai, beat, breaths.settings())
-            .ranked(EndingChoice.rank(filling.left(), nadai, 1, beat));
+        new EndingBreaths(nadai.matrasPerBeat(), beat, breaths.settings())
+            .ranked(EndingChoice.rank(filling.left(), nadai.matrasPerBeat(), 1, beat));
     PrintWriter out = command.commandLine().getOut();
+    if (json) {
+      write(ranked, filling, out);
+      return ranked.isEmpty() ? ExitCode.CHECK_FAILED : ExitCode.DONE;
+    }
     out.printf(
         Locale.ROOT,
         "%d matras to fill in %d a beat at %s beats a minute:%n",
         filling.left(),
-        nadai,
+        nadai.matrasPerBeat(),
         beat.beatsPerMinute().toMixed());
     int shown = all ? ranked.size() : Math.min(A_SCREENFUL, ranked.size());
     ranked.subList(0, shown).forEach(choice -> print(choice, filling, out));
@@ -100,8 +112,6 @@ public final class EndingsCommand implements Callable<Integer> {
     if (left < 1 || left > Endings.LONGEST) {
       throw new UserError(
           "an ending has 1 to " + Endings.LONGEST + " matras; " + left + " would be left");
-    } else if (nadai < 1 || nadai > Composition.HIGHEST_NADAI) {
-      throw new UserError("nadai is 1 to " + Composition.HIGHEST_NADAI + ", given " + nadai);
     } else if (!Tempo.inRange(tempo.value())) {
       throw new UserError(
           "a tempo is " + Tempo.SLOWEST + " to " + Tempo.FASTEST + " beats a minute");
@@ -110,6 +120,18 @@ public final class EndingsCommand implements Callable<Integer> {
 
   private void print(EndingChoice choice, GivenPurvanga filling, PrintWriter out) {
     Ending ending = choice.ending();
+    String row =
+        String.format(
+            Locale.ROOT,
+            "  %-16s %-13s %5.2f s  %s",
+            ending.written(),
+            choice.breath().words(),
+            choice.karvaiSeconds(),
+            String.join("; ", words(ending, notes(ending, filling))));
+    out.println(Paragraph.hanging(UNDER_WORDS, row));
+  }
+
+  private List<String> notes(Ending ending, GivenPurvanga filling) {
     List<String> notes = new ArrayList<>();
     if (ending.form() != Ending.Form.EQUAL) {
       notes.add(ending.form().words());
@@ -121,13 +143,36 @@ public final class EndingsCommand implements Callable<Integer> {
               : "1 matra lent to the line before";
       notes.add(lines.isEmpty() ? borrowed : borrowed + ": " + filling.sum(ending));
     }
-    out.printf(
-        Locale.ROOT,
-        "  %-16s %-13s %5.2f s  %s%n",
-        ending.written(),
-        choice.breath().words(),
-        choice.karvaiSeconds(),
-        String.join("; ", words(ending, notes)));
+    return notes;
+  }
+
+  private void write(List<EndingChoice> choices, GivenPurvanga filling, PrintWriter out)
+      throws IOException {
+    try (Json written = Json.to(out)) {
+      JsonGenerator generator = written.generator();
+      generator.writeStartObject();
+      generator.writeNumberField("matras", filling.left());
+      generator.writeNumberField("nadai", nadai.matrasPerBeat());
+      generator.writeStringField("tempo", tempo.value().toString());
+      generator.writeArrayFieldStart("endings");
+      for (EndingChoice choice : choices) {
+        Ending ending = choice.ending();
+        generator.writeStartObject();
+        generator.writeStringField("written", ending.written());
+        LineWords.writeNumbers("statements", ending.statements(), generator);
+        LineWords.writeNumbers("karvais", ending.karvais(), generator);
+        generator.writeStringField("form", ending.form().words());
+        generator.writeNumberField("borrowed", ending.borrowed());
+        generator.writeStringField("breath", choice.breath().words());
+        generator.writeNumberField("karvaiSeconds", choice.karvaiSeconds());
+        if (!lines.isEmpty()) {
+          generator.writeStringField("sum", filling.sum(ending));
+        }
+        generator.writeEndObject();
+      }
+      generator.writeEndArray();
+      generator.writeEndObject();
+    }
   }
 
   private static List<String> words(Ending ending, List<String> notes) {

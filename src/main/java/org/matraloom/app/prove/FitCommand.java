@@ -21,7 +21,7 @@ import picocli.CommandLine.Spec;
     sortOptions = false,
     description = {
       "Find everything that lands, each answer tried out.",
-      "Without a score: every length, start, wait or nadai for some rounds.",
+      "Without a score: every length, start, rest or nadai for some rounds.",
       "For a score or a sum such as \"14 + 5(2)5(2)5\": every way to make it land.",
       "Exit code 1 if nothing lands."
     },
@@ -49,7 +49,7 @@ public final class FitCommand implements Callable<Integer> {
       paramLabel = "PLAN",
       description = {
         "The rounds: 4-4-5; 4x2-5; 4k2 is kalam 2; ? is any nadai;",
-        "a wait in brackets: (7), (16n5), (2 beats), (?)."
+        "a rest in brackets: (7), (16n5), (2 beats), (?)."
       })
   private String rounds;
 
@@ -60,10 +60,10 @@ public final class FitCommand implements Callable<Integer> {
   private WholeRange matras;
 
   @Option(
-      names = "--wait",
+      names = {"--rest", "--wait"},
       paramLabel = "RANGE",
       defaultValue = "0..64",
-      description = "The lengths to try for a wait (?), in matras (default ${DEFAULT-VALUE}).")
+      description = "The lengths to try for a rest (?), in matras (default ${DEFAULT-VALUE}).")
   private WholeRange wait;
 
   @Mixin private CatalogueOptions catalogue;

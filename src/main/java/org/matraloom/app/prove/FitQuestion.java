@@ -2,19 +2,17 @@ package org.matraloom.app.prove;
 
 import java.util.List;
 import org.matraloom.app.cli.UserError;
+import org.matraloom.fit.AskedPlaces;
 import org.matraloom.fit.FitProblem;
 import org.matraloom.fit.RoundPlan;
 import org.matraloom.fit.RoundPlanReader;
 import org.matraloom.fit.WholeRange;
-import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
-import org.matraloom.time.Ratio;
 
 /** A question in numbers, as typed. */
 final class FitQuestion {
 
   private static final WholeRange USUAL_MATRAS = new WholeRange(3, 200);
-  private static final int EDUPPU_PARTS = 4;
 
   private final SettingOptions setting;
   private final String rounds;
@@ -30,23 +28,30 @@ final class FitQuestion {
 
   FitProblem problem() {
     List<RoundPlan> plans = plans(rounds);
-    RoundPlan.Part.Round first = plans.get(0).rounds().get(0);
-    int density = first.nadai() * Composition.density(first.kalam());
-    Composition places = setting.read(density);
-    Avartana avartana = places.avartana();
-    List<Ratio> starts =
-        setting.startIsOpen()
-            ? FitProblem.everyPlace(avartana, density)
-            : List.of(places.startBeat());
-    List<Ratio> eduppus =
-        setting.eduppuIsOpen()
-            ? FitProblem.everyPlace(avartana, EDUPPU_PARTS)
-            : List.of(places.eduppuBeat());
+    List<Composition> settings =
+        plans.stream()
+            .mapToInt(plan -> plan.rounds().get(0).matrasPerBeat())
+            .distinct()
+            .mapToObj(setting::read)
+            .toList();
+    Composition places = settings.get(0);
+    if (settings.stream().anyMatch(other -> !samePlaces(other, places))) {
+      throw new UserError(
+          "a start or eduppu in matras needs a first round with a nadai; give the place in beats");
+    }
+    AskedPlaces start =
+        setting.startIsOpen() ? new AskedPlaces.AnyStart() : AskedPlaces.at(places.startBeat());
+    AskedPlaces eduppu =
+        setting.eduppuIsOpen() ? new AskedPlaces.AnyLanding() : AskedPlaces.at(places.eduppuBeat());
     try {
-      return new FitProblem(avartana, plans, matras, waits, starts, eduppus);
+      return new FitProblem(places.avartana(), plans, matras, waits, start, eduppu);
     } catch (IllegalArgumentException refused) {
       throw new UserError(refused.getMessage());
     }
+  }
+
+  private static boolean samePlaces(Composition a, Composition b) {
+    return a.startBeat().equals(b.startBeat()) && a.eduppuBeat().equals(b.eduppuBeat());
   }
 
   static List<RoundPlan> plans(String rounds) {

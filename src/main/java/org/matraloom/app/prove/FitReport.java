@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.Json;
+import org.matraloom.app.cli.Paragraph;
+import org.matraloom.fit.AskedPlaces;
 import org.matraloom.fit.FitAdvice;
 import org.matraloom.fit.FitAnswer;
 import org.matraloom.fit.FitProblem;
@@ -14,7 +16,7 @@ import org.matraloom.fit.FitResult;
 import org.matraloom.fit.FitSearch;
 import org.matraloom.fit.FitWords;
 import org.matraloom.fit.RoundPlan;
-import org.matraloom.kanakku.PlaceWords;
+import org.matraloom.kanakku.LengthWords;
 import org.matraloom.schedule.SpokenLeadIn;
 import org.matraloom.score.Span;
 import org.matraloom.time.Ratio;
@@ -47,23 +49,23 @@ final class FitReport {
   }
 
   private void printText(PrintWriter out) {
-    out.println(question());
+    out.println(Paragraph.hanging(2, question()));
     for (FitAnswer answer : result.answers()) {
       String lead =
           result.count() > MOST_WITH_LEAD_IN
               ? ""
               : SpokenLeadIn.words(answer.performance()).map("; lead in: "::concat).orElse("");
-      out.println("  " + FitWords.line(answer, problem) + lead);
+      out.println(Paragraph.folded("  " + FitWords.line(answer, problem) + lead));
     }
     if (result.more() > 0) {
       out.println(options.more(result.more()));
     }
     if (result.count() == 0) {
-      FitWords.why(problem).forEach(out::println);
+      FitWords.why(problem).forEach(why -> out.println(Paragraph.hanging(2, why)));
       List<FitAdvice> advice = FitAdvice.forProblem(problem);
       if (!advice.isEmpty()) {
         out.println("The nearest that lands:");
-        advice.forEach(way -> out.println("  " + FitWords.line(way)));
+        advice.forEach(way -> out.println(Paragraph.folded("  " + FitWords.line(way))));
       }
     }
   }
@@ -83,10 +85,10 @@ final class FitReport {
         + " in "
         + problem.avartana().tala().name()
         + " ("
-        + PlaceWords.beats(Ratio.of(beats))
+        + LengthWords.beats(Ratio.of(beats))
         + "), "
         + (problem.matras().isFixed() ? "" : problem.matras().low() + " to ")
-        + PlaceWords.matras(Ratio.of(problem.matras().high()))
+        + LengthWords.matras(Ratio.of(problem.matras().high()))
         + ", from "
         + place(problem.starts())
         + " to "
@@ -94,11 +96,10 @@ final class FitReport {
         + ":";
   }
 
-  private String place(List<Ratio> places) {
-    RoundPlan.Part.Round first = problem.plans().get(0).rounds().get(0);
-    return places.size() > 1
-        ? "any place"
-        : PlaceWords.place(problem.avartana(), places.get(0), first.nadai());
+  private String place(AskedPlaces places) {
+    return places instanceof AskedPlaces.Named named
+        ? problem.avartana().say(named.places().get(0))
+        : "any place";
   }
 
   private void printJson(PrintWriter out) throws IOException {
@@ -136,6 +137,7 @@ final class FitReport {
     }
     generator.writeEndArray();
     generator.writeBooleanField("changesInsideABeat", !answer.changesInsideABeat().isEmpty());
+    generator.writeBooleanField("hardlyPlayable", answer.isHardlyPlayable());
     generator.writeEndObject();
   }
 }

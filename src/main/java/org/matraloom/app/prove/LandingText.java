@@ -5,8 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.matraloom.app.cli.Paragraph;
 import org.matraloom.kanakku.Landing;
-import org.matraloom.kanakku.PlaceWords;
+import org.matraloom.kanakku.LengthWords;
 import org.matraloom.kanakku.Remarks;
 import org.matraloom.kanakku.SpeechRate;
 import org.matraloom.score.Avartana;
@@ -23,7 +24,7 @@ public final class LandingText {
   private static final int MOST_SUMMANDS = 8;
   private static final int LEAST_PHRASE = 12;
   private static final int LEAST_NADAI = 12;
-  private static final int LEAST_PLACE = 26;
+  private static final int LEAST_PLACE = 12;
 
   private final Landing landing;
   private final Performance performance;
@@ -51,14 +52,15 @@ public final class LandingText {
     if (!composition.title().isEmpty()) {
       out.println(composition.title());
     }
-    out.println(setting());
+    out.println(Paragraph.hanging(2, setting()));
     out.println();
     printRounds(out);
     out.println();
-    out.println(sum());
-    out.println(verdict());
-    out.println(rates());
-    Remarks.on(performance).forEach(remark -> out.println("Note: " + remark + "."));
+    out.println(Paragraph.hanging(2, sum()));
+    verdict().lines().forEach(line -> out.println(Paragraph.hanging(2, line)));
+    out.println(Paragraph.hanging(2, rates()));
+    Remarks.on(performance)
+        .forEach(remark -> out.println(Paragraph.hanging(2, "Note: " + remark + ".")));
   }
 
   private String setting() {
@@ -114,7 +116,7 @@ public final class LandingText {
         + summed(Span::matras, landing.matras(), "matra")
         + "; "
         + summed(Span::beats, landing.beats(), "beat")
-        + PlaceWords.avartanas(landing.beats(), avartana.beats()).map(" = "::concat).orElse("")
+        + LengthWords.avartanas(landing.beats(), avartana.beats()).map(" = "::concat).orElse("")
         + ".";
   }
 
@@ -150,11 +152,28 @@ public final class LandingText {
         + " for "
         + eduppu
         + ".\n"
-        + (landing.startCanMend()
-            ? "Start on " + avartana.say(landing.startThatLands()) + " and it lands as it is; or "
-            : "It waits for a place in the tala, so no other start mends it: ")
-        + lastRound(missMatras, late)
-        + " in the last round.";
+        + mended(missMatras, late);
+  }
+
+  /** A way out that can be said: a start on a matra, whole matras in the last round. */
+  private String mended(Ratio missMatras, boolean late) {
+    String round = missMatras.isWhole() ? lastRound(missMatras, late) + " in the last round" : "";
+    if (!landing.startCanMend()) {
+      String waits = "It waits for a place in the tala, so no other start mends it";
+      return waits + (round.isEmpty() ? "; fit tells what does." : ": " + round + ".");
+    }
+    int density = performance.rounds().get(0).matrasPerBeat();
+    if (landing.startThatLands().times(density).isWhole()) {
+      return "Start on "
+          + avartana.say(landing.startThatLands())
+          + " and it lands as it is"
+          + (round.isEmpty() ? "." : "; or " + round + ".");
+    }
+    return round.isEmpty()
+        ? "No start on a matra mends it, nor whole matras in the last round; fit tells what does."
+        : round.substring(0, 1).toUpperCase(Locale.ROOT)
+            + round.substring(1)
+            + "; no start on a matra mends it. fit tells what else does.";
   }
 
   /** What it is that falls on the landing: the end of the last matra, or a stroke of its own. */

@@ -1,6 +1,6 @@
 package org.matraloom.app.prove;
 
-import org.matraloom.kanakku.PlaceWords;
+import org.matraloom.kanakku.LengthWords;
 import org.matraloom.time.Ratio;
 
 /** Says in two or three words whether something lands. */
@@ -14,7 +14,7 @@ final class MissWords {
       return "lands";
     }
     boolean late = missBeats.signum() > 0;
-    return PlaceWords.length(late ? missBeats : missBeats.negate(), matrasPerBeat)
+    return LengthWords.length(late ? missBeats : missBeats.negate(), matrasPerBeat)
         + (late ? " late" : " early");
   }
 }

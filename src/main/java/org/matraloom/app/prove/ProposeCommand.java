@@ -1,5 +1,6 @@
 package org.matraloom.app.prove;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -8,6 +9,8 @@ import org.matraloom.app.cli.UserError;
 import org.matraloom.form.KoraippuTurn;
 import org.matraloom.form.Yati;
 import org.matraloom.form.YatiProposals;
+import org.matraloom.kanakku.LengthWords;
+import org.matraloom.time.Ratio;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -31,6 +34,9 @@ import picocli.CommandLine.Spec;
       "  matraloom propose --turn 32 --group 7"
     })
 public final class ProposeCommand implements Callable<Integer> {
+
+  private static final int A_SCREENFUL = 18;
+  private static final int MOST = 10_000;
 
   @Spec private CommandSpec command;
 
@@ -62,14 +68,24 @@ public final class ProposeCommand implements Callable<Integer> {
       description = "The matras of a group in a turn (default ${DEFAULT-VALUE}).")
   private int group;
 
+  @Option(names = "--all", description = "List everything, not only a screenful; at most 10,000.")
+  private boolean all;
+
+  @Option(names = "--json", description = "Write JSON.")
+  private boolean json;
+
   @Override
-  public Integer call() {
+  public Integer call() throws IOException {
     PrintWriter out = command.commandLine().getOut();
     try {
       if (yati != null) {
         return lines(out);
       } else if (reduction.isAsked()) {
-        reduction.print(out);
+        if (json) {
+          ProposalJson.write(reduction, out);
+        } else {
+          reduction.print(out);
+        }
         return ExitCode.DONE;
       } else if (turn != null) {
         return turns(out);
@@ -80,23 +96,40 @@ public final class ProposeCommand implements Callable<Integer> {
     throw new UserError("say --yati and --matras, or --reduce and a word, or --turn and --group");
   }
 
-  private int lines(PrintWriter out) {
-    List<List<Integer>> proposals = YatiProposals.lines(yati, matras, count);
-    for (List<Integer> lines : proposals) {
-      out.println(LineWords.summed(lines) + ": " + LineWords.shape(lines));
+  private int lines(PrintWriter out) throws IOException {
+    int most = all ? MOST : A_SCREENFUL;
+    List<List<Integer>> proposals = YatiProposals.lines(yati, matras, count, most + 1);
+    List<List<Integer>> shown = proposals.subList(0, Math.min(most, proposals.size()));
+    if (json) {
+      ProposalJson.write(shown, proposals.size() > most, out);
+      return proposals.isEmpty() ? ExitCode.CHECK_FAILED : ExitCode.DONE;
     }
+    shown.forEach(lines -> out.println(LineWords.told(lines)));
     if (proposals.isEmpty()) {
       out.println("No " + count + " lines of whole matras in this shape come to " + matras + ".");
       return ExitCode.CHECK_FAILED;
+    } else if (proposals.size() > most) {
+      out.println(all ? "... and more." : "... and more; --all lists them.");
     }
     return ExitCode.DONE;
   }
 
-  private int turns(PrintWriter out) {
-    for (KoraippuTurn each : KoraippuTurn.halving(turn, group)) {
+  private int turns(PrintWriter out) throws IOException {
+    List<KoraippuTurn> turns = KoraippuTurn.halving(turn, group);
+    if (json) {
+      ProposalJson.writeTurns(turns, out);
+      return turns.isEmpty() ? ExitCode.CHECK_FAILED : ExitCode.DONE;
+    }
+    for (KoraippuTurn each : turns) {
       out.printf(
           "%d = %d x %d + %d: gap of %d%n",
           each.matras(), each.groups(), group, each.gapMatras(), each.gapMatras());
+    }
+    if (turns.isEmpty()) {
+      out.printf(
+          "No group of %d goes into a turn of %s; give a longer --turn or a shorter --group.%n",
+          group, LengthWords.matras(Ratio.of(turn)));
+      return ExitCode.CHECK_FAILED;
     }
     return ExitCode.DONE;
   }

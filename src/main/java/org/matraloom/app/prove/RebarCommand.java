@@ -1,14 +1,16 @@
 package org.matraloom.app.prove;
 
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
+import org.matraloom.app.cli.Json;
+import org.matraloom.app.cli.NadaiNumber;
 import org.matraloom.app.cli.ScoreOptions;
 import org.matraloom.app.cli.UserError;
-import org.matraloom.kanakku.BeatRow;
 import org.matraloom.score.Composition;
-import org.matraloom.score.Nadai;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
 import org.matraloom.score.Step;
@@ -33,7 +35,6 @@ import picocli.CommandLine.Spec;
 public final class RebarCommand implements Callable<Integer> {
 
   private static final int A_SCREENFUL = 64;
-  private static final int WIDEST = 34;
 
   @Spec private CommandSpec command;
 
@@ -47,26 +48,25 @@ public final class RebarCommand implements Callable<Integer> {
   private int number;
 
   @Option(names = "--nadai", paramLabel = "N", description = "Another nadai to compare with.")
-  private Integer nadai;
+  private NadaiNumber nadai;
 
   @Option(names = "--all", description = "Show every beat, not only a screenful.")
   private boolean all;
 
+  @Option(names = "--json", description = "Write JSON, every beat.")
+  private boolean json;
+
   @Override
-  public Integer call() {
+  public Integer call() throws IOException {
     Composition piece = score.read();
     Performance performance = Performance.of(piece);
     List<Span.Round> rounds = performance.rounds();
     if (number < 1 || number > rounds.size()) {
       throw new UserError("--round is 1 to " + rounds.size() + ", given " + number);
     }
-    PrintWriter out = command.commandLine().getOut();
-    print(rounds.get(number - 1), performance, out);
+    List<BeatTable> tables = new ArrayList<>();
+    tables.add(BeatTable.of(rounds.get(number - 1), performance));
     if (nadai != null) {
-      if (nadai < 1 || nadai > Composition.HIGHEST_NADAI) {
-        throw new UserError("--nadai is 1 to " + Composition.HIGHEST_NADAI + ", given " + nadai);
-      }
-      out.println();
       Span.Round round = rounds.get(number - 1);
       Composition other =
           new Composition(
@@ -76,49 +76,31 @@ public final class RebarCommand implements Callable<Integer> {
               piece.avartana().placeOf(round.startBeat()),
               piece.eduppuBeat(),
               piece.phrases(),
-              List.of(new Step.Say(round.phrase(), 1, nadai, round.kalam())));
+              List.of(new Step.Say(round.phrase(), 1, nadai.matrasPerBeat(), round.kalam())));
       Performance alone = Performance.of(other);
-      print(alone.rounds().get(0), alone, out);
+      tables.add(BeatTable.of(alone.rounds().get(0), alone));
     }
+    print(tables);
     return ExitCode.DONE;
   }
 
-  private void print(Span.Round round, Performance performance, PrintWriter out) {
-    out.println(
-        round.phrase()
-            + " in "
-            + Nadai.inWords(round.nadai())
-            + (round.kalam() == 1 ? "" : ", kalam " + round.kalam())
-            + ": "
-            + round.matras().toMixed()
-            + " matras, "
-            + round.beats().toMixed()
-            + " beats");
-    List<BeatRow> rows = BeatRow.of(round, performance);
-    int shown = all ? rows.size() : Math.min(A_SCREENFUL, rows.size());
-    for (BeatRow row : rows.subList(0, shown)) {
-      long beat =
-          Math.floorMod(row.beat(), (long) performance.composition().avartana().beats()) + 1;
-      String line =
-          String.format(
-              "%s %3d %-14s %-" + WIDEST + "s %s",
-              row.samam() ? "||" : "  ",
-              beat,
-              row.kriya().words(),
-              String.join(" ", row.marks()),
-              onTheBeat(row));
-      out.println(line.stripTrailing());
+  private void print(List<BeatTable> tables) throws IOException {
+    PrintWriter out = command.commandLine().getOut();
+    if (json) {
+      try (Json written = Json.to(out)) {
+        written.generator().writeStartArray();
+        for (BeatTable table : tables) {
+          table.write(written.generator());
+        }
+        written.generator().writeEndArray();
+      }
+      return;
     }
-    if (shown < rows.size()) {
-      out.println("... and " + (rows.size() - shown) + " more beats; --all shows them.");
+    for (BeatTable table : tables) {
+      if (table != tables.get(0)) {
+        out.println();
+      }
+      table.print(all ? Integer.MAX_VALUE : A_SCREENFUL, out);
     }
-  }
-
-  private static String onTheBeat(BeatRow row) {
-    if (row.onTheBeat().isEmpty()) {
-      return "silent on the beat";
-    }
-    String sollu = row.onTheBeat().get().spelling();
-    return row.begins() ? "" : sollu + " rings over the beat";
   }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.form.Reduction;
 import org.matraloom.score.Lexicon;
@@ -41,21 +42,44 @@ final class ReductionOptions {
     return phrase != null;
   }
 
-  void print(PrintWriter out) {
-    List<Sollu> sollus = sollus();
-    out.println("Held " + (grow ? "longer" : "shorter") + " from line to line:");
-    for (Reduction way : Reduction.all(sollus.size(), longest, shortest)) {
-      Reduction shown = grow ? way.reversed() : way;
-      out.printf("  %-24s %s%n", shown.written(), LineWords.summed(shown.lines()));
+  /**
+   * One way from line to line.
+   *
+   * @param written the lines in writing
+   * @param lines their lengths in matras
+   */
+  record Way(String written, List<Integer> lines) {
+    /** Copies the list. */
+    Way {
+      lines = List.copyOf(lines);
     }
-    dropping(sollus, true, out);
-    dropping(sollus, false, out);
   }
 
-  private void dropping(List<Sollu> sollus, boolean fromFront, PrintWriter out) {
-    String end = fromFront ? "front" : "end";
-    out.println((grow ? "A sollu added at the " : "A sollu dropped from the ") + end + ":");
-    List<List<Sollu>> lines = new ArrayList<>(Reduction.dropping(sollus, 1, fromFront));
+  void print(PrintWriter out) {
+    out.println("Held " + (grow ? "longer" : "shorter") + " from line to line:");
+    for (Way way : held()) {
+      String row = String.format("  %-24s %s", way.written(), LineWords.summed(way.lines()));
+      out.println(Paragraph.folded(row));
+    }
+    for (boolean fromFront : new boolean[] {true, false}) {
+      String end = fromFront ? "front" : "end";
+      out.println((grow ? "A sollu added at the " : "A sollu dropped from the ") + end + ":");
+      Way way = dropped(fromFront);
+      out.println(Paragraph.folded("  " + way.written() + "  " + LineWords.summed(way.lines())));
+    }
+  }
+
+  /** Every way to hold its sollus shorter from line to line. */
+  List<Way> held() {
+    return Reduction.all(sollus().size(), longest, shortest).stream()
+        .map(way -> grow ? way.reversed() : way)
+        .map(way -> new Way(way.written(), way.lines()))
+        .toList();
+  }
+
+  /** The way in which a sollu less is said from line to line. */
+  Way dropped(boolean fromFront) {
+    List<List<Sollu>> lines = new ArrayList<>(Reduction.dropping(sollus(), 1, fromFront));
     if (grow) {
       Collections.reverse(lines);
     }
@@ -63,7 +87,7 @@ final class ReductionOptions {
         lines.stream()
             .map(line -> line.stream().map(Sollu::spelling).collect(Collectors.joining()))
             .collect(Collectors.joining(" "));
-    out.println("  " + words + "  " + LineWords.summed(lines.stream().map(List::size).toList()));
+    return new Way(words, lines.stream().map(List::size).toList());
   }
 
   private List<Sollu> sollus() {

@@ -1,9 +1,12 @@
 package org.matraloom.app.prove;
 
+import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.app.cli.WholeFile;
 import org.matraloom.notation.Reading;
@@ -47,11 +50,25 @@ record RepairList(List<Repair> repairs, RepairOptions options) {
     out.println("What makes it land, the smallest change first:");
     int shown = Math.min(options.most(), repairs.size());
     for (int i = 0; i < shown; i++) {
-      out.printf("%3d  %s%n", i + 1, repairs.get(i).words());
+      out.println(Paragraph.hanging(5, String.format("%3d  %s", i + 1, repairs.get(i).words())));
     }
     if (shown < repairs.size()) {
       out.println(options.more(repairs.size() - shown));
     }
+  }
+
+  /** All repairs, as the field "repairs" of a JSON object. */
+  void write(JsonGenerator generator) throws IOException {
+    generator.writeArrayFieldStart("repairs");
+    for (Repair repair : repairs) {
+      generator.writeStartObject();
+      generator.writeStringField("kind", repair.kind().name().toLowerCase(Locale.ROOT));
+      generator.writeStringField("words", repair.words());
+      generator.writeNumberField("cost", repair.cost());
+      generator.writeStringField("beats", repair.performance().beats().toString());
+      generator.writeEndObject();
+    }
+    generator.writeEndArray();
   }
 
   /** The repair of a number, counted from 1. */

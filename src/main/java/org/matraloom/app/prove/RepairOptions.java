@@ -8,7 +8,7 @@ import picocli.CommandLine.Option;
 /** How many answers are shown, and which repair is written where. */
 final class RepairOptions {
 
-  private static final int A_SCREENFUL = 15;
+  private static final int A_SCREENFUL = 10;
   private static final int MOST = 10_000;
 
   @Option(

@@ -4,11 +4,11 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.Locale;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.Json;
+import org.matraloom.app.cli.Paragraph;
 import org.matraloom.kanakku.Landing;
-import org.matraloom.kanakku.PlaceWords;
+import org.matraloom.kanakku.LengthWords;
 import org.matraloom.repair.Repair;
 import org.matraloom.schedule.SpokenLeadIn;
 import org.matraloom.score.Avartana;
@@ -49,14 +49,15 @@ final class RepairReport {
   }
 
   private void printText(PrintWriter out) {
-    out.println(heading());
-    out.println(verdict());
+    out.println(Paragraph.hanging(2, heading()));
+    out.println(Paragraph.hanging(2, verdict()));
     SpokenLeadIn.words(landing.performance())
         .filter(words -> landing.lands())
-        .ifPresent(words -> out.println("Lead in from samam with " + words + "."));
+        .ifPresent(words -> out.println(Paragraph.of("Lead in from samam with " + words + ".")));
     list.print(out);
     if (!list.repairs().isEmpty() && !piece.isSum()) {
-      out.println("To write one into a copy: fit " + piece.path() + " --apply 1 -o mended.loom");
+      out.println("To write one into a copy:");
+      out.println("  fit " + piece.path() + " --apply 1 -o mended.loom");
     }
   }
 
@@ -67,18 +68,18 @@ final class RepairReport {
     List<Span.Round> rounds = landing.performance().rounds();
     int first = rounds.get(0).matrasPerBeat();
     return title
-        + PlaceWords.matras(rounds.get(0).matras())
+        + LengthWords.matras(rounds.get(0).matras())
         + (rounds.size() == 1 ? "" : " a round, " + rounds.size() + " rounds")
         + ", "
-        + PlaceWords.beats(landing.beats())
+        + LengthWords.beats(landing.beats())
         + " in all, from "
-        + PlaceWords.place(avartana, composition.startBeat(), first)
+        + avartana.say(composition.startBeat())
         + "; "
         + avartana.tala().name()
         + " has "
-        + PlaceWords.beats(Ratio.of(avartana.beats()))
+        + LengthWords.beats(Ratio.of(avartana.beats()))
         + " ("
-        + PlaceWords.matras(Ratio.of((long) avartana.beats() * first))
+        + LengthWords.matras(Ratio.of((long) avartana.beats() * first))
         + ").";
   }
 
@@ -86,14 +87,14 @@ final class RepairReport {
     Composition composition = piece.composition();
     List<Span.Round> rounds = landing.performance().rounds();
     int last = rounds.get(rounds.size() - 1).matrasPerBeat();
-    String eduppu = PlaceWords.place(composition.avartana(), composition.eduppuBeat(), last);
+    String eduppu = composition.avartana().say(composition.eduppuBeat());
     if (landing.lands()) {
       return "It lands as it is, on " + eduppu + ".";
     }
     boolean late = landing.missBeats().signum() > 0;
     Ratio miss = late ? landing.missBeats() : landing.missBeats().negate();
     return "It misses: it ends "
-        + PlaceWords.length(miss, last)
+        + LengthWords.length(miss, last)
         + (late ? " after " : " before ")
         + eduppu
         + ".";
@@ -106,16 +107,7 @@ final class RepairReport {
       generator.writeStringField("title", piece.composition().title());
       generator.writeBooleanField("lands", landing.lands());
       generator.writeStringField("missBeats", landing.missBeats().toString());
-      generator.writeArrayFieldStart("repairs");
-      for (Repair repair : list.repairs()) {
-        generator.writeStartObject();
-        generator.writeStringField("kind", repair.kind().name().toLowerCase(Locale.ROOT));
-        generator.writeStringField("words", repair.words());
-        generator.writeNumberField("cost", repair.cost());
-        generator.writeStringField("beats", repair.performance().beats().toString());
-        generator.writeEndObject();
-      }
-      generator.writeEndArray();
+      list.write(generator);
       generator.writeEndObject();
     }
   }

@@ -30,9 +30,9 @@ final class SettingOptions {
   @Option(
       names = "--start",
       paramLabel = "PLACE",
-      defaultValue = "sam",
+      defaultValue = "samam",
       description = {
-        "Where it starts: sam, beat 5, \"beat 5, 2nd matra\", +1/2, \"1 matra late\";",
+        "Where it starts: samam, beat 5, \"beat 4 1/2\", +1/2, \"1 matra late\";",
         "? tries every place",
         "(default ${DEFAULT-VALUE})."
       })
@@ -41,7 +41,7 @@ final class SettingOptions {
   @Option(
       names = "--eduppu",
       paramLabel = "PLACE",
-      defaultValue = "sam",
+      defaultValue = "samam",
       description = "Where it must land, written the same way (default ${DEFAULT-VALUE}).")
   private String eduppu;
 
@@ -90,7 +90,7 @@ final class SettingOptions {
 
   private String place(String text, int matrasPerBeat) {
     return text.strip().equals("?")
-        ? "sam"
+        ? "samam"
         : UserError.unlessRefused(
             () ->
                 TypedPlace.written(

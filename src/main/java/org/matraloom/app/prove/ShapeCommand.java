@@ -6,9 +6,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
+import org.matraloom.app.cli.Json;
 import org.matraloom.app.cli.UserError;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -33,6 +35,9 @@ public final class ShapeCommand implements Callable<Integer> {
       description = "The lengths of lines in matras, or a .loom file.")
   private List<String> lines = List.of();
 
+  @Option(names = "--json", description = "Write JSON.")
+  private boolean json;
+
   @Override
   public Integer call() throws IOException {
     PrintWriter out = command.commandLine().getOut();
@@ -41,12 +46,28 @@ public final class ShapeCommand implements Callable<Integer> {
     }
     if (lines.size() == 1 && lines.get(0).endsWith(".loom")) {
       WrittenPiece piece = WrittenPiece.read(Path.of(lines.get(0)), command);
-      new StructureText(piece.composition()).print(out);
+      StructureText text = new StructureText(piece.composition());
+      if (json) {
+        StructureJson.write(text.structures(), out);
+      } else {
+        text.print(out);
+      }
       return ExitCode.DONE;
     }
     try {
       List<Integer> lengths = lines.stream().map(Integer::valueOf).toList();
-      out.println(LineWords.summed(lengths) + ": " + LineWords.shape(lengths));
+      if (lengths.stream().anyMatch(length -> length < 1)) {
+        throw new UserError("a line has at least 1 matra, given " + String.join(" ", lines));
+      }
+      if (json) {
+        try (Json written = Json.to(out)) {
+          written.generator().writeStartObject();
+          LineWords.write(lengths, written.generator());
+          written.generator().writeEndObject();
+        }
+      } else {
+        out.println(LineWords.told(lengths));
+      }
     } catch (NumberFormatException notANumber) {
       throw new UserError("lines are whole numbers of matras, given " + String.join(" ", lines));
     }

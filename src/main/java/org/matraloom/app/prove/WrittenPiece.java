@@ -9,6 +9,7 @@ import java.util.List;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.fit.RoundPlan;
 import org.matraloom.notation.PaperSum;
+import org.matraloom.notation.Problem;
 import org.matraloom.notation.Reading;
 import org.matraloom.notation.ScoreReader;
 import org.matraloom.score.Composition;
@@ -27,6 +28,7 @@ import picocli.CommandLine.Model.CommandSpec;
 record WrittenPiece(Path path, String text, Composition composition) {
 
   private static final String SUM = "sum";
+  private static final String TERMS = "Sum = ";
 
   /** Reads a file and prints its problems. */
   static WrittenPiece read(Path file, CommandSpec command) throws IOException {
@@ -45,8 +47,9 @@ record WrittenPiece(Path path, String text, Composition composition) {
     int density = first.nadai() * Composition.density(first.kalam());
     PaperSum sum = PaperSum.of(typed);
     sum.start().ifPresent(setting::startAt);
+    setting.read(density);
     StringBuilder text = new StringBuilder(setting.head(density));
-    text.append("\nSum = ").append(sum.terms()).append("\n\nperform\n");
+    text.append('\n').append(TERMS).append(sum.terms()).append("\n\nperform\n");
     for (RoundPlan.Part part : plans.get(0).parts()) {
       if (part instanceof RoundPlan.Part.Round round) {
         text.append("  Sum nadai ").append(round.nadai()).append(" kalam ").append(round.kalam());
@@ -57,7 +60,9 @@ record WrittenPiece(Path path, String text, Composition composition) {
     }
     String score = text.toString();
     Reading reading = ScoreReader.read(score, SUM, Lexicon.standard());
-    Composition piece = composition(reading, command);
+    List<Problem> problems =
+        reading.problems().stream().map(p -> sum.asTyped(p, TERMS.length())).toList();
+    Composition piece = composition(new Reading(reading.composition(), problems), command);
     check(sum, piece, density);
     return new WrittenPiece(Path.of(SUM), score, piece);
   }

@@ -18,6 +18,9 @@ class ExactNumberTest {
     "37.5, 75, 2",
     "0.001, 1, 1000",
     "75/2, 75, 2",
+    "66 2/3, 200, 3",
+    "-1 1/2, -3, 2",
+    "62 1/2%, 5, 8",
     "75%, 3, 4",
     "62.5%, 5, 8",
     "-3, -3, 1"
@@ -33,7 +36,8 @@ class ExactNumberTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "fast", "1/0", "1e9", "--", "1/2/3", "12345678901"})
+  @ValueSource(
+      strings = {"", "fast", "1/0", "1e9", "--", "1/2/3", "1 2", "1 2/0", "1.5 1/2", "12345678901"})
   void refusesWhatIsNoNumber(String text) {
     assertThrows(TypeConversionException.class, () -> ExactNumber.parse(text));
   }

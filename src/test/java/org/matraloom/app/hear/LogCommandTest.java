@@ -247,12 +247,17 @@ class LogCommandTest {
     "Gutter Song, false",
     "Puddle, false"
   })
-  void aNewTitleCloseToAKnownOneIsAskedAbout(String title, boolean isAsked) {
+  void aNewTitleCloseToAKnownOneIsAskedAboutBeforeItIsNoted(String title, boolean isAsked) {
     assertEquals("noted in " + file() + "\n", add("--voiced", "1").out());
-    String out = run(List.of("log", "add", title), "--voiced", "1").out();
-    String told = title + " is a new piece; did you mean Gutter Song?";
-    assertEquals(isAsked, out.contains(told), out);
-    assertEquals(isAsked, out.contains("matraloom log undo --log-file " + file()), out);
+    CommandLineRun run = run(List.of("log", "add", title), "--voiced", "1");
+    String told = "\"" + title + "\" is not in the log; did you mean \"Gutter Song\"?";
+    assertEquals(isAsked, run.err().contains(told), run.err());
+    assertEquals(isAsked ? ExitCode.BAD_INPUT : ExitCode.DONE, run.code());
+    long noted = log().out().lines().filter(line -> line.contains(title)).count();
+    assertEquals(isAsked, noted == 0, log().out());
+    CommandLineRun meant = run(List.of("log", "add", title, "--new"), "--voiced", "1");
+    assertEquals(ExitCode.DONE, meant.code(), meant.err());
+    assertTrue(log().out().contains(title), log().out());
   }
 
   @Test

@@ -1,6 +1,7 @@
 package org.matraloom.app.practise;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -33,7 +34,7 @@ class BreathsCommandTest {
     assertEquals("", run.err());
     assertEquals(ExitCode.DONE, run.code());
     assertTrue(run.out().startsWith("Ferry Song, 60 beats a minute: 1 breath;"), run.out());
-    assertTrue(run.out().contains("  v after the tom on beat 8 (wave): 0.50 s of silence;"));
+    assertTrue(run.out().contains("  V after the tom on beat 8: 0.60 s for air,"));
   }
 
   @Test
@@ -64,19 +65,52 @@ class BreathsCommandTest {
                       "round" : 1,
                       "after" : "tom",
                       "afterBeat" : "7",
-                      "beat" : "15/2",
-                      "beats" : "1/2",
-                      "seconds" : 0.5,
-                      "kind" : "catch",
-                      "from" : "silence",
-                      "cutBeats" : "0",
+                      "beat" : "37/5",
+                      "beats" : "3/5",
+                      "seconds" : 0.6,
+                      "kind" : "full",
+                      "from" : "karvai",
+                      "cutBeats" : "1/10",
+                      "joint" : "round",
                       "endsPhrase" : true,
-                      "beforeNadaiChange" : false
+                      "beforeNadaiChange" : false,
+                      "why" : "between rounds, air is free"
                     }
                   ],
                 """),
         run.out());
     assertTrue(breaths(FLOOD, "--json").out().contains("\"kind\" : \"added silence\""));
+  }
+
+  @Test
+  void everyBreathTellsWhy() throws IOException {
+    String told = breaths(FERRY, "--why").out().replaceAll("\\s+", " ");
+    assertTrue(told.contains("29 sollus (between rounds, air is free)"), told);
+    assertFalse(breaths(FERRY).out().contains("air is free"));
+    String fewest = breaths(FERRY, "--why", "--fewest").out().replaceAll("\\s+", " ");
+    assertTrue(fewest.contains("0.50 s of silence"), fewest);
+    assertTrue(fewest.contains("(between rounds, else 15.5 s on one breath)"), fewest);
+  }
+
+  /** The kept score is the old text with marks; at a quicker tempo it says what has no time. */
+  @Test
+  void aPlanIsKeptInTheScoreAndCheckedAtEveryTempo() throws IOException {
+    Path kept = folder.resolve("kept.loom");
+    CommandLineRun run = breaths(FERRY, "--keep", kept.toString());
+    assertEquals(kept + ": 1 breath mark written.\n", run.err());
+    String marked = FERRY.replace("tom , . .", "tom , . . '");
+    assertEquals(marked, Files.readString(kept));
+    assertEquals(
+        breaths(FERRY, "--json").out(),
+        breaths(marked, "--json").out().replace("the score asks for it", "air is free"));
+    String quick = breaths(marked, "--tempo", "300").out().replaceAll("\\s+", " ");
+    assertTrue(
+        quick.contains(
+            "Round 1: the score asks for a breath after the tom on beat 8 (wave), but there is no"
+                + " time (0.15 s after its matra)"),
+        quick);
+    CommandLineRun itself = breaths(FERRY, "--keep", folder.resolve("piece.loom").toString());
+    assertEquals(ExitCode.BAD_INPUT, itself.code());
   }
 
   @Test

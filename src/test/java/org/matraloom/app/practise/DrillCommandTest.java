@@ -42,8 +42,8 @@ class DrillCommandTest {
         tala    adi
         kalai   1
         tempo   60
-        start   sam
-        eduppu  sam
+        start   samam
+        eduppu  samam
 
         Chatusra4 = (takadimi) x4
         Khanda4 = (takatakita) x4
@@ -89,6 +89,17 @@ class DrillCommandTest {
     if (line.startsWith("ladder")) {
       assertTrue(run.out().contains("rungs at 100, 110, 120"), run.out());
     }
+  }
+
+  /** 120 beats a minute at 16 matras a beat are 32 sollus a second. */
+  @Test
+  void aSpeedThatNobodySaysIsTold() throws IOException {
+    String told =
+        "Note: impossible to say: up to 32.0 sollus a second where a beat holds 16 matras.\n";
+    assertEquals(told, drill("speeds FILE --phrase Drip").err());
+    assertEquals(
+        told, drill("speeds FILE --phrase Drip --score " + folder.resolve("d.loom")).err());
+    assertEquals("", drill("loop FILE --phrase Drip --tempo 60").err());
   }
 
   @Test

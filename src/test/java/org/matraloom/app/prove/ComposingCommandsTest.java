@@ -4,9 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -70,13 +73,13 @@ class ComposingCommandsTest {
         List.of(
             "Song: 80 matras",
             "purvanga, 44 matras, srotovaha (short to long), equal steps of 2",
-            "Cloud 8 (8)",
-            "Drizzle 10 (18)",
-            "Shower 12 (30)",
-            "Downpour 14 (44)",
-            "uttaranga, 36 matras",
-            "Entry ,; 13 (57)",
-            "Entry ,; 13 (70)",
+            "Cloud 8 (8) line",
+            "Drizzle 10 (18) line",
+            "Shower 12 (30) line",
+            "Downpour 14 (44) section",
+            "uttaranga, 36 matras, a mora 10(3)10(3)10",
+            "Entry ,; 13 (57) statement",
+            "Entry ,; 13 (70) statement",
             "Entry 10 (80)"),
         lines("shape", LEDGER));
     assertEquals(ExitCode.BAD_INPUT, CommandLineRun.of("shape").code());
@@ -103,6 +106,18 @@ class ComposingCommandsTest {
     assertEquals(
         List.of("32 = 4 x 7 + 4: gap of 4", "16 = 2 x 7 + 2: gap of 2", "8 = 1 x 7 + 1: gap of 1"),
         lines("propose", "--turn", "32"));
+    assertTrue(
+        lines("propose", "--yati", "gopuccha", "--matras", "11", "--lines", "4")
+            .contains("5 + 3 + 2 + 1 = 11: gopuccha (long to short), steps -2, -1, -1"));
+    CommandLineRun short6 = CommandLineRun.of("propose", "--turn", "6", "--group", "7");
+    assertEquals(ExitCode.CHECK_FAILED, short6.code());
+    assertEquals(
+        "No group of 7 goes into a turn of 6 matras; give a longer --turn or a shorter --group.\n",
+        short6.out());
+    assertTrue(
+        CommandLineRun.of("propose", "--turn", "6", "--group", "0")
+            .err()
+            .contains("given 6 and 0"));
     CommandLineRun none =
         CommandLineRun.of("propose", "--yati", "sama", "--matras", "31", "--lines", "4");
     assertEquals(ExitCode.CHECK_FAILED, none.code());
@@ -143,11 +158,66 @@ class ComposingCommandsTest {
             .isEmpty());
   }
 
+  /** The same answers as in words, for scripts; JSON is read here by its fields only. */
+  @Test
+  void everyAnswerIsWrittenAsJson() throws IOException {
+    assertJson("\"written\" : \"7(4)7(4)7\"", "endings", "29", "--tempo", "80");
+    assertJson("\"karvais\" : [\n        4,\n        4\n      ]", "endings", "29");
+    assertJson("\"yati\" : \"gopuccha\"", "shape", "28", "21", "14", "7");
+    assertJson("\"kind\" : \"mora\"", "shape", LEDGER);
+    assertJson("\"steps\" : [\n        \"-2\",", "propose", "--yati", "gopuccha", "--matras", "11");
+    assertJson("\"written\" : \"5*6 5*4 5*3 5*2\"", "propose", "--reduce", "5");
+    assertJson("\"gapMatras\" : 4", "propose", "--turn", "32");
+    assertJson("\"missBeats\" : \"8/3\"", "convert", LEDGER);
+    assertJson("\"repairs\" : [", "convert", LEDGER, "--nadai", "7", "--tala", "rupaka");
+    assertJson("\"marks\" : \"ta ki ta tom\"", "rebar", "samples-synth/gutter-song.loom");
+  }
+
+  private static void assertJson(String part, String... arguments) throws IOException {
+    List<String> words = new ArrayList<>(List.of(arguments));
+    words.add("--json");
+    CommandLineRun run = CommandLineRun.of(words.toArray(String[]::new));
+    assertEquals("", run.err());
+    assertEquals(ExitCode.DONE, run.code());
+    assertTrue(run.out().contains(part), run.out());
+    int tokens = 0;
+    try (JsonParser parser = new JsonFactory().createParser(run.out())) {
+      while (parser.nextToken() != null) {
+        tokens++;
+      }
+    }
+    assertTrue(tokens > 5, "it is JSON");
+  }
+
+  /** Remarks never touch the marks, and no line is wider than a terminal. */
+  @Test
+  void remarksStandApartFromTheMarks() throws IOException {
+    Path score = folder.resolve("full.loom");
+    Files.writeString(
+        score,
+        "tala adi\nSong = dhim ; [tadiginatomtakadimitaka] , ta , dhim ta ka ta ta ta ta ta , ta\n"
+            + "perform\n  Song nadai 8\n  Song nadai 9 kalam 3\n");
+    int remarks = 0;
+    for (String round : List.of("1", "2")) {
+      CommandLineRun run = CommandLineRun.of("rebar", score.toString(), "--round", round);
+      for (String line : run.out().lines().toList()) {
+        assertTrue(line.length() <= 80, line);
+        assertTrue(!line.contains("rings over") || line.matches(".*   \\w+ rings over .*"), line);
+        remarks += line.contains("rings over") ? 1 : 0;
+      }
+    }
+    assertTrue(remarks >= 2, "remarks: " + remarks);
+  }
+
   private static List<String> lines(String... arguments) {
     CommandLineRun run = CommandLineRun.of(arguments);
     assertEquals("", run.err());
     assertEquals(ExitCode.DONE, run.code());
-    return run.out().lines().map(line -> line.strip().replaceAll(" +", " ")).toList();
+    return run.out()
+        .replaceAll("\n {40,}", " ")
+        .lines()
+        .map(line -> line.strip().replaceAll(" +", " "))
+        .toList();
   }
 
   private static String lastOf(List<String> lines) {

@@ -12,7 +12,7 @@ import org.matraloom.time.Ratio;
  * @param round the round in which it begins, from 1
  * @param phrase the phrase in which it begins
  */
-public record Stretch(
+public record BreathStretch(
     Ratio startBeat, Ratio endBeat, Ratio seconds, long sollus, int round, String phrase) {
 
   /**

@@ -1,0 +1,67 @@
+package org.matraloom.kanakku;
+
+import java.util.Optional;
+import org.matraloom.time.Ratio;
+
+/** Says lengths the way they are counted on the hand: in beats and in matras. */
+public final class LengthWords {
+
+  private LengthWords() {}
+
+  /**
+   * A length in beats, with its matras where they are whole.
+   *
+   * @param beats the length, not negative
+   * @param matrasPerBeat the matras of a beat there
+   * @return "16 matras (3 1/5 beats)", "1/2 beat (2 matras)" or "3 beats"
+   */
+  public static String length(Ratio beats, int matrasPerBeat) {
+    Ratio matras = beats.times(matrasPerBeat);
+    String inBeats = beats(beats);
+    if (beats.isWhole() || !matras.isWhole()) {
+      return inBeats;
+    }
+    String inMatras = matras(matras);
+    return beats.den() == 2 ? inBeats + " (" + inMatras + ")" : inMatras + " (" + inBeats + ")";
+  }
+
+  /**
+   * A number of beats.
+   *
+   * @param beats the number, not negative
+   * @return "0 beats", "1/2 beat", "1 beat" or "3 1/5 beats"
+   */
+  public static String beats(Ratio beats) {
+    boolean one = beats.signum() > 0 && beats.compareTo(Ratio.ONE) <= 0;
+    return beats.toMixed() + (one ? " beat" : " beats");
+  }
+
+  /**
+   * A length in whole avartanas and the beats left over.
+   *
+   * @param beats the length, not negative
+   * @param cycle the beats of an avartana
+   * @return "7 avartanas" or "6 avartanas and 2 2/5 beats"; nothing below one avartana
+   */
+  public static Optional<String> avartanas(Ratio beats, int cycle) {
+    Ratio rest = beats.modulo(Ratio.of(cycle));
+    long whole = beats.minus(rest).dividedBy(cycle).floor();
+    return whole == 0
+        ? Optional.empty()
+        : Optional.of(
+            whole
+                + (whole == 1 ? " avartana" : " avartanas")
+                + (rest.signum() == 0 ? "" : " and " + beats(rest)));
+  }
+
+  /**
+   * A number of matras.
+   *
+   * @param matras the number, not negative
+   * @return "0 matras", "1/2 matra", "1 matra" or "16 matras"
+   */
+  public static String matras(Ratio matras) {
+    boolean one = matras.signum() > 0 && matras.compareTo(Ratio.ONE) <= 0;
+    return matras.toMixed() + (one ? " matra" : " matras");
+  }
+}
