@@ -70,6 +70,13 @@ class ArchitectureTest {
   /** More than this, and one reads file names like a phone book. */
   private static final int MOST_FILES = 40;
 
+  /**
+   * Rooms that may hold more: the language of scores has grown by words of one's own, last strokes
+   * and breath marks, and what reads it uses one set of tokens and problems that nobody else sees.
+   */
+  private static final Map<String, Integer> MOST_FILES_BY_ROOM =
+      Map.of("notation", 43, "score", 43);
+
   private static final JavaClasses CLASSES =
       new ClassFileImporter()
           .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
@@ -133,13 +140,17 @@ class ArchitectureTest {
     return file.endsWith("Visitor") || file.endsWith("Listener");
   }
 
+  private static int most(String room) {
+    return MOST_FILES_BY_ROOM.getOrDefault(room, MOST_FILES);
+  }
+
   @Test
   void noRoomIsTooFull() {
     Map<String, Set<String>> files = new TreeMap<>();
     CLASSES.forEach(
         type -> files.computeIfAbsent(roomOf(type), room -> new TreeSet<>()).add(fileOf(type)));
     assertTrue(files.size() > 30, "rooms were found: " + files.keySet());
-    files.values().removeIf(inside -> inside.size() <= MOST_FILES);
+    files.entrySet().removeIf(room -> room.getValue().size() <= most(room.getKey()));
     assertEquals(Map.of(), files);
   }
 

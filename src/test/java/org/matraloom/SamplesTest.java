@@ -84,7 +84,7 @@ class SamplesTest {
     "weir-steps, 8, 16 16 64 16 64, 40, samam; beat 5; samam; samam; samam",
     "crooked-ladder, 8, 33, 33/4, samam",
     "tin-roof, 8, 32 32 32, 24, samam; samam; samam",
-    "last-drop, 8, 40 40 40, 28, beat 5 (clap); beat 7 (clap); samam",
+    "last-drop, 8, 40 40 40, 28, beat 5; beat 7; samam",
     "leaking-boat, 8, 64 64 64, 224/5, samam; samam; samam"
   })
   void everySampleIsLaidOutAsItsNotesSay(

@@ -83,7 +83,8 @@ final class Moras {
     Moras found = new Moras(phrase);
     if (phrase.size() <= MOST_SOLLUS) {
       found.findRuns();
-      found.findGraded();
+      found.findGraded(found.begins);
+      found.findGraded(found.opened());
       found.findGradedMoras();
     }
     return found;
@@ -167,11 +168,16 @@ final class Moras {
     return new Mora(starts, end, lengths, said.get(starts.get(1) - 1).gap());
   }
 
+  /** Where groups and phrases begin, whatever gaps are inside their words, and the end. */
+  private List<Integer> opened() {
+    return begins.stream().filter(at -> at == said.size() || opens(at)).toList();
+  }
+
   /** Three statements that grow or shrink by equal steps and end the phrase or one in it. */
-  private void findGraded() {
-    for (int first = 0; first + TIMES < begins.size(); first++) {
-      List<Integer> starts = begins.subList(first, first + TIMES);
-      int end = begins.get(first + TIMES);
+  private void findGraded(List<Integer> places) {
+    for (int first = 0; first + TIMES < places.size(); first++) {
+      List<Integer> starts = places.subList(first, first + TIMES);
+      int end = places.get(first + TIMES);
       int gap = gaps[starts.get(1) - 1];
       boolean gapped =
           said.get(starts.get(1) - 1).gap().signum() > 0
@@ -206,6 +212,7 @@ final class Moras {
     Mora graded = mora(starts, end);
     Ratio step = graded.statements().get(1).minus(graded.statements().get(0));
     if (step.signum() != 0
+        && moras.stream().noneMatch(graded::equals)
         && graded.statements().get(2).minus(graded.statements().get(1)).equals(step)) {
       moras.add(graded);
     }

@@ -24,7 +24,7 @@ record Statement(List<Element> said, int gapMatras) {
     int end = said.size() - 1;
     if (end >= 0 && said.get(end) instanceof Element.Group group) {
       gap += group.karvai();
-      said.set(end, new Element.Group(group.size(), group.hold(), 0, group.sollus()));
+      said.set(end, group.ringing(0));
     }
     return new Statement(List.copyOf(said), gap);
   }

@@ -97,10 +97,17 @@ public record Structure(String phrase, List<Part> parts, Joints joints) {
       Ratio matras = length.beats(nadai, 1).times(nadai);
       int times =
           line.get(0) instanceof Element.Repeat repeat && line.size() == 1 ? repeat.times() : 1;
-      sollus += Math.toIntExact(length.sollus());
+      sollus += line.stream().mapToInt(element -> sollus(element, composition)).sum();
       lines.add(new Line(ElementWords.of(line), times, matras.dividedBy(times), sollus));
     }
     return new Structure(phrase, parts(lines, written, joints, composition), joints);
+  }
+
+  /** How many sollus are said; a group of an ending has fewer of them than outside one. */
+  private static int sollus(Element element, Composition composition) {
+    return element instanceof Element.Group group
+        ? group.sollus().size()
+        : Math.toIntExact(Length.of(Sequence.of(element), composition.phrases()).sollus());
   }
 
   private static List<Part> parts(

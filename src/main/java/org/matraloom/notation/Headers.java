@@ -19,15 +19,12 @@ import org.matraloom.time.Tempo;
 
 /** The lines before the phrases: collected one by one, understood together at the end. */
 final class Headers {
-
   /** The word that begins the plan, after headers and phrases. */
   static final String PERFORM = "perform";
 
   /** The keywords, in the order in which they are usually written. */
   static final List<String> KEYWORDS =
-      List.of(
-          "title", "tala", "kalai", "tempo", "start", "eduppu", "stroke", "after", "words",
-          "fingers");
+      List.of("title tala kalai tempo start eduppu stroke after words fingers".split(" "));
 
   private static final List<String> PLACES = List.of("start", "eduppu");
   private static final int LONGEST_TITLE = 200;

@@ -14,16 +14,13 @@ import org.matraloom.score.Wording;
 
 /** Reads the body of a phrase; every fault is told and passed over, so that all are found. */
 final class PhraseParser {
-
   static final int DEEPEST = 32;
   private static final int LONGEST_NAME = 200;
-
   private static final Map<TokenKind, TokenKind> CLOSERS =
       Map.of(
           TokenKind.ROUND_OPEN, TokenKind.ROUND_CLOSE,
           TokenKind.SQUARE_OPEN, TokenKind.SQUARE_CLOSE,
           TokenKind.CURLY_OPEN, TokenKind.CURLY_CLOSE);
-
   private final Problems problems;
   private final WordParser words;
   private final GroupParser groups;

@@ -39,7 +39,7 @@ final class BeatSheet {
       return sheet;
     }
     Map<Long, List<Mark>> marks = new HashMap<>();
-    Map<Long, Integer> nadais = new HashMap<>();
+    TreeMap<Long, Integer> nadais = new TreeMap<>();
     for (Event event : breathing(timeline, tempo, settings)) {
       if (event instanceof Event.Tick tick) {
         nadais.putIfAbsent(tick.beat().floor(), tick.matrasPerBeat());
@@ -49,6 +49,9 @@ final class BeatSheet {
         marks(event).forEach(mark -> at(marks, mark).add(mark));
       }
     }
+    marks.keySet().stream()
+        .filter(beat -> nadais.floorEntry(beat) != null)
+        .forEach(beat -> nadais.putIfAbsent(beat, nadais.floorEntry(beat).getValue()));
     nadais.forEach(
         (beat, nadai) ->
             sheet.notes.put(beat, new BeatNote(words(marks.getOrDefault(beat, List.of())), nadai)));

@@ -30,6 +30,12 @@ class BreathsAsWrittenTest {
     }
   }
 
+  /** The last stroke stands behind all rounds, as a round of its own would. */
+  private static boolean isBeforeStroke(VoiceStop stop, Performance performance) {
+    return performance.closing().stroke().isPresent()
+        && stop.next().beat().equals(performance.endBeat());
+  }
+
   @Test
   void theVoiceStopsWhereASolluRingsOutOrSilenceFollows() {
     int stops = 0;
@@ -47,9 +53,11 @@ class BreathsAsWrittenTest {
           expected.add(stop(last, next, index + 1));
         }
       }
+      expected.removeIf(stop -> isBeforeStroke(stop, performance));
       List<VoiceStop> read =
           VoiceReader.read(performance).stream()
               .flatMap(voice -> voice.stops().stream())
+              .filter(stop -> !isBeforeStroke(stop, performance))
               .filter(BreathsAsWrittenTest::stopsUnasked)
               .map(BreathsAsWrittenTest::plain)
               .toList();

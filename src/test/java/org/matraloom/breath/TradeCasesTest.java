@@ -157,7 +157,7 @@ class TradeCasesTest {
         """
         Bank = takadimi takajunu takadimi takajunu
         Song = Bank 5(2)6(2)7""";
-    assertEquals(List.of("1: 21 27"), plan(growing, "Song nadai 4", 50));
+    assertEquals(List.of("1: 21 26"), plan(growing, "Song nadai 4", 50));
     assertEquals(List.of("1:"), plan(growing, "Song nadai 4", 80), "7.1 s and 34 sollus");
   }
 
