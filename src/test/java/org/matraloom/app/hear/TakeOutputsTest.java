@@ -70,12 +70,18 @@ class TakeOutputsTest {
             "\"tempo\":66.0",
             "\"clean\":true",
             "{\"round\":3,\"nadai\":5,\"tempo\":66.0,\"clean\":true}",
+            "[\"into\",3,\"4>5\",",
+            "[\"speed\",3,\"4>5\",0.0]",
+            "[\"phrase\",2,\"Trickle\",",
             "\"recording\":\"sha256:")) {
       assertTrue(line.contains(part), part + " in " + line);
     }
     String shown = CommandLineRun.of("log", "--log-file", log.toString()).out();
     assertTrue(shown.contains("once more at 66 beats a minute"), shown);
     assertTrue(shown.contains("2026-03-0"), shown);
+    String history = CommandLineRun.of("log", "history", log.toString()).out();
+    assertTrue(history.contains("Into the five, round 3               1 "), history);
+    assertTrue(history.contains("Phrase Trickle, round 2              1 "), history);
   }
 
   @Test
