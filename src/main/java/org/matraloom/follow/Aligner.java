@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import org.matraloom.onset.Onset;
 import org.matraloom.onset.OnsetCurve;
+import org.matraloom.onset.SoundLevels;
 import org.matraloom.score.Lexicon;
 
 /** Finds which sound of a take is which sollu of its score. */
@@ -38,14 +39,36 @@ public final class Aligner {
       List<ExpectedSollu> expected, OnsetCurve curve, List<Onset> onsets, Lexicon lexicon) {
     SoundColours colours = SoundColours.of(curve.levels(), onsets);
     PairingSearch.Found found = new PairingSearch(expected, onsets, colours, lexicon).find();
+    FaintSollus.Filled filled = filled(expected, curve.levels(), onsets, found);
     return new Alignment(
         expected,
-        onsets,
-        found.said(),
+        filled.onsets(),
+        filled.said(),
         Set.of(),
         RecordedRange.whole(expected.size()),
-        found.unsure(),
+        found
+            .unsure()
+            .or(() -> UnlikeEnd.of(expected, curve.levels(), filled.onsets(), filled.said())),
         Set.of(),
         found.lagSeconds());
+  }
+
+  /**
+   * With the sollus that are heard faintly in their places; a last sollu that was given a clap or
+   * another sound unlike it is looked for as well.
+   */
+  private static FaintSollus.Filled filled(
+      List<ExpectedSollu> expected,
+      SoundLevels levels,
+      List<Onset> onsets,
+      PairingSearch.Found found) {
+    if (UnlikeEnd.isUnlike(expected, levels, onsets, found.said())) {
+      PairingSearch.Found before = found.withoutLast();
+      FaintSollus.Filled other = new FaintSollus(expected, levels, onsets, before).filled();
+      if (other.said().get(other.said().size() - 1).sollu() == expected.size() - 1) {
+        return other;
+      }
+    }
+    return new FaintSollus(expected, levels, onsets, found).filled();
   }
 }

@@ -175,16 +175,18 @@ public record Alignment(
   }
 
   /**
-   * Whether a sure sound that is no sollu of the score lies between two moments.
+   * How many sure sounds that are no sollus of the score lie between two moments.
    *
    * @param fromSeconds the first moment, in seconds from the beginning of the recording
    * @param toSeconds the last moment, in the same
-   * @return whether there is such a sound
+   * @return how many
    */
-  public boolean hasAdded(double fromSeconds, double toSeconds) {
-    return added().stream()
-        .mapToDouble(j -> onsets.get(j).seconds())
-        .anyMatch(at -> at > fromSeconds && at < toSeconds);
+  public int addedBetween(double fromSeconds, double toSeconds) {
+    return (int)
+        added().stream()
+            .mapToDouble(j -> onsets.get(j).seconds())
+            .filter(at -> at > fromSeconds && at < toSeconds)
+            .count();
   }
 
   /**

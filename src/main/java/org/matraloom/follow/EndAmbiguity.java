@@ -17,7 +17,9 @@ public record EndAmbiguity(boolean missing, End at) {
     /** The last sollu, or a place on the way. */
     LAST,
     /** The first sollu or the last. */
-    EITHER
+    EITHER,
+    /** The last sollu; something else was heard in its place. */
+    UNLIKE
   }
 
   /**
@@ -26,7 +28,8 @@ public record EndAmbiguity(boolean missing, End at) {
    * @return a sentence
    */
   public String words() {
-    return (missing ? missingWords() : leftOverWords()) + ": I cannot tell which.";
+    return (missing ? missingWords() : leftOverWords())
+        + (at == End.UNLIKE ? ": I cannot tell whether it was said." : ": I cannot tell which.");
   }
 
   private String missingWords() {
@@ -34,6 +37,7 @@ public record EndAmbiguity(boolean missing, End at) {
       case FIRST -> "The first sollu, or a matra on the way, is missing";
       case LAST -> "The last sollu, or a matra on the way, is missing";
       case EITHER -> "The first sollu or the last is missing";
+      case UNLIKE -> "Where the last sollu should be, a sound is heard that is like none of them";
     };
   }
 
@@ -42,7 +46,7 @@ public record EndAmbiguity(boolean missing, End at) {
         + switch (at) {
           case FIRST -> "before the first, or a matra put in on the way";
           case LAST -> "after the last, or a matra put in on the way";
-          case EITHER -> "before the first or after the last";
+          case EITHER, UNLIKE -> "before the first or after the last";
         };
   }
 }

@@ -140,6 +140,11 @@ final class PairingLessons {
         SolluModels.of(colours, kinds, said));
   }
 
+  /** How much the sounds of a pairing speak for it as a whole; {@link SoundEvidence}. */
+  double evidence(List<Alignment.Said> said) {
+    return SoundEvidence.of(colours, kinds, said);
+  }
+
   /**
    * The usual lags about their mean over what was heard, as it is from there that they are learnt.
    */

@@ -26,6 +26,7 @@ record PairingModel(
   private static final double FIRST_DOUBT = 1.0;
 
   private static final double FIRST_SLACK_SECONDS = 0.008;
+  private static final double SOFT_SLACK_SECONDS = 0.012;
 
   /** Before anything is known, onsets are taken to vary by so much. */
   private static final double FIRST_SPREAD_SECONDS = 0.025;
@@ -46,6 +47,15 @@ record PairingModel(
         FIRST_SPREAD_SECONDS,
         true,
         SolluModels.unknown(kinds.size()));
+  }
+
+  /** Of which places the sound may begin unheard: murmurs and breaths, which lag by any time. */
+  boolean[] soft() {
+    boolean[] soft = new boolean[slackSeconds.length];
+    for (int k = 0; k < soft.length; k++) {
+      soft[k] = slackSeconds[k] >= SOFT_SLACK_SECONDS;
+    }
+    return soft;
   }
 
   /** Sounds without lags; nothing is known of the sollus. */

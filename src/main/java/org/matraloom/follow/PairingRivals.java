@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.matraloom.onset.Onset;
 
@@ -47,6 +48,7 @@ final class PairingRivals {
    * What cannot be told.
    *
    * @param walk says how likely each way is
+   * @param training says whether sounds tell the sollus apart
    * @param onsets what was heard
    * @param sollus how many the score asks for
    * @param said the likeliest way
@@ -55,6 +57,7 @@ final class PairingRivals {
    */
   static Optional<EndAmbiguity> of(
       PairingWalk walk,
+      PairingTraining training,
       List<Onset> onsets,
       int sollus,
       List<Alignment.Said> said,
@@ -63,11 +66,18 @@ final class PairingRivals {
       return Optional.empty();
     }
     PairingRivals rivals = new PairingRivals(walk, onsets, sollus, said, model);
-    double least = walk.worth(said, model) - MARGIN;
+    record Weighed(Rival rival, double worth) {}
+    ToDoubleFunction<List<Alignment.Said>> worth =
+        training.isToldBySound(said)
+            ? way -> walk.worth(way, model)
+            : way -> walk.worthOfTime(way, model);
+    double least = worth.applyAsDouble(said) - MARGIN;
     return rivals.all().stream()
-        .max(Comparator.comparingDouble(rival -> walk.worth(rival.said, model)))
-        .filter(rival -> walk.worth(rival.said, model) > least)
-        .map(Rival::unsure);
+        .filter(rival -> rival.said.size() > 1)
+        .map(rival -> new Weighed(rival, worth.applyAsDouble(rival.said)))
+        .max(Comparator.comparingDouble(Weighed::worth))
+        .filter(best -> best.worth > least)
+        .map(best -> best.rival.unsure);
   }
 
   private List<Rival> all() {

@@ -18,6 +18,7 @@ import org.matraloom.score.Lexicon;
 final class PairingSearch {
 
   private final double[] expected;
+  private final double[] matraSeconds;
   private final PairingWalk walk;
   private final PairingTraining training;
   private final PairingStarts starts;
@@ -45,6 +46,7 @@ final class PairingSearch {
       SoundColours colours,
       PairingModel ignorant) {
     this.expected = ways[0];
+    this.matraSeconds = matraSeconds;
     this.onsets = List.copyOf(onsets);
     walk = new PairingWalk(ways, matraSeconds, onsets);
     training =
@@ -53,7 +55,7 @@ final class PairingSearch {
             walk,
             new PairingLessons(expected, kinds, onsets, colours),
             onsets.size(),
-            expected.length);
+            ignorant.soft());
     starts = new PairingStarts(ways, matraSeconds, entries, onsets, ignorant);
   }
 
@@ -65,7 +67,13 @@ final class PairingSearch {
    * @param lagSeconds for each place of the score, how long before its beat it is heard, about the
    *     mean of all; empty if that was not learnt
    */
-  record Found(List<Alignment.Said> said, Optional<EndAmbiguity> unsure, List<Double> lagSeconds) {}
+  record Found(List<Alignment.Said> said, Optional<EndAmbiguity> unsure, List<Double> lagSeconds) {
+
+    /** The same without the last pair. */
+    Found withoutLast() {
+      return new Found(said.subList(0, said.size() - 1), unsure, lagSeconds);
+    }
+  }
 
   /** Looks for the likeliest pairing. */
   Found find() {
@@ -87,7 +95,7 @@ final class PairingSearch {
           .others(plain.said(), said -> training.learntWorth(said, guess))
           .forEach(start -> all.add(training.trained(start, guess)));
     }
-    PairingTraining.Trained likeliest = training.likeliest(all);
+    PairingTraining.Trained likeliest = straightest(training.likeliest(all), guess);
     PairingTraining.Trained best =
         training.isUnbroken(likeliest)
             ? likeliest
@@ -95,8 +103,22 @@ final class PairingSearch {
     return new Found(
         filled(best),
         ShiftedRival.of(training, expected.length, best, guess)
-            .or(() -> PairingRivals.of(walk, onsets, expected.length, best.said(), best.model())),
+            .or(
+                () ->
+                    PairingRivals.of(
+                        walk, training, onsets, expected.length, best.said(), best.model()))
+            .or(() -> LeftOverEnds.of(onsets, best.said(), best.model(), matraSeconds)),
         lags(best));
+  }
+
+  /** A pairing, or the same sounds counted, whichever is likelier. */
+  private PairingTraining.Trained straightest(PairingTraining.Trained found, PairingModel guess) {
+    List<PairingTraining.Trained> both = new ArrayList<>(List.of(found));
+    for (List<Alignment.Said> said : starts.straightened(found.said())) {
+      both.add(training.asItIs(said, guess));
+      both.add(training.trained(said, guess));
+    }
+    return training.likeliest(both);
   }
 
   /** The likeliest of those that are found without a look at what is shifted. */

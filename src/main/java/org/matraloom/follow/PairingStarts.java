@@ -35,6 +35,11 @@ final class PairingStarts {
 
   private static final int MOST_FAR = 2;
 
+  /** From so many places on a pairing is also shifted; the likeliest of these are looked at. */
+  private static final int PARTS = 12;
+
+  private static final int MOST_PARTLY = 2;
+
   /** What is shifted by so few is looked at in any case: its ends alone may make it look worse. */
   private static final int NEAR = 2;
 
@@ -122,27 +127,90 @@ final class PairingStarts {
   /** What else a pairing without a break may be: shifted as a whole. */
   List<List<Alignment.Said>> shiftedWhole(
       List<Alignment.Said> said, ToDoubleFunction<List<Alignment.Said>> worth) {
-    return shifted(said, worth, SHIFTED_WHOLE);
+    double least = worth.applyAsDouble(said) - SHIFTED_WHOLE;
+    return Stream.concat(
+            shifted(said, worth, SHIFTED_WHOLE).stream(),
+            partlyShifted(said, worth).stream().filter(part -> worth.applyAsDouble(part) > least))
+        .toList();
   }
 
   /** What else to begin from than a pairing that breaks. */
   List<List<Alignment.Said>> others(
       List<Alignment.Said> said, ToDoubleFunction<List<Alignment.Said>> worth) {
     List<List<Alignment.Said>> others = new ArrayList<>(shifted(said, worth, HOPELESS));
+    others.addAll(partlyShifted(said, worth));
     int half = said.size() / 2;
     others.add(said.subList(0, half));
     others.add(said.subList(half, said.size()));
-    others.add(counted(0, 0));
-    others.add(counted(sollus - COUNTED, onsets.size() - COUNTED));
+    int[] all = IntStream.range(0, onsets.size()).toArray();
+    for (int[] some : hasUnsureSounds() ? new int[][] {all, sure()} : new int[][] {all}) {
+      others.add(counted(0, 0, some));
+      others.add(counted(sollus - COUNTED, some.length - COUNTED, some));
+    }
     return others;
   }
 
-  /** Sounds put to sollus one by one. */
-  private List<Alignment.Said> counted(int sollu, int onset) {
+  /**
+   * The likeliest of the pairings that are shifted from some sound on: a slip that was overheard.
+   */
+  private List<List<Alignment.Said>> partlyShifted(
+      List<Alignment.Said> said, ToDoubleFunction<List<Alignment.Said>> worth) {
+    record Part(List<Alignment.Said> said, double worth) {}
+    return IntStream.range(1, PARTS)
+        .mapToObj(part -> part * said.size() / PARTS)
+        .flatMap(
+            from ->
+                IntStream.rangeClosed(-NEAR, NEAR)
+                    .filter(by -> by != 0)
+                    .mapToObj(by -> shiftedFrom(said, from, by)))
+        .filter(shifted -> shifted.size() > 1)
+        .map(shifted -> new Part(shifted, worth.applyAsDouble(shifted)))
+        .sorted(Comparator.comparingDouble(Part::worth).reversed())
+        .limit(MOST_PARTLY)
+        .map(Part::said)
+        .toList();
+  }
+
+  private List<Alignment.Said> shiftedFrom(List<Alignment.Said> said, int from, int by) {
+    int before = from == 0 ? -1 : said.get(from - 1).sollu();
+    return IntStream.range(0, said.size())
+        .mapToObj(i -> i < from ? said.get(i) : shifted(said.get(i), by))
+        .filter(each -> each.sollu() >= 0 && each.sollu() < sollus)
+        .filter(
+            each ->
+                each.onset() <= said.get(Math.max(0, from - 1)).onset() || each.sollu() > before)
+        .toList();
+  }
+
+  private static Alignment.Said shifted(Alignment.Said said, int by) {
+    return new Alignment.Said(said.sollu() + by, said.onset());
+  }
+
+  /** Some sounds put to sollus one by one. */
+  private List<Alignment.Said> counted(int sollu, int from, int[] some) {
     return IntStream.range(0, COUNTED)
-        .filter(i -> sollu + i >= 0 && onset + i >= 0)
-        .filter(i -> sollu + i < sollus && onset + i < onsets.size())
-        .mapToObj(i -> new Alignment.Said(sollu + i, onset + i))
+        .filter(i -> sollu + i >= 0 && from + i >= 0)
+        .filter(i -> sollu + i < sollus && from + i < some.length)
+        .mapToObj(i -> new Alignment.Said(sollu + i, some[from + i]))
+        .toList();
+  }
+
+  /**
+   * The sounds of a pairing put to sollus one by one, up from the first sollu and down from the
+   * last: in words that repeat, a passage said twice and another left out is as good in sound.
+   */
+  List<List<Alignment.Said>> straightened(List<Alignment.Said> said) {
+    if (said.size() > sollus) {
+      return List.of();
+    }
+    return IntStream.of(0, sollus - said.size())
+        .distinct()
+        .mapToObj(
+            first ->
+                IntStream.range(0, said.size())
+                    .mapToObj(i -> new Alignment.Said(first + i, said.get(i).onset()))
+                    .toList())
+        .filter(straight -> !straight.equals(said))
         .toList();
   }
 
@@ -169,7 +237,7 @@ final class PairingStarts {
 
   private List<Alignment.Said> shifted(List<Alignment.Said> said, int by) {
     return said.stream()
-        .map(each -> new Alignment.Said(each.sollu() + by, each.onset()))
+        .map(each -> shifted(each, by))
         .filter(each -> each.sollu() >= 0 && each.sollu() < sollus)
         .toList();
   }

@@ -1,6 +1,7 @@
 package org.matraloom.follow;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -20,7 +21,10 @@ final class PairingTraining {
   /** A passage that may be two at different speeds is the one nearer to the score. */
   private static final double OTHER_TEMPO = 30;
 
-  private static final double BREAK = 5;
+  /** That a stop is not heard is so much less likely than that a soft sound is not. */
+  private static final double STOP_MISSED = 0.5;
+
+  private static final double BREAK = 3;
   private static final double SOUNDS_FOR_BREAK = 60;
 
   private final ScoreFollower follower;
@@ -28,14 +32,20 @@ final class PairingTraining {
   private final PairingLessons lessons;
   private final int sounds;
   private final int sollus;
+  private final boolean[] soft;
 
   PairingTraining(
-      ScoreFollower follower, PairingWalk walk, PairingLessons lessons, int sounds, int sollus) {
+      ScoreFollower follower,
+      PairingWalk walk,
+      PairingLessons lessons,
+      int sounds,
+      boolean[] soft) {
     this.follower = follower;
     this.walk = walk;
     this.lessons = lessons;
     this.sounds = sounds;
-    this.sollus = sollus;
+    this.soft = soft;
+    this.sollus = soft.length;
   }
 
   /**
@@ -46,9 +56,15 @@ final class PairingTraining {
    */
   record Trained(List<Alignment.Said> said, PairingModel model) {}
 
-  /** The likeliest of the pairings that are found one after another from a first one. */
+  /**
+   * The likeliest of the pairings that are found one after another from a first one, that one
+   * included: where each sollu has many sounds, what is learnt of them misleads.
+   */
   Trained trained(List<Alignment.Said> start, PairingModel guess) {
     List<Trained> rounds = new ArrayList<>();
+    if (start.size() > 1) {
+      rounds.add(asItIs(start, guess));
+    }
     List<Alignment.Said> said = start;
     for (int round = 0; round < ROUNDS; round++) {
       PairingModel model = lessons.learn(said, guess);
@@ -60,6 +76,11 @@ final class PairingTraining {
       said = next;
     }
     return likeliest(rounds);
+  }
+
+  /** A pairing and what is learnt from it; none after it is looked for. */
+  Trained asItIs(List<Alignment.Said> said, PairingModel guess) {
+    return new Trained(said, lessons.learn(said, guess));
   }
 
   /** Of several pairings the likeliest, all judged by the evenness of the most even one. */
@@ -78,7 +99,17 @@ final class PairingTraining {
 
   /** The same without a thought of where it breaks; a likelihood, its logarithm. */
   double evidence(List<Alignment.Said> said, PairingModel guess) {
-    return walk.worth(said, lessons.learn(said, guess));
+    return explained(said, lessons.learn(said, guess));
+  }
+
+  /** Whether the sounds of a pairing are more alike, sollu by sollu, than by chance. */
+  boolean isToldBySound(List<Alignment.Said> said) {
+    return lessons.evidence(said) > 0;
+  }
+
+  /** How well a pairing explains the take by a performer who is known. */
+  double explained(List<Alignment.Said> said, PairingModel model) {
+    return walk.worthOfTime(said, model) + lessons.evidence(said) - STOP_MISSED * stopsMissed(said);
   }
 
   /** Whether a pairing goes on without a break from its first sollu to its last. */
@@ -112,8 +143,17 @@ final class PairingTraining {
    * that grows with the take. So breaks count the more, the more sounds there are.
    */
   private double worth(List<Alignment.Said> said, PairingModel model) {
-    return walk.worth(said, model)
+    return explained(said, model)
         - OTHER_TEMPO * Math.abs(StrictMath.log(model.stretch()))
         - BREAK * walk.breaks(said, model) * said.size() / SOUNDS_FOR_BREAK;
+  }
+
+  /** How many stops are not heard where the rest of a pairing is, or right beside it. */
+  private long stopsMissed(List<Alignment.Said> said) {
+    BitSet heard = new BitSet(sollus);
+    said.forEach(each -> heard.set(each.sollu()));
+    int from = Math.max(0, heard.nextSetBit(0) - PairingPrices.MOST_MISSED_AT_END);
+    int to = Math.min(sollus, heard.length() + PairingPrices.MOST_MISSED_AT_END);
+    return IntStream.range(from, to).filter(k -> !heard.get(k) && !soft[k]).count();
   }
 }

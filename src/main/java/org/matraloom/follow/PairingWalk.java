@@ -44,6 +44,18 @@ final class PairingWalk {
   }
 
   /**
+   * The same without what the sounds themselves say.
+   *
+   * @param said the pairs, in order of time
+   * @param model what is known of the performer
+   * @return the more the likelier
+   */
+  double worthOfTime(List<Alignment.Said> said, PairingModel model) {
+    return worth(said, model)
+        - said.stream().mapToDouble(each -> model.sollus().gain(each.sollu(), each.onset())).sum();
+  }
+
+  /**
    * Where a way to pair is half a matra or more too late or too early.
    *
    * @param said the pairs, in order of time

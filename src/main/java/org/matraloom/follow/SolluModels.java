@@ -123,6 +123,15 @@ final class SolluModels {
         || Arrays.stream(gain).anyMatch(row -> row.length > 0 && row[onset] > 0);
   }
 
+  /** By how much an onset sounds like the likest of the sollus; 0 if nothing is known. */
+  double likest(int onset) {
+    return Arrays.stream(gain)
+        .filter(row -> row.length > 0)
+        .mapToDouble(row -> row[onset])
+        .max()
+        .orElse(0);
+  }
+
   private static double[] gains(
       SoundColours colours, double[] middle, double[] mean, double[] within, double[] total) {
     double[] gains = new double[colours.ofOnset().length];

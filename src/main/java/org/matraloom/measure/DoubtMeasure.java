@@ -2,6 +2,7 @@ package org.matraloom.measure;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.matraloom.follow.Alignment;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
@@ -75,10 +76,12 @@ final class DoubtMeasure {
    *
    * @param alignment what was heard
    * @param said the same against the pulse
+   * @param habits what of it was said in a bad habit; at the old speed it keeps no pulse
    * @param levels the recording
    * @return a reason not to trust the findings
    */
-  static Optional<Doubt> after(Alignment alignment, SaidSollus said, SoundLevels levels) {
+  static Optional<Doubt> after(
+      Alignment alignment, SaidSollus said, List<HabitFound> habits, SoundLevels levels) {
     List<ExpectedSollu> expected = alignment.expected();
     int first = said.sollus().stream().mapToInt(SaidSollu::place).min().orElse(0);
     int last = said.sollus().stream().mapToInt(SaidSollu::place).max().orElse(0);
@@ -108,8 +111,10 @@ final class DoubtMeasure {
             new Doubt("its sounds are not those of the place in the score that their times fit"));
       }
     }
+    Set<Integer> old = HabitFound.atOldSpeed(habits);
     double[] matras =
         said.sollus().stream()
+            .filter(each -> !old.contains(expected.get(each.place()).round()))
             .mapToDouble(
                 each -> {
                   ExpectedSollu asked = expected.get(each.place());
@@ -117,7 +122,7 @@ final class DoubtMeasure {
                   return each.deviationSeconds() / beat * asked.matrasPerBeat();
                 })
             .toArray();
-    return RobustStatistics.spreadAroundZero(matras) > LOOSEST_MATRAS
+    return matras.length > 0 && RobustStatistics.spreadAroundZero(matras) > LOOSEST_MATRAS
         ? Optional.of(
             new Doubt("the sounds keep no common pulse with the score; it may be another piece"))
         : Optional.empty();

@@ -1,5 +1,9 @@
 package org.matraloom.measure;
 
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
 /**
  * A habit that the data of a round bear out.
  *
@@ -10,4 +14,18 @@ package org.matraloom.measure;
  * @param sure how sure, 0 to 1: the share of the unevenness of the round that it explains
  * @param beats how many beats have it
  */
-public record HabitFound(Habit habit, int round, double amount, double sure, int beats) {}
+public record HabitFound(Habit habit, int round, double amount, double sure, int beats) {
+
+  /**
+   * The rounds that were said at the speed of the nadai before.
+   *
+   * @param habits all habits of a take
+   * @return numbers of rounds, from 1
+   */
+  static Set<Integer> atOldSpeed(List<HabitFound> habits) {
+    return habits.stream()
+        .filter(found -> found.habit == Habit.OLD_SPEED_KEPT)
+        .map(HabitFound::round)
+        .collect(Collectors.toSet());
+  }
+}

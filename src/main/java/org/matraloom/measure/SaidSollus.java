@@ -65,7 +65,7 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
 
   /**
    * The same with the pulse found again without what is said in a bad habit: of the rounds that
-   * have one, only the sollus on the beat count.
+   * have one, only the sollus on the beat count, and of those at the old speed none.
    *
    * @param expected the sollus of the score
    * @param habits what was found
@@ -73,12 +73,14 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
    */
   SaidSollus without(List<ExpectedSollu> expected, List<HabitFound> habits) {
     Set<Integer> rounds = habits.stream().map(HabitFound::round).collect(Collectors.toSet());
+    Set<Integer> old = HabitFound.atOldSpeed(habits);
     List<SaidSollu> trusted =
         sollus.stream()
             .filter(
                 said -> {
                   ExpectedSollu asked = expected.get(said.place());
-                  return asked.matra() == 1 || !rounds.contains(asked.round());
+                  return !old.contains(asked.round())
+                      && (asked.matra() == 1 || !rounds.contains(asked.round()));
                 })
             .toList();
     long runs = trusted.stream().mapToInt(SaidSollu::run).distinct().count();
@@ -167,10 +169,11 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
       return this;
     }
     int from = sollus.size() - END_SOLLUS;
-    SaidSollus other = against(expected, sollus, fit(expected, sollus.subList(0, from)));
-    if (other.line.runs() < line.runs()) {
+    PulseLine lineBefore = fit(expected, sollus.subList(0, from));
+    if (lineBefore.runs() < line.runs()) {
       return this;
     }
+    SaidSollus other = against(expected, sollus, lineBefore);
     double[] before =
         other.sollus.subList(0, from).stream().mapToDouble(SaidSollu::deviationSeconds).toArray();
     double[] end =

@@ -189,6 +189,6 @@ public record TakeFindings(
             habits),
         LandingMeasure.of(alignment, sollus, said.line(), guide, claps),
         BreathMeasure.of(alignment, curve.levels(), plan),
-        DoubtMeasure.after(alignment, said, curve.levels()));
+        DoubtMeasure.after(alignment, said, habits, curve.levels()));
   }
 }

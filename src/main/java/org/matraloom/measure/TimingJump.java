@@ -15,12 +15,15 @@ import org.matraloom.pulse.PulseLine;
  * @param place the first sollu after it, its place among {@link Alignment#expected()}
  * @param seconds how much later all is from there; negative if earlier
  * @param matras the same in matras
- * @param waited whether nothing was said meanwhile
+ * @param waited whether nothing was said meanwhile, or so little that claps may account for it
  */
 public record TimingJump(int place, double seconds, double matras, boolean waited) {
 
   /** Less is a matter of evenness. */
   private static final double LEAST_MATRAS = 0.5;
+
+  /** Of matras put in, so many have a sound; a clap now and then is none of them. */
+  private static final double SAID = 0.6;
 
   /**
    * The slips of a take.
@@ -40,8 +43,8 @@ public record TimingJump(int place, double seconds, double matras, boolean waite
         double beat = asked.beat().toDouble();
         double seconds = line.secondsAt(beat, after.run()) - line.secondsAt(beat, before.run());
         double matra = line.beatSeconds(beat) / asked.matrasPerBeat();
-        boolean waited =
-            seconds > 0 && !alignment.hasAdded(before.onsetSeconds(), after.onsetSeconds());
+        int added = alignment.addedBetween(before.onsetSeconds(), after.onsetSeconds());
+        boolean waited = seconds > 0 && added * matra < SAID * seconds;
         if (Math.abs(seconds) >= LEAST_MATRAS * matra) {
           slips.add(new TimingJump(after.place(), seconds, seconds / matra, waited));
         }

@@ -21,6 +21,9 @@ public final class SoundLevels {
 
   private static final double SMALLEST_ENERGY = 1e-12;
 
+  /** A rise is measured from so many steps before a moment to so many after it. */
+  private static final int RISE_STEPS = 2;
+
   private final BandEnergies energies;
   private final float[] levelDb;
 
@@ -51,6 +54,44 @@ public final class SoundLevels {
    * @param seconds how long it is
    */
   public record Quiet(double fromSeconds, double seconds) {}
+
+  /**
+   * A moment at which the sound grows.
+   *
+   * @param seconds the moment, from the beginning of the recording
+   * @param db by how much, the mean of all bands, in decibels; bands that fall count as level
+   */
+  public record Rise(double seconds, double db) {}
+
+  /**
+   * The moment between two at which the sound grows most.
+   *
+   * @param fromSeconds the first moment, in seconds from the beginning of the recording
+   * @param toSeconds the last moment, in the same
+   * @return the steepest rise; of equal ones the first
+   */
+  public Rise steepestRise(double fromSeconds, double toSeconds) {
+    int steepest = energies.stepAt(fromSeconds);
+    double most = riseDb(steepest);
+    for (int step = steepest + 1; step <= energies.stepAt(toSeconds); step++) {
+      double here = riseDb(step);
+      if (here > most) {
+        most = here;
+        steepest = step;
+      }
+    }
+    return new Rise(energies.secondsAt(steepest), most);
+  }
+
+  private double riseDb(int step) {
+    double sum = 0;
+    for (int band = 0; band < energies.usedBands(); band++) {
+      double after = energies.energy(step + RISE_STEPS, band) + SMALLEST_ENERGY;
+      double before = energies.energy(step - RISE_STEPS, band) + SMALLEST_ENERGY;
+      sum += Math.max(0, 10 * StrictMath.log10(after / before));
+    }
+    return sum / energies.usedBands();
+  }
 
   /**
    * The longest stretch between two moments that stays under a level.

@@ -14,7 +14,20 @@ public final class PulseRuns {
   /** A slip lasts: so many sollus on either side agree on it. */
   private static final int AGREEING = 6;
 
-  /** How far the sollus may disagree with the one interval that holds the slip, in matras. */
+  /** At the ends of a take fewer are enough. */
+  private static final int AGREEING_AT_END = 3;
+
+  /**
+   * A sollu that was left out may have been given a sound between two others; then so many lie on
+   * the way from the one pulse to the other, and the first of them is off by this much.
+   */
+  private static final int MOST_ON_THE_WAY = 3;
+
+  private static final double BEGUN_MATRAS = 0.15;
+  private static final double LEAST_ON_THE_WAY = 0.7;
+  private static final double DISAGREE_ON_THE_WAY = 0.25;
+
+  /** How far the sollus may disagree with the interval that holds the slip, in matras. */
   private static final double DISAGREE = 0.35;
 
   private PulseRuns() {}
@@ -37,7 +50,8 @@ public final class PulseRuns {
       if (i > 0 && place[i] <= place[i - 1]) {
         run[i]++;
         begin = i;
-      } else if (i >= begin + AGREEING && slips(i, place, asked, matra, heard, pace)) {
+      } else if (i >= begin + (begin == 0 ? AGREEING_AT_END : AGREEING)
+          && slips(i, place, asked, matra, heard, pace)) {
         run[i]++;
         begin = i;
       }
@@ -54,20 +68,42 @@ public final class PulseRuns {
             .toArray());
   }
 
+  /** Whether all is later or earlier from a sollu on, at once or over the next few. */
   private static boolean slips(
       int i, int[] place, double[] asked, double[] matra, double[] heard, double pace) {
-    int to = i + AGREEING;
-    if (matra[i] <= 0 || to > place.length || place[to - 1] < place[i]) {
+    if (matra[i] <= 0) {
       return false;
     }
     double unit = matra[i] * pace;
-    double step = (heard[i] - heard[i - 1] - (asked[i] - asked[i - 1]) * pace) / unit;
-    if (Math.abs(step) < LEAST_MATRAS) {
-      return false;
+    double before = median(Math.max(0, i - AGREEING), i, asked, heard, pace);
+    double begun = step(i, i, asked, heard, pace) / unit;
+    for (int on = 0; on <= MOST_ON_THE_WAY; on++) {
+      int from = i + on;
+      int to = Math.min(from + AGREEING, place.length);
+      if (to < from + (on == 0 ? AGREEING_AT_END : AGREEING) || place[to - 1] < place[i]) {
+        return false;
+      }
+      double step = step(i, from, asked, heard, pace) / unit;
+      double after = median(from, to, asked, heard, pace);
+      boolean isStep =
+          on == 0
+              ? Math.abs(step) >= LEAST_MATRAS
+              : Math.abs(step) >= LEAST_ON_THE_WAY
+                  && Math.abs(begun) >= BEGUN_MATRAS
+                  && step * begun > 0
+                  && i >= AGREEING;
+      if (isStep
+          && Math.abs((after - before) / unit - step)
+              < (on == 0 ? DISAGREE : DISAGREE_ON_THE_WAY)) {
+        return true;
+      }
     }
-    double before = median(i - AGREEING, i, asked, heard, pace);
-    double after = median(i, to, asked, heard, pace);
-    return Math.abs((after - before) / unit - step) < DISAGREE;
+    return false;
+  }
+
+  /** How much longer it took from before one sollu to another than the pace asks. */
+  private static double step(int i, int to, double[] asked, double[] heard, double pace) {
+    return heard[to] - heard[i - 1] - (asked[to] - asked[i - 1]) * pace;
   }
 
   private static double median(int from, int to, double[] asked, double[] heard, double pace) {

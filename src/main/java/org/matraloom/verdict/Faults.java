@@ -24,9 +24,11 @@ final class Faults {
   /**
    * In a performance a place of the beat may be off by twice what is noticed in a row of clicks.
    */
-  private static final double UNEVEN_TOLERANCES = 2;
+  private static final double UNEVEN_TOLERANCES = 3;
 
   private static final double SURE_SIGMAS = 4;
+
+  private static final int ENOUGH_FOR_SPREAD = 12;
 
   private final TakeFindings findings;
   private final Performance performance;
@@ -80,6 +82,7 @@ final class Faults {
             faults.landing::change,
             faults.missing::lateEntry,
             faults.missing::missed,
+            faults.missing::unlikeEnd,
             faults::drift,
             faults::uneven,
             faults.missing::cutEnd)
@@ -201,7 +204,14 @@ final class Faults {
     double matra = new MeasuredTempo(tempo).beatSeconds() / place.matrasPerBeat();
     double mean = Math.abs(place.meanSeconds());
     return mean > UNEVEN_TOLERANCES * Tolerance.displacementSeconds(matra)
-        && mean > SURE_SIGMAS * place.spreadSeconds() / Math.sqrt(place.count());
+        && mean > SURE_SIGMAS * spread(place) / Math.sqrt(place.count());
+  }
+
+  /** The spread at a place of the beat; of few sollus that may look small by chance. */
+  private double spread(Evenness place) {
+    return place.count() < ENOUGH_FOR_SPREAD
+        ? Math.max(place.spreadSeconds(), findings.pulse().orElseThrow().spreadSeconds())
+        : place.spreadSeconds();
   }
 
   private ExpectedSollu expected(int place) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.matraloom.follow.EndAmbiguity;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
 import org.matraloom.measure.TakeFindings;
@@ -32,7 +33,7 @@ final class MissingFaults {
   Optional<TakeFault> end() {
     int last = findings.sollus().stream().mapToInt(SaidSollu::place).max().orElse(0);
     boolean isCut = findings.alignment().recorded().to() < findings.alignment().expected().size();
-    if (findings.landing().isPresent() || isCut) {
+    if (findings.landing().isPresent() || isCut || isEitherEnd()) {
       return Optional.empty();
     }
     return Optional.of(
@@ -42,11 +43,30 @@ final class MissingFaults {
             PracticeAdvice.phrase(expected(last).phrase(), tempo)));
   }
 
-  /** Something is missing or left over, and it cannot be told where. */
-  Optional<TakeFault> unsure() {
+  /** Whether it may as well be the first sollu that is missing. */
+  private boolean isEitherEnd() {
     return findings
         .alignment()
         .unsure()
+        .filter(unsure -> unsure.at() == EndAmbiguity.End.EITHER)
+        .isPresent();
+  }
+
+  /** Something is missing or left over, and it cannot be told where. */
+  Optional<TakeFault> unsure() {
+    return unsure(false);
+  }
+
+  /** The last sound is like none of the sollus. */
+  Optional<TakeFault> unlikeEnd() {
+    return unsure(true);
+  }
+
+  private Optional<TakeFault> unsure(boolean unlike) {
+    return findings
+        .alignment()
+        .unsure()
+        .filter(unsure -> unsure.at() == EndAmbiguity.End.UNLIKE == unlike)
         .map(
             unsure ->
                 new TakeFault(FaultKind.UNSURE, unsure.words(), PracticeAdvice.slowly(tempo)));

@@ -1,0 +1,72 @@
+package org.matraloom.follow;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.matraloom.onset.Onset;
+
+/**
+ * Sounds left over right before the first sollu or right after the last that are like sollus: as
+ * many words were said as the score has, and one more, or one on the way was not what it seems.
+ */
+final class LeftOverEnds {
+
+  /** What is nearer than this to the first or the last is of the same sollu, in matras. */
+  private static final double SAME_MATRAS = 0.65;
+
+  private static final double NEXT_MATRAS = 1.4;
+  private static final double SURE_CONFIDENCE = 0.5;
+
+  /** A sound speaks for one of the sollus by so much. */
+  private static final double LIKE_GAIN = 0.5;
+
+  private final List<Onset> onsets;
+  private final List<Alignment.Said> said;
+  private final PairingModel model;
+
+  private LeftOverEnds(List<Onset> onsets, List<Alignment.Said> said, PairingModel model) {
+    this.onsets = onsets;
+    this.said = said;
+    this.model = model;
+  }
+
+  /**
+   * What cannot be told.
+   *
+   * @param onsets what was heard, in order of time
+   * @param said the pairing
+   * @param model what was learnt from it
+   * @param matraSeconds the length of each sollu's matra at the tempo of the score
+   * @return empty if nothing is left over there
+   */
+  static Optional<EndAmbiguity> of(
+      List<Onset> onsets, List<Alignment.Said> said, PairingModel model, double[] matraSeconds) {
+    if (said.size() < 2) {
+      return Optional.empty();
+    }
+    LeftOverEnds ends = new LeftOverEnds(onsets, said, model);
+    Alignment.Said first = said.get(0);
+    Alignment.Said last = said.get(said.size() - 1);
+    int sollus = matraSeconds.length;
+    boolean before =
+        first.sollu() == 0 && ends.isLeftOver(first, -1, matraSeconds[0] * model.stretch());
+    boolean after =
+        last.sollu() == sollus - 1
+            && ends.isLeftOver(last, 1, matraSeconds[sollus - 1] * model.stretch());
+    if (after) {
+      return Optional.of(
+          new EndAmbiguity(false, before ? EndAmbiguity.End.EITHER : EndAmbiguity.End.LAST));
+    }
+    return before ? Optional.of(new EndAmbiguity(false, EndAmbiguity.End.FIRST)) : Optional.empty();
+  }
+
+  private boolean isLeftOver(Alignment.Said end, int direction, double matraSeconds) {
+    double at = onsets.get(end.onset()).seconds();
+    return IntStream.iterate(
+            end.onset() + direction, j -> j >= 0 && j < onsets.size(), j -> j + direction)
+        .takeWhile(j -> Math.abs(onsets.get(j).seconds() - at) <= NEXT_MATRAS * matraSeconds)
+        .filter(j -> Math.abs(onsets.get(j).seconds() - at) > SAME_MATRAS * matraSeconds)
+        .filter(j -> onsets.get(j).confidence() >= SURE_CONFIDENCE)
+        .anyMatch(j -> model.sollus().likest(j) >= LIKE_GAIN);
+  }
+}
