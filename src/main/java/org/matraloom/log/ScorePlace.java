@@ -11,6 +11,9 @@ import java.util.Comparator;
  */
 public record ScorePlace(Kind kind, int round, String name) implements Comparable<ScorePlace> {
 
+  /** The longest name kept, in letters. */
+  public static final int LONGEST_NAME = 500;
+
   private static final Comparator<ScorePlace> ORDER =
       Comparator.comparing(ScorePlace::kind)
           .thenComparing(ScorePlace::round)
@@ -67,7 +70,7 @@ public record ScorePlace(Kind kind, int round, String name) implements Comparabl
     if (round < 0 || round > 1_000_000) {
       throw new IllegalArgumentException("round is out of range: " + round);
     }
-    if (name.length() > LogEntry.LONGEST_TEXT) {
+    if (name.length() > LONGEST_NAME) {
       throw new IllegalArgumentException("name is out of range: " + name);
     }
   }

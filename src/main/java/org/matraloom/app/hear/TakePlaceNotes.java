@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
-import org.matraloom.log.LogEntry;
 import org.matraloom.log.PlaceNote;
 import org.matraloom.log.ScorePlace;
 import org.matraloom.measure.SaidNadaiChange;
@@ -66,7 +65,9 @@ final class TakePlaceNotes {
     return new ScorePlace(
         ScorePlace.Kind.PHRASE,
         asked.round(),
-        name.length() > LogEntry.LONGEST_TEXT ? name.substring(0, LogEntry.LONGEST_TEXT) : name);
+        name.length() > ScorePlace.LONGEST_NAME
+            ? name.substring(0, ScorePlace.LONGEST_NAME)
+            : name);
   }
 
   private static List<Double> afterChange(
