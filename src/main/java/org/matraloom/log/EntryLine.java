@@ -40,6 +40,9 @@ final class EntryLine {
       if (!entry.rounds().isEmpty()) {
         rounds(entry, line);
       }
+      if (!entry.outcome().places().isEmpty()) {
+        places(entry, line);
+      }
       if (entry.recording().isPresent()) {
         line.writeStringField("recording", entry.recording().get());
       }
@@ -82,6 +85,20 @@ final class EntryLine {
       line.writeNumberField("tempo", round.tempo());
       line.writeBooleanField("clean", round.clean());
       line.writeEndObject();
+    }
+    line.writeEndArray();
+  }
+
+  /** Each is kind, round, name and how far off, in an array: there are many of them. */
+  private static void places(LogEntry entry, JsonGenerator line) throws IOException {
+    line.writeArrayFieldStart("places");
+    for (PlaceNote note : entry.outcome().places()) {
+      line.writeStartArray();
+      line.writeString(note.place().kind().name().toLowerCase(Locale.ROOT));
+      line.writeNumber(note.place().round());
+      line.writeString(note.place().name());
+      line.writeNumber(note.off());
+      line.writeEndArray();
     }
     line.writeEndArray();
   }

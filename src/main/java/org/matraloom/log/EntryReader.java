@@ -36,6 +36,7 @@ final class EntryReader {
   private OptionalDouble landingErrorMs = OptionalDouble.empty();
   private OptionalDouble voicedSeconds = OptionalDouble.empty();
   private final List<LogEntry.RoundEntry> rounds = new ArrayList<>();
+  private final List<PlaceNote> places = new ArrayList<>();
   private Optional<String> recording = Optional.empty();
   private String remark = "";
 
@@ -78,7 +79,7 @@ final class EntryReader {
         kind(kind.get()),
         piece.get(),
         tempo,
-        new LogEntry.Outcome(clean, landingErrorMs, rounds),
+        new LogEntry.Outcome(clean, landingErrorMs, rounds, places),
         voicedSeconds.orElse(0),
         recording,
         remark);
@@ -95,6 +96,7 @@ final class EntryReader {
       case "landingErrorMs" -> landingErrorMs = OptionalDouble.of(number(json));
       case "voicedSeconds" -> voicedSeconds = OptionalDouble.of(number(json));
       case "rounds" -> rounds(json);
+      case "places" -> places(json);
       case "recording" -> recording = Optional.of(text(json));
       case "remark" -> remark = text(json);
       default -> json.skipChildren();
@@ -133,6 +135,33 @@ final class EntryReader {
       }
     }
     return new LogEntry.RoundEntry(round, nadai, tempo, clean);
+  }
+
+  private void places(JsonParser json) throws IOException {
+    require(json.currentToken() == JsonToken.START_ARRAY, "places is not a list");
+    while (json.nextToken() != JsonToken.END_ARRAY) {
+      place(json).ifPresent(places::add);
+    }
+  }
+
+  /** Empty if it is of a kind that only a later program knows; what follows is passed over. */
+  private static Optional<PlaceNote> place(JsonParser json) throws IOException {
+    require(json.currentToken() == JsonToken.START_ARRAY, "a place is not a list");
+    json.nextToken();
+    String kind = text(json);
+    json.nextToken();
+    int round = (int) number(json);
+    json.nextToken();
+    String name = text(json);
+    json.nextToken();
+    double off = number(json);
+    while (json.nextToken() != JsonToken.END_ARRAY) {
+      json.skipChildren();
+    }
+    return Arrays.stream(ScorePlace.Kind.values())
+        .filter(known -> known.name().toLowerCase(Locale.ROOT).equals(kind))
+        .map(known -> new PlaceNote(new ScorePlace(known, round, name), off))
+        .findFirst();
   }
 
   private static String text(JsonParser json) throws IOException {

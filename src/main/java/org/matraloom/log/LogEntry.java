@@ -59,23 +59,43 @@ public record LogEntry(
    * @param landingErrorMs how late the last matra ended, in ms, negative if early, at most an hour;
    *     empty if unknown
    * @param rounds how each round went, in the order in which they were said; empty if nobody knows
+   * @param places how far off it was at places of the score, at most {@link PlaceNote#MOST}; empty
+   *     if nobody knows
    */
   public record Outcome(
-      Optional<Boolean> clean, OptionalDouble landingErrorMs, List<RoundEntry> rounds) {
+      Optional<Boolean> clean,
+      OptionalDouble landingErrorMs,
+      List<RoundEntry> rounds,
+      List<PlaceNote> places) {
 
     /** Nobody judged. */
     public static final Outcome UNKNOWN =
         new Outcome(Optional.empty(), OptionalDouble.empty(), List.of());
 
     /**
-     * Checks the range and copies the list.
+     * Checks the ranges and copies the lists.
      *
-     * @throws IllegalArgumentException if the value is outside its range
+     * @throws IllegalArgumentException if a value is outside its range, or there are too many
+     *     places
      */
     public Outcome {
       rounds = List.copyOf(rounds);
+      places = List.copyOf(places);
+      require(places.size() <= PlaceNote.MOST, "the number of places", places.size());
       landingErrorMs.ifPresent(
           value -> require(Math.abs(value) <= LARGEST_ERROR_MS, "landingErrorMs", value));
+    }
+
+    /**
+     * An outcome of which no places are known.
+     *
+     * @param clean whether it passed; empty if nobody judged
+     * @param landingErrorMs how late the last matra ended, in ms; empty if unknown
+     * @param rounds how each round went; empty if nobody knows
+     */
+    public Outcome(
+        Optional<Boolean> clean, OptionalDouble landingErrorMs, List<RoundEntry> rounds) {
+      this(clean, landingErrorMs, rounds, List.of());
     }
   }
 

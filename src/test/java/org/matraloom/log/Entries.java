@@ -25,7 +25,10 @@ final class Entries {
             OptionalDouble.of(-12.5),
             List.of(
                 new LogEntry.RoundEntry(1, 4, 60.2, true),
-                new LogEntry.RoundEntry(2, 5, 61.4, number % 3 != 0))),
+                new LogEntry.RoundEntry(2, 5, 61.4, number % 3 != 0)),
+            List.of(
+                new PlaceNote(new ScorePlace(ScorePlace.Kind.INTO, 2, "4>5"), 31.2),
+                new PlaceNote(new ScorePlace(ScorePlace.Kind.PHRASE, 2, "மழை"), -4))),
         30,
         Optional.of("sha256:" + Integer.toHexString(number)),
         "நீர் \"" + number + "\"\n\\");
@@ -38,6 +41,23 @@ final class Entries {
         PIECE,
         OptionalDouble.of(tempo),
         new LogEntry.Outcome(Optional.of(clean), OptionalDouble.empty(), List.of()),
+        20,
+        Optional.empty(),
+        "");
+  }
+
+  /** A take that was so late at one place. */
+  static LogEntry late(OffsetDateTime when, ScorePlace place, double off) {
+    return late(when, List.of(new PlaceNote(place, off)));
+  }
+
+  static LogEntry late(OffsetDateTime when, List<PlaceNote> places) {
+    return new LogEntry(
+        when,
+        LogEntry.Kind.TAKE,
+        PIECE,
+        OptionalDouble.of(60),
+        new LogEntry.Outcome(Optional.of(false), OptionalDouble.empty(), List.of(), places),
         20,
         Optional.empty(),
         "");

@@ -206,6 +206,33 @@ class PracticeLogTest {
     assertEquals(List.of("Rain"), history.pieces());
   }
 
+  /** An older program wrote no places; a later one may know more kinds of them, or more of one. */
+  @Test
+  void placesAreReadWhoeverWroteThem() throws IOException {
+    String head = "{\"when\":\"2026-03-04T19:30:00+01:00\",\"kind\":\"take\",\"piece\":\"Rain\"";
+    List<String> lines =
+        List.of(
+            head + "}",
+            head + ",\"places\":[[\"sway\",1,\"\",3],[\"into\",2,\"4>5\",31.2,{\"more\":[1]}]]}",
+            head + ",\"places\":[[\"into\",2,\"4>5\"]]}",
+            head + ",\"places\":[[\"into\",\"2\",\"4>5\",31.2]]}",
+            head + ",\"places\":{\"into\":2}}",
+            head + ",\"places\":[[\"into\",-2,\"4>5\",31.2]]}",
+            head + ",\"places\":[[\"into\",2,\"4>5\",1e9]]}",
+            head + ",\"places\":[" + "[\"into\",2,\"\",1],".repeat(64) + "[\"into\",2,\"\",1]]}");
+    Files.createDirectories(log.file().getParent());
+    Files.write(log.file(), lines);
+    History history = log.read();
+    assertEquals(2, history.entries().size());
+    assertEquals(List.of(), history.entries().get(0).outcome().places());
+    assertEquals(
+        List.of(new PlaceNote(new ScorePlace(ScorePlace.Kind.INTO, 2, "4>5"), 31.2)),
+        history.entries().get(1).outcome().places());
+    assertEquals(
+        List.of(3L, 4L, 5L, 6L, 7L, 8L),
+        history.damaged().stream().map(DamagedLine::number).toList());
+  }
+
   private byte[] writeFive() throws IOException {
     for (LogEntry entry : FIVE) {
       log.append(entry);

@@ -60,6 +60,15 @@ public final class LogOptions {
     return new PracticeLog(log);
   }
 
+  /**
+   * Whether the option names the log.
+   *
+   * @return true if it does, before or after the name of a command
+   */
+  public boolean isNamed() {
+    return named().isPresent();
+  }
+
   /** The option may stand before or after the name of a command that belongs to another. */
   private Optional<Path> named() {
     if (file != null || command.parent() == null) {
@@ -79,6 +88,12 @@ public final class LogOptions {
     return "matraloom log " + words + place;
   }
 
+  private String typed(String words, PracticeLog log) {
+    return log.file().equals(log().file())
+        ? typed(words)
+        : "matraloom log " + words + " --log-file " + ShellWord.quoted(log.file() + "");
+  }
+
   private static Path usualFile() {
     String named = System.getenv().getOrDefault(VARIABLE, "");
     try {
@@ -95,7 +110,17 @@ public final class LogOptions {
    * @throws IOException if the log cannot be read
    */
   public History read() throws IOException {
-    PracticeLog log = log();
+    return read(log());
+  }
+
+  /**
+   * Reads another log and tells of lines that are damaged.
+   *
+   * @param log the log
+   * @return all that it holds
+   * @throws IOException if it cannot be read
+   */
+  public History read(PracticeLog log) throws IOException {
     History history = log.read();
     PrintWriter err = command.commandLine().getErr();
     history.damaged().stream().limit(MOST_TOLD).forEach(line -> tell(log, line, err));
@@ -103,7 +128,7 @@ public final class LogOptions {
       err.println("matraloom: and " + (history.damaged().size() - MOST_TOLD) + " lines more");
     }
     if (!history.damaged().isEmpty()) {
-      err.println("To set such lines aside in a file of their own: " + typed("--mend"));
+      err.println("To set such lines aside in a file of their own: " + typed("--mend", log));
     }
     return history;
   }

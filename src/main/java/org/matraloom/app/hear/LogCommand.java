@@ -31,7 +31,7 @@ import picocli.CommandLine.Spec;
       "The fastest clean tempo of each day, and how long the voice was in use today.",
       "The take command adds a record for every take that it measures."
     },
-    subcommands = {LogAddCommand.class, LogUndoCommand.class},
+    subcommands = {LogAddCommand.class, LogUndoCommand.class, LogHistoryCommand.class},
     footer = {
       "",
       "The next tempo, unless other numbers are given:",

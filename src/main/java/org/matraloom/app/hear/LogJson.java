@@ -11,6 +11,7 @@ import org.matraloom.log.CleanTempo;
 import org.matraloom.log.DamagedLine;
 import org.matraloom.log.History;
 import org.matraloom.log.LogEntry;
+import org.matraloom.log.PlaceNote;
 import org.matraloom.log.TempoRule;
 import org.matraloom.log.VoicedTime;
 
@@ -101,6 +102,16 @@ final class LogJson {
       json.writeNumberField("nadai", round.nadai());
       json.writeNumberField("tempo", round.tempo());
       json.writeBooleanField("clean", round.clean());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("places");
+    for (PlaceNote note : entry.outcome().places()) {
+      json.writeStartObject();
+      json.writeStringField("at", note.place().kind().name().toLowerCase(Locale.ROOT));
+      json.writeNumberField("round", note.place().round());
+      json.writeStringField("name", note.place().name());
+      json.writeNumberField("off", note.off());
       json.writeEndObject();
     }
     json.writeEndArray();

@@ -69,7 +69,8 @@ final class TakeEntry {
                 .landing()
                 .map(landing -> OptionalDouble.of(rounded(1000 * landing.errorSeconds())))
                 .orElse(OptionalDouble.empty()),
-            rounds(clean)),
+            rounds(clean),
+            TakePlaceNotes.of(findings)),
         rounded(clean.voicedSeconds()),
         Optional.of(knownBy(recording)),
         "");

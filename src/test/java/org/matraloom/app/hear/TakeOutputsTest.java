@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,11 +13,18 @@ import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import javax.sound.sampled.AudioFileFormat;
+import javax.sound.sampled.AudioFormat;
+import javax.sound.sampled.AudioInputStream;
+import javax.sound.sampled.AudioSystem;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.matraloom.app.CommandLineRun;
 import org.matraloom.app.cli.ExitCode;
+import org.matraloom.log.PlaceNote;
+import org.matraloom.log.PracticeLog;
+import org.matraloom.log.ScorePlace;
 import org.matraloom.recording.Recording;
 import org.matraloom.recording.Recordings;
 
@@ -70,12 +79,64 @@ class TakeOutputsTest {
             "\"tempo\":66.0",
             "\"clean\":true",
             "{\"round\":3,\"nadai\":5,\"tempo\":66.0,\"clean\":true}",
+            "[\"into\",3,\"4>5\",",
+            "[\"speed\",3,\"4>5\",0.0]",
+            "[\"phrase\",2,\"Trickle\",",
             "\"recording\":\"sha256:")) {
       assertTrue(line.contains(part), part + " in " + line);
     }
     String shown = CommandLineRun.of("log", "--log-file", log.toString()).out();
     assertTrue(shown.contains("once more at 66 beats a minute"), shown);
     assertTrue(shown.contains("2026-03-0"), shown);
+    String history = CommandLineRun.of("log", "history", log.toString()).out();
+    assertTrue(history.contains("Into the five, round 3               1 "), history);
+    assertTrue(history.contains("Phrase Trickle, round 2              1 "), history);
+  }
+
+  /**
+   * The five begins 6 + 30 beats in, at 36 * 60 / 66 = 32.727 s, after a silence. There 40 ms of
+   * silence are put in, and as much is taken out in the first beat after it, so that only what lies
+   * between is late; the report of the single take finds nothing to say of it.
+   */
+  @Test
+  void aLateFirstBeatOfTheFiveIsKept() throws Exception {
+    Path take = folder.resolve("late.wav");
+    try (AudioInputStream in = AudioSystem.getAudioInputStream(recording().toFile())) {
+      AudioFormat format = in.getFormat();
+      byte[] sound = in.readAllBytes();
+      int late = bytes(0.040, format);
+      int before = bytes(32.67, format);
+      int until = bytes(37 * 60 / 66.0 - 0.05, format);
+      ByteArrayOutputStream joined = new ByteArrayOutputStream();
+      joined.write(sound, 0, before);
+      joined.write(new byte[late]);
+      joined.write(sound, before, until - late - before);
+      joined.write(sound, until, sound.length - until);
+      assertEquals(sound.length, joined.size());
+      AudioInputStream out =
+          new AudioInputStream(
+              new ByteArrayInputStream(joined.toByteArray()),
+              format,
+              sound.length / format.getFrameSize());
+      AudioSystem.write(out, AudioFileFormat.Type.WAVE, take.toFile());
+    }
+    Path log = folder.resolve("practice.jsonl");
+    CommandLineRun run =
+        CommandLineRun.of("take", SONG, take.toString(), "--log-file", log.toString());
+    assertEquals(ExitCode.DONE, run.code(), run.err());
+    List<PlaceNote> notes = new PracticeLog(log).read().entries().get(0).outcome().places();
+    assertEquals(new ScorePlace(ScorePlace.Kind.INTO, 3, "4>5"), notes.get(0).place());
+    assertEquals(40, notes.get(0).off(), 3);
+    for (PlaceNote note : notes) {
+      if (note.place().kind() == ScorePlace.Kind.PHRASE && note.place().round() < 3) {
+        assertEquals(0, note.off(), 3, note.toString());
+      }
+    }
+    assertTrue(notes.size() > 10, "phrases were kept: " + notes);
+  }
+
+  private static int bytes(double seconds, AudioFormat format) {
+    return (int) Math.round(seconds * format.getFrameRate()) * format.getFrameSize();
   }
 
   @Test
