@@ -26,7 +26,8 @@ final class SoundEvidence {
   /** Of fewer sounds for each of its numbers a covariance says nothing. */
   private static final double LEAST_SOUNDS = 1.5;
 
-  private static final double LEAST_PIVOT = 1e-12;
+  /** Sounds are not more alike than this: of those that are the same none is told from another. */
+  private static final double LEAST_VARIANCE = 1e-9;
 
   private SoundEvidence() {}
 
@@ -57,6 +58,9 @@ final class SoundEvidence {
       }
     }
     long known = Arrays.stream(counts).filter(count -> count > 0).count();
+    if (known < 2) {
+      return 0;
+    }
     double[][] total = new double[size][size];
     double[][] within = new double[size][size];
     for (Alignment.Said each : said) {
@@ -75,8 +79,10 @@ final class SoundEvidence {
     for (int row = 0; row < size; row++) {
       for (int column = 0; column <= row; column++) {
         double share = row == column ? 1 : joint;
-        total[row][column] *= share;
-        within[row][column] = share * within[row][column] + LEAST_SHARE * total[row][column];
+        double least = row == column ? LEAST_VARIANCE * said.size() : 0;
+        total[row][column] = share * total[row][column] + least;
+        within[row][column] =
+            share * within[row][column] + least + LEAST_SHARE * total[row][column];
       }
     }
     double alike = logDeterminant(total) + size * Math.log1p(LEAST_SHARE) - logDeterminant(within);
@@ -104,7 +110,7 @@ final class SoundEvidence {
           left -= root[row][k] * root[column][k];
         }
         if (row == column) {
-          root[row][row] = Math.sqrt(Math.max(LEAST_PIVOT, left));
+          root[row][row] = Math.sqrt(Math.max(LEAST_VARIANCE, left));
           sum += 2 * Math.log(root[row][row]);
         } else {
           root[row][column] = left / root[column][column];

@@ -1,8 +1,12 @@
 package org.matraloom.measure;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.matraloom.follow.Alignment;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
@@ -111,21 +115,38 @@ final class DoubtMeasure {
             new Doubt("its sounds are not those of the place in the score that their times fit"));
       }
     }
-    Set<Integer> old = HabitFound.atOldSpeed(habits);
-    double[] matras =
-        said.sollus().stream()
-            .filter(each -> !old.contains(expected.get(each.place()).round()))
-            .mapToDouble(
-                each -> {
-                  ExpectedSollu asked = expected.get(each.place());
-                  double beat = said.line().beatSeconds(asked.beat().toDouble());
-                  return each.deviationSeconds() / beat * asked.matrasPerBeat();
-                })
-            .toArray();
+    double[] matras = fromPulse(expected, said, HabitFound.atOldSpeed(habits));
     return matras.length > 0 && RobustStatistics.spreadAroundZero(matras) > LOOSEST_MATRAS
         ? Optional.of(
             new Doubt("the sounds keep no common pulse with the score; it may be another piece"))
         : Optional.empty();
+  }
+
+  /**
+   * How far each sollu is from the pulse, in matras, without the rounds at the old speed; as these
+   * displace all that follows, what is said after one is held against its own median.
+   */
+  private static double[] fromPulse(
+      List<ExpectedSollu> expected, SaidSollus said, Set<Integer> old) {
+    Map<Long, List<Double>> byOldBefore = new TreeMap<>();
+    for (SaidSollu each : said.sollus()) {
+      ExpectedSollu asked = expected.get(each.place());
+      if (!old.contains(asked.round())) {
+        long before = old.stream().filter(round -> round < asked.round()).count();
+        double beat = said.line().beatSeconds(asked.beat().toDouble());
+        byOldBefore
+            .computeIfAbsent(before, b -> new ArrayList<>())
+            .add(each.deviationSeconds() / beat * asked.matrasPerBeat());
+      }
+    }
+    return byOldBefore.entrySet().stream()
+        .flatMapToDouble(
+            own -> {
+              double[] late = own.getValue().stream().mapToDouble(Double::doubleValue).toArray();
+              double all = own.getKey() == 0 ? 0 : RobustStatistics.median(late);
+              return Arrays.stream(late).map(value -> value - all);
+            })
+        .toArray();
   }
 
   /** Sounds that are no sollu, from the first sollu to the last. */

@@ -19,7 +19,7 @@ public final class PulseRuns {
 
   /**
    * A sollu that was left out may have been given a sound between two others; then so many lie on
-   * the way from the one pulse to the other, and the first of them is off by this much.
+   * the way from the one pulse to the other, and each of them is off by this much.
    */
   private static final int MOST_ON_THE_WAY = 3;
 
@@ -89,8 +89,10 @@ public final class PulseRuns {
           on == 0
               ? Math.abs(step) >= LEAST_MATRAS
               : Math.abs(step) >= LEAST_ON_THE_WAY
-                  && Math.abs(begun) >= BEGUN_MATRAS
-                  && step * begun > 0
+                  && begun * Math.signum(step) >= BEGUN_MATRAS
+                  && IntStream.range(i, from)
+                      .mapToDouble(k -> (heard[k] - asked[k] * pace - before) / unit)
+                      .allMatch(off -> off * Math.signum(step) >= BEGUN_MATRAS)
                   && i >= AGREEING;
       if (isStep
           && Math.abs((after - before) / unit - step)

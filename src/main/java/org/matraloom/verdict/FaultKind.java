@@ -13,6 +13,7 @@ enum FaultKind {
   CHANGE("a change of nadai at a wrong speed"),
   LATE_ENTRY("first sollus that were not said"),
   MISSED("missing sollus"),
+  UNLIKE_END("a last sound like none of the sollus"),
   DRIFT("a pulse that runs or drags"),
   UNEVEN("a place of the beat that is always off"),
   CUT_END("an end that was not recorded");

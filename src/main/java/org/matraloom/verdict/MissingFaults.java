@@ -54,22 +54,20 @@ final class MissingFaults {
 
   /** Something is missing or left over, and it cannot be told where. */
   Optional<TakeFault> unsure() {
-    return unsure(false);
+    return unsure(false, FaultKind.UNSURE);
   }
 
   /** The last sound is like none of the sollus. */
   Optional<TakeFault> unlikeEnd() {
-    return unsure(true);
+    return unsure(true, FaultKind.UNLIKE_END);
   }
 
-  private Optional<TakeFault> unsure(boolean unlike) {
+  private Optional<TakeFault> unsure(boolean unlike, FaultKind kind) {
     return findings
         .alignment()
         .unsure()
         .filter(unsure -> unsure.at() == EndAmbiguity.End.UNLIKE == unlike)
-        .map(
-            unsure ->
-                new TakeFault(FaultKind.UNSURE, unsure.words(), PracticeAdvice.slowly(tempo)));
+        .map(unsure -> new TakeFault(kind, unsure.words(), PracticeAdvice.slowly(tempo)));
   }
 
   /** There was time for all, but the first were not heard. */

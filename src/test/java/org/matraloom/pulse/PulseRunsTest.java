@@ -2,8 +2,10 @@ package org.matraloom.pulse;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -70,5 +72,105 @@ class PulseRunsTest {
       heard[i] += 0.2;
     }
     assertArrayEquals(runsFrom(COUNT), runs());
+  }
+
+  /** A matra lasts 0.2 s; the sound of the sollu left out went to another, or to two. */
+  @Test
+  void aSlipSpreadOverSomeSollusIsOneBoundary() {
+    double[] even = heard.clone();
+    for (double slip : new double[] {-0.2, 0.2}) {
+      for (int spread = 2; spread <= 3; spread++) {
+        for (int at = 6; at <= COUNT - 6 - spread; at++) {
+          for (int i = 0; i < COUNT; i++) {
+            heard[i] = even[i] + slip * Math.max(0, Math.min(1, (i - at + 1.0) / spread));
+          }
+          assertArrayEquals(runsFrom(at), runs(), slip + " over " + spread + " from " + at);
+        }
+      }
+    }
+  }
+
+  /** How many of 300 slips are found once and nowhere but where they are. */
+  private int found(double jitter, int mostSpread) {
+    double[] even = heard.clone();
+    int found = 0;
+    for (int number = 0; number < 300; number++) {
+      SplittableRandom random = new SplittableRandom(number);
+      int spread = random.nextInt(1, mostSpread + 1);
+      int at = random.nextInt(6, COUNT - 6 - spread);
+      double slip = random.nextBoolean() ? 0.2 : -0.2;
+      for (int i = 0; i < COUNT; i++) {
+        double share = Math.max(0, Math.min(1, (i - at + 1.0) / spread));
+        heard[i] = even[i] + slip * share + jitter * random.nextGaussian();
+      }
+      int[] runs = runs();
+      long before = IntStream.of(runs).filter(run -> run == 1).count();
+      found += runs[COUNT - 1] == 2 && before >= at && before < at + spread ? 1 : 0;
+    }
+    System.arraycopy(even, 0, heard, 0, COUNT);
+    return found;
+  }
+
+  /** A sollu that happens to be late or early before a slip is none of those on the way. */
+  @Test
+  void anUnevenTakeSlipsWhereItSlips() {
+    assertTrue(found(0.004, 3) == 300, "uneven by 4 ms: " + found(0.004, 3));
+    assertTrue(found(0.008, 3) >= 297, "uneven by 8 ms: " + found(0.008, 3));
+    assertTrue(found(0.015, 1) >= 280, "uneven by 15 ms: " + found(0.015, 1));
+  }
+
+  /** Three sollus before it or after it are enough where the take begins or ends. */
+  @Test
+  void aSlipIsFoundFromTheFourthSolluToTheThirdLast() {
+    double[] even = heard.clone();
+    for (double slip : new double[] {-0.2, 0.2, 0.5}) {
+      for (int at = 3; at <= COUNT - 3; at++) {
+        for (int i = 0; i < COUNT; i++) {
+          heard[i] = even[i] + (i < at ? 0 : slip);
+        }
+        assertArrayEquals(runsFrom(at), runs(), slip + " from " + at);
+      }
+    }
+  }
+
+  /** After a restart as well as at the beginning; six sollus before the slip. */
+  @Test
+  void aSlipAfterARestartIsAnotherRun() {
+    for (int i = 12; i < COUNT; i++) {
+      place[i] -= 8;
+      beat[i] -= 2;
+      heard[i] += i < 24 ? 1 : 1.2;
+    }
+    int[] asked = IntStream.range(0, COUNT).map(i -> i < 12 ? 1 : i < 24 ? 2 : 3).toArray();
+    assertArrayEquals(asked, runs());
+  }
+
+  /** Sixteen matras of four, then twenty-four of five in a beat of 0.8 s. */
+  private void sayFive(double slower, double drift, double jitter, SplittableRandom random) {
+    double at = 1;
+    for (int i = 0; i < COUNT; i++) {
+      place[i] = i;
+      boolean five = i >= 16;
+      matra[i] = five ? 0.2 : 0.25;
+      beat[i] = five ? 4 + (i - 16) / 5.0 : i / 4.0;
+      heard[i] = at + jitter * random.nextGaussian();
+      at += 0.8 * matra[i] * (five ? slower : 1) * (1 + drift * i / COUNT);
+    }
+  }
+
+  /** The old speed is that of four: five a quarter slower. */
+  @Test
+  void anotherSpeedIsNoSlip() {
+    int tried = 0;
+    for (double slower : new double[] {0.9, 1, 1.05, 1.1, 1.25}) {
+      for (double drift : new double[] {-0.05, 0, 0.05}) {
+        for (int number = 0; number < 40; number++) {
+          sayFive(slower, drift, 0.006, new SplittableRandom(number));
+          assertArrayEquals(runsFrom(COUNT), runs(), slower + " " + drift + " " + number);
+          tried++;
+        }
+      }
+    }
+    assertEquals(600, tried);
   }
 }

@@ -1,0 +1,111 @@
+package org.matraloom.follow;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.matraloom.onset.Onset;
+import org.matraloom.onset.SoundLevels;
+
+/** What is heard in the place of the last sollu, in takes of which it is known. */
+class UnlikeEndTest {
+
+  private static final String SCORE =
+      "tala adi\ntempo 72\nSong = (takajunu takadimi) x4\nperform\n  Song nadai 4\n";
+
+  /** What cannot be told if the last onset is so sure. */
+  private static Optional<EndAmbiguity> unsure(VoicedTake take, double confidence)
+      throws IOException {
+    int last = take.expected.size() - 1;
+    List<Onset> onsets = new ArrayList<>(take.onsets(Set.of()));
+    onsets.set(last, new Onset(onsets.get(last).seconds(), confidence));
+    return UnlikeEnd.of(take.expected, take.levels(), onsets, take.said(Set.of()));
+  }
+
+  private static VoicedTake hissing(String score, long number) {
+    VoicedTake take = new VoicedTake(score, number);
+    take.hisses(take.expected.size() - 1);
+    return take;
+  }
+
+  @Test
+  void anUnsureSoundLikeNoSolluIsDoubted() throws IOException {
+    for (long number = 0; number < 3; number++) {
+      EndAmbiguity unsure = unsure(hissing(SCORE, number), 0.4).orElseThrow();
+      assertEquals(new EndAmbiguity(true, EndAmbiguity.End.UNLIKE), unsure);
+      assertEquals(
+          "Where the last sollu should be, a sound is heard that is like none of them:"
+              + " I cannot tell whether it was said.",
+          unsure.words());
+    }
+  }
+
+  @Test
+  void aSureOnsetIsNotDoubted() throws IOException {
+    for (long number = 0; number < 3; number++) {
+      VoicedTake take = hissing(SCORE, number);
+      assertEquals(Optional.empty(), unsure(take, 0.9));
+      assertTrue(
+          UnlikeEnd.isUnlike(
+              take.expected, take.levels(), take.onsets(Set.of()), take.said(Set.of())),
+          "it is unlike them all the same");
+    }
+  }
+
+  /** The last sollu, or another of the take by mistake. */
+  @Test
+  void whatSoundsLikeAnySolluIsNotDoubted() throws IOException {
+    for (long number = 0; number < 2; number++) {
+      for (int other = 0; other < 4; other++) {
+        VoicedTake take = new VoicedTake(SCORE, number);
+        take.sounds(take.expected.size() - 1, other, 1);
+        assertEquals(Optional.empty(), unsure(take, 0.3), "like sollu " + other);
+      }
+      assertEquals(Optional.empty(), unsure(new VoicedTake(SCORE, number), 0.3));
+    }
+  }
+
+  @Test
+  void aLastSolluThatIsMissingIsAnotherMatter() throws IOException {
+    VoicedTake take = hissing(SCORE, 1);
+    int last = take.expected.size() - 1;
+    assertEquals(
+        Optional.empty(),
+        UnlikeEnd.of(
+            take.expected,
+            take.levels(),
+            take.onsets(Set.of()),
+            take.said(Set.of()).subList(0, last)));
+    assertEquals(
+        Optional.empty(),
+        UnlikeEnd.of(take.expected, take.levels(), take.onsets(Set.of()), List.of()));
+  }
+
+  @Test
+  void fewSollusTellNothing() throws IOException {
+    VoicedTake take = hissing(SCORE.replace("takajunu ", "").replace("x4", "x6"), 1);
+    List<Onset> onsets = take.onsets(Set.of());
+    List<Alignment.Said> said = take.said(Set.of());
+    SoundLevels levels = take.levels();
+    assertEquals(24, said.size());
+    assertTrue(UnlikeEnd.isUnlike(take.expected, levels, onsets, said));
+    assertFalse(UnlikeEnd.isUnlike(take.expected, levels, onsets, said.subList(1, 24)));
+  }
+
+  /** Who says any sollu for any cannot be told by the sound. */
+  @Test
+  void whereSoundsDoNotTellSollusApartNothingIsDoubted() throws IOException {
+    for (long number = 0; number < 12; number++) {
+      VoicedTake take = new VoicedTake(SCORE, number);
+      take.mumbled();
+      take.hisses(take.expected.size() - 1);
+      assertEquals(Optional.empty(), unsure(take, 0.3));
+    }
+  }
+}
