@@ -80,7 +80,7 @@ def written(name, tala, tempo, phrases, song, plan, dense, shape):
             for step, (sollu, matras) in enumerate(phrases[part][1]):
                 places.append(Place(sollu, at, matras, nadai, number, part, step == 0, step == 0 and index == 0))
                 at += Fraction(matras, nadai)
-    head = f"title {name}\ntala {tala}\ntempo {tempo}\n"
+    head = f"title {name}\ntala {tala}\ntempo {tempo}\nwords plain\n"
     if start:
         whole, rest = divmod(start, 1)
         head += "start +" + (f"{whole} {rest}" if whole and rest else f"{whole or rest}") + "\n"
