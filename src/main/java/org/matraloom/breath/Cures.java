@@ -110,7 +110,7 @@ public final class Cures {
       changed = startingAt(changed, start);
       words +=
           ": to land as before, start at "
-              + (start.signum() == 0 ? "sam" : "beat " + start.plus(Ratio.ONE).toMixed());
+              + (start.signum() == 0 ? "samam" : "beat " + start.plus(Ratio.ONE).toMixed());
     }
     return isPossible(changed, settings)
         ? Optional.of(new Cure(Cure.Kind.ADDED_SILENCE, words, changed, settings))

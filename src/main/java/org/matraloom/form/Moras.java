@@ -1,6 +1,7 @@
 package org.matraloom.form;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -124,17 +125,23 @@ final class Moras {
   }
 
   private boolean isStatement(int from, int sollus) {
-    return sollus > 1 || said.get(from).opens() != Spoken.Opens.NOTHING;
+    return sollus > 1 || opens(from);
   }
 
   private int times(int from, int sollus) {
     int times = 1;
     while (from + (times + 1) * sollus <= said.size()
         && areEqual(from, from + times * sollus, sollus)
+        && isWhole(from + times * sollus, from + (times + 1) * sollus)
         && (times == 1 || gapAfter(from, sollus, times) == gapAfter(from, sollus, 1))) {
       times++;
     }
     return times;
+  }
+
+  /** A group or a phrase that begins like a statement and goes on is none. */
+  private boolean isWhole(int from, int end) {
+    return !opens(from) || Collections.binarySearch(begins, end) >= 0;
   }
 
   private int gapAfter(int from, int sollus, int time) {
@@ -167,7 +174,7 @@ final class Moras {
     return new Mora(starts, end, lengths, said.get(starts.get(1) - 1).gap());
   }
 
-  /** Three statements that grow or shrink by equal steps and end the phrase or one in it. */
+  /** Three that grow or shrink by equal steps: groups, or what ends the phrase or one in it. */
   private void findGraded() {
     for (int first = 0; first + TIMES < begins.size(); first++) {
       List<Integer> starts = begins.subList(first, first + TIMES);
@@ -177,9 +184,10 @@ final class Moras {
           said.get(starts.get(1) - 1).gap().signum() > 0
               && gap == gaps[starts.get(2) - 1]
               && gap != gaps[end - 1];
-      boolean ends = end == said.size() || phrase.hasNameBefore(end, Integer.MAX_VALUE - 1);
+      boolean ends = end == said.size() || hasName(end);
+      boolean groups = isGroup(starts.get(1)) && isGroup(starts.get(2));
       boolean statements = IntStream.range(0, TIMES).allMatch(i -> sollus(starts, end, i) > 1);
-      if (gapped && ends && statements && areOneKind(starts, end)) {
+      if (gapped && (ends || groups) && statements && areOneKind(starts, end)) {
         addGraded(starts, end);
       }
     }
@@ -219,6 +227,14 @@ final class Moras {
             && said.get(end - 1).phrase().equals(said.get(starts.get(0)).phrase());
     boolean words = !opens(starts.get(1)) && !opens(starts.get(2)) && oneSaying;
     return opened == TIMES || words;
+  }
+
+  private boolean hasName(int sollu) {
+    return phrase.hasNameBefore(sollu, Integer.MAX_VALUE - 1);
+  }
+
+  private boolean isGroup(int sollu) {
+    return opens(sollu) && !hasName(sollu);
   }
 
   private boolean opens(int sollu) {

@@ -100,7 +100,7 @@ public final class ScorePrinter {
 
   static String place(Ratio beats, Avartana avartana) {
     if (beats.signum() == 0) {
-      return "sam";
+      return "samam";
     } else if (beats.signum() > 0) {
       return "beat " + beats.plus(Ratio.ONE).toMixed();
     }

@@ -46,7 +46,7 @@ class BreathWishTest {
     assertEquals(List.of(), after(quick));
     assertEquals(
         List.of(
-            "Round 1: the score asks for a breath after the mi on beat 1 3/4 (after the clap), but"
+            "Round 1: the score asks for a breath after the mi on beat 1 3/4, but"
                 + " there is no time (0.00 s after its matra)"),
         quick.notes());
   }
@@ -74,7 +74,7 @@ class BreathWishTest {
       assertFalse(banned.isPossible());
       assertEquals(
           List.of(
-              "The score forbids a breath after the tom on beat 6 (wave), in a stretch that is too"
+              "The score forbids a breath after the tom on beat 6, in a stretch that is too"
                   + " long"),
           banned.notes());
     }

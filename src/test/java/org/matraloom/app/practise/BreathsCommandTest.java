@@ -106,7 +106,7 @@ class BreathsCommandTest {
     String quick = breaths(marked, "--tempo", "300").out().replaceAll("\\s+", " ");
     assertTrue(
         quick.contains(
-            "Round 1: the score asks for a breath after the tom on beat 8 (wave), but there is no"
+            "Round 1: the score asks for a breath after the tom on beat 8, but there is no"
                 + " time (0.15 s after its matra)"),
         quick);
     CommandLineRun itself = breaths(FERRY, "--keep", folder.resolve("piece.loom").toString());
