@@ -1,6 +1,7 @@
 package org.matraloom.form;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -63,8 +64,10 @@ final class Moras {
     power[0] = 1;
     for (int at = 0; at < size; at++) {
       SaidPhrase.Said one = said.get(at);
-      bare[at] = number(List.of(one.sound(), one.own()), numbers);
-      gaps[at] = number(List.of(one.ring(), one.silence()), numbers);
+      bare[at] =
+          numbers.computeIfAbsent(List.of(one.sound(), one.own()), none -> numbers.size() + 1);
+      gaps[at] =
+          numbers.computeIfAbsent(List.of(one.ring(), one.silence()), none -> numbers.size() + 1);
       hash[at + 1] = (hash[at] * BASE + bare[at]) * BASE + gaps[at];
       power[at + 1] = power[at] * BASE * BASE;
       boolean opens = one.opens() != Spoken.Opens.NOTHING;
@@ -73,10 +76,6 @@ final class Moras {
       }
     }
     begins.add(size);
-  }
-
-  private static int number(Object key, Map<Object, Integer> numbers) {
-    return numbers.computeIfAbsent(key, none -> numbers.size() + 1);
   }
 
   static Moras in(SaidPhrase phrase) {
@@ -125,21 +124,23 @@ final class Moras {
   }
 
   private boolean isStatement(int from, int sollus) {
-    return sollus > 1 || said.get(from).opens() != Spoken.Opens.NOTHING;
+    return sollus > 1 || opens(from);
   }
 
   private int times(int from, int sollus) {
     int times = 1;
     while (from + (times + 1) * sollus <= said.size()
         && areEqual(from, from + times * sollus, sollus)
-        && (times == 1 || gapAfter(from, sollus, times) == gapAfter(from, sollus, 1))) {
+        && isWhole(from + times * sollus, from + (times + 1) * sollus)
+        && (times == 1 || gaps[from + times * sollus - 1] == gaps[from + sollus - 1])) {
       times++;
     }
     return times;
   }
 
-  private int gapAfter(int from, int sollus, int time) {
-    return gaps[from + time * sollus - 1];
+  /** A group or a phrase that begins like a statement and goes on is none. */
+  private boolean isWhole(int from, int end) {
+    return !opens(from) || Collections.binarySearch(begins, end) >= 0;
   }
 
   private boolean areEqual(int one, int other, int sollus) {
@@ -173,7 +174,7 @@ final class Moras {
     return begins.stream().filter(at -> at == said.size() || opens(at)).toList();
   }
 
-  /** Three statements that grow or shrink by equal steps and end the phrase or one in it. */
+  /** Three that grow or shrink by equal steps: groups, or what ends the phrase or one in it. */
   private void findGraded(List<Integer> places) {
     for (int first = 0; first + TIMES < places.size(); first++) {
       List<Integer> starts = places.subList(first, first + TIMES);
@@ -183,7 +184,8 @@ final class Moras {
           said.get(starts.get(1) - 1).gap().signum() > 0
               && gap == gaps[starts.get(2) - 1]
               && gap != gaps[end - 1];
-      boolean ends = end == said.size() || phrase.hasNameBefore(end, Integer.MAX_VALUE - 1);
+      boolean groups = isGroup(starts.get(1)) && isGroup(starts.get(2));
+      boolean ends = groups || end == said.size() || hasName(end);
       boolean statements = IntStream.range(0, TIMES).allMatch(i -> sollus(starts, end, i) > 1);
       if (gapped && ends && statements && areOneKind(starts, end)) {
         addGraded(starts, end);
@@ -226,6 +228,14 @@ final class Moras {
             && said.get(end - 1).phrase().equals(said.get(starts.get(0)).phrase());
     boolean words = !opens(starts.get(1)) && !opens(starts.get(2)) && oneSaying;
     return opened == TIMES || words;
+  }
+
+  private boolean hasName(int sollu) {
+    return phrase.hasNameBefore(sollu, Integer.MAX_VALUE - 1);
+  }
+
+  private boolean isGroup(int sollu) {
+    return opens(sollu) && !hasName(sollu);
   }
 
   private boolean opens(int sollu) {

@@ -87,6 +87,19 @@ class JointsTest {
         "lines that grow, each with its karvai, are a purvanga");
   }
 
+  /** Three moras that grow are one: 19(2)22(2)25. */
+  @Test
+  void growingMorasAreOne() {
+    Joints joints = of("words plain\nSong = takadimi tom , 5(2)5(2)5(2) 6(2)6(2)6(2) 7(2)7(2)7\n");
+    assertEquals("19(2)22(2)25", joints.lastMora().orElseThrow().written());
+    assertEquals(5, joints.lastMora().orElseThrow().start(), "the whole of it");
+    assertEquals(4, joints.moras().size());
+    assertEquals(
+        3,
+        of("words plain\nSong = 5(2)5(2)5(2) 6(2)6(2)6(2) 8(2)8(2)8\n").moras().size(),
+        "steps of 3 and 6 matras");
+  }
+
   /** A mora in the middle, and one inside a line. */
   @Test
   void morasAnywhere() {

@@ -141,6 +141,12 @@ class StructureTest {
         "Rain = 8;Song = Rain x3 6 6 6 7(2)7(2)7(2)7 | lines 76",
         "Song = takadimi taka ; takadimi taka ; takadimi taka | mora 22!",
         "A = takadimi ,;B = takita ;;Song = 8 9 11 A B , A B , A B | lines 28, mora 32!",
+        "Song = 8 (takadimi taka) x3 | lines 8, mora 18!",
+        "Tail = (takadimi taka) x3;Song = 8 Tail | lines 8, mora 18!",
+        "Song = 8 (takadimi taka) x3 8 | lines 34",
+        "A = takita;B = takadimi;C = takatakita;Song = A , B , C 9(1)9(1)9 | lines 14, mora 29!",
+        "Song = 3(1)4(1)5 10 12 9(1)9(1)9 | mora 14, lines 22, mora 29!",
+        "Song = 8 (takita ,) x6 | lines 32",
         "Song = takadimi takita takita ta , takadimitakajonu takadimi ta , 9(1)9(1)9"
             + " | lines 26, mora 29!"
       })

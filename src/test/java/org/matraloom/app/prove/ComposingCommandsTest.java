@@ -86,6 +86,39 @@ class ComposingCommandsTest {
     assertEquals(ExitCode.BAD_INPUT, CommandLineRun.of("shape", "x").code());
   }
 
+  /** What no line shows is told once, below the lines. */
+  @Test
+  void morasAndJointsInsideLinesAreListed() throws IOException {
+    Path piece =
+        Files.writeString(
+            folder.resolve("weir.loom"),
+            """
+            tala adi
+            tempo 70
+            Plank = taki , taki , taki , tom , ,
+            Weir = 5(2)5(2)5
+            Song = Plank takadimi dhim ; takita tom Weir ; Weir ; Weir
+            perform
+              Song nadai 4
+            """);
+    assertEquals(
+        List.of(
+            "Song: 84 matras",
+            "purvanga, 23 matras, gopuccha (long to short), steps -5, -3",
+            "Plank 12 (12) line",
+            "takadimi dhim ; 7 (19) pause",
+            "takita tom 4 (23) section",
+            "uttaranga, 61 matras, a mora of moras 5(2)5(2)5(2)5(2)5(2)5(2)5(2)5(2)5",
+            "Weir ; 21 (44) statement",
+            "Weir ; 21 (65) statement",
+            "Weir 19 (84)",
+            "inside a line, after 0: mora 2(1)2(1)2",
+            "joints inside lines after 3 statement, 6 statement, 9 section, 30 statement,",
+            "37 statement, 51 statement, 58 statement, 72 statement, 79 statement"),
+        lines("shape", piece.toString()));
+    assertJson("\"written\" : \"2(1)2(1)2\"", "shape", piece.toString());
+  }
+
   @Test
   void linesAreProposed() {
     assertTrue(
