@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.matraloom.kanakku.ClosingWords;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.kanakku.LengthWords;
 import org.matraloom.score.Avartana;
@@ -173,12 +174,17 @@ public final class SheetWords {
     Landing landing = Landing.of(performance);
     String eduppu = avartana.say(composition.eduppuBeat());
     if (landing.lands()) {
-      return "Lands: " + ends() + " on " + eduppu + "." + goesOn();
+      return "Lands: "
+          + ClosingWords.ends(performance)
+          + " on "
+          + eduppu
+          + "."
+          + ClosingWords.goesOn(performance);
     }
     Ratio miss = landing.missMatras();
     String side = miss.signum() > 0 ? "late" : "early";
     return "Misses: "
-        + ends()
+        + ClosingWords.ends(performance)
         + " on "
         + avartana.say(performance.endBeat())
         + ", "
@@ -188,22 +194,6 @@ public final class SheetWords {
         + " for "
         + eduppu
         + ".";
-  }
-
-  /** What it is that falls on the landing. */
-  private String ends() {
-    return performance
-        .closing()
-        .stroke()
-        .map(stroke -> "the last stroke, " + stroke.sollu().spelling() + ", falls")
-        .orElse("the last matra ends");
-  }
-
-  private String goesOn() {
-    int avartanas = performance.closing().avartanas();
-    return avartanas == 0
-        ? ""
-        : " The tala goes on for " + counted(Ratio.of(avartanas), "avartana") + ".";
   }
 
   /** What the drop means. */

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.matraloom.app.cli.Paragraph;
+import org.matraloom.kanakku.ClosingWords;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.kanakku.LengthWords;
 import org.matraloom.kanakku.Remarks;
@@ -134,13 +135,18 @@ public final class LandingText {
   private String verdict() {
     String eduppu = avartana.say(composition.eduppuBeat());
     if (landing.lands()) {
-      return "It lands: " + ends() + " on " + eduppu + "." + goesOn();
+      return "It lands: "
+          + ClosingWords.ends(performance)
+          + " on "
+          + eduppu
+          + "."
+          + ClosingWords.goesOn(performance);
     }
     Ratio missBeats = magnitude(landing.missBeats());
     Ratio missMatras = magnitude(landing.missMatras());
     boolean late = landing.missBeats().signum() > 0;
     return "It misses: "
-        + ends()
+        + ClosingWords.ends(performance)
         + " on "
         + avartana.say(performance.endBeat())
         + ", "
@@ -174,22 +180,6 @@ public final class LandingText {
         : round.substring(0, 1).toUpperCase(Locale.ROOT)
             + round.substring(1)
             + "; no start on a matra mends it. fit tells what else does.";
-  }
-
-  /** What it is that falls on the landing: the end of the last matra, or a stroke of its own. */
-  private String ends() {
-    return performance
-        .closing()
-        .stroke()
-        .map(stroke -> "the last stroke, " + stroke.sollu().spelling() + ", falls")
-        .orElse("the last matra ends");
-  }
-
-  private String goesOn() {
-    int avartanas = performance.closing().avartanas();
-    return avartanas == 0
-        ? ""
-        : " The tala goes on for " + counted(Ratio.of(avartanas), "avartana") + ".";
   }
 
   /** What the last round must lose or gain; it cannot lose all that it has. */
