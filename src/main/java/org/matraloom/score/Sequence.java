@@ -2,6 +2,7 @@ package org.matraloom.score;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Elements said one after another.
@@ -22,29 +23,36 @@ public record Sequence(List<Element> elements) {
 
   private static List<Element> settled(List<Element> elements) {
     List<Element> settled = new ArrayList<>(elements);
+    List<Integer> timed =
+        IntStream.range(0, elements.size())
+            .filter(at -> !(elements.get(at) instanceof Element.Timeless))
+            .boxed()
+            .toList();
     int endingUntil = 0;
-    for (int at = 0; at < elements.size(); at++) {
-      if (elements.get(at) instanceof Element.Group group) {
-        endingUntil = isEnding(elements, at) ? at + STATEMENTS : endingUntil;
-        settled.set(at, group.standing(at < endingUntil));
+    for (int at = 0; at < timed.size(); at++) {
+      if (elements.get(timed.get(at)) instanceof Element.Group group) {
+        List<Element> next =
+            timed.subList(at, Math.min(timed.size(), at + STATEMENTS)).stream()
+                .<Element>map(elements::get)
+                .toList();
+        endingUntil = isEnding(next) ? at + STATEMENTS : endingUntil;
+        settled.set(timed.get(at), group.standing(at < endingUntil));
       }
     }
     return settled;
   }
 
-  private static boolean isEnding(List<Element> elements, int from) {
-    if (from + STATEMENTS > elements.size()) {
-      return false;
-    }
-    for (int index = from; index < from + STATEMENTS; index++) {
-      boolean rings = index < from + STATEMENTS - 1;
-      if (!(elements.get(index) instanceof Element.Group group)
+  /** Whether these are the three statements of an ending: bars and breath marks do not count. */
+  private static boolean isEnding(List<Element> next) {
+    for (int index = 0; index < next.size(); index++) {
+      boolean rings = index < STATEMENTS - 1;
+      if (!(next.get(index) instanceof Element.Group group)
           || group.hold() > 1
           || (rings && group.karvai() == 0)) {
         return false;
       }
     }
-    return true;
+    return next.size() == STATEMENTS;
   }
 
   /**

@@ -145,7 +145,7 @@ class BreathWishTest {
         tempo 60
         Drip = takadimi takajunu tom ; , '   # the line
         Song = Drip (takadimi tom ; , ') x2
-          12(3) ' 12(3)' 12
+          12(3)' 12(3)' 12
         """,
         ScoreEditor.apply(text, kept.edits(), Lexicon.standard()));
   }

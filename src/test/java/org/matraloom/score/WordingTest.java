@@ -70,6 +70,24 @@ class WordingTest {
     assertEquals(7, sollus(Sequence.of(rings, last, last), 2));
   }
 
+  /** What takes no time does not come between the statements: a kept plan says the same words. */
+  @Test
+  void barsAndBreathMarksChangeNoWords() {
+    Element.Group rings = Wording.USUAL.group(7, 1, 2, LEXICON);
+    Element.Group last = Wording.USUAL.group(7, 1, 0, LEXICON);
+    for (Element mark :
+        List.of(new Element.BreathWish(true), new Element.BreathWish(false), bar())) {
+      Sequence marked = Sequence.of(rings, mark, rings, mark, last);
+      for (int index : new int[] {0, 2, 4}) {
+        assertEquals(5, sollus(marked, index), mark + " " + index);
+      }
+    }
+  }
+
+  private static Element bar() {
+    return new Element.Bar(true, new Place(1, 1));
+  }
+
   private static int sollus(Sequence sequence, int index) {
     return ((Element.Group) sequence.elements().get(index)).sollus().size();
   }
