@@ -2,6 +2,7 @@ package org.matraloom.follow;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -112,8 +113,11 @@ final class FaintSollus {
   private void between(
       Alignment.Said from, Alignment.Said to, Map<Integer, Double> usual, List<Guess> guesses) {
     int missed = to.sollu() - from.sollu() - 1;
+    if (missed < 1 || missed > MOST_MISSED) {
+      return;
+    }
     double stretch = (beat(to) - beat(from)) / (expected[to.sollu()] - expected[from.sollu()]);
-    if (missed < 1 || missed > MOST_MISSED || Math.abs(stretch / stretch() - 1) > SAME_TEMPO) {
+    if (Math.abs(stretch / stretch() - 1) > SAME_TEMPO) {
       return;
     }
     for (int k = from.sollu() + 1; k < to.sollu(); k++) {
@@ -172,18 +176,19 @@ final class FaintSollus {
 
   private Filled with(List<Guess> guesses) {
     List<Onset> all = new ArrayList<>(onsets);
-    guesses.forEach(guess -> all.add(new Onset(guess.seconds, CONFIDENCE)));
+    guesses.forEach(guess -> all.add(onset(guess)));
     all.sort(Comparator.comparingDouble(Onset::seconds));
+    Map<Onset, Integer> places = new HashMap<>();
+    IntStream.range(0, all.size()).forEach(j -> places.put(all.get(j), j));
     List<Alignment.Said> said = new ArrayList<>();
-    Filled filled = new Filled(all, said);
     found
         .said()
         .forEach(
             each ->
-                said.add(new Alignment.Said(each.sollu(), all.indexOf(onsets.get(each.onset())))));
-    guesses.forEach(guess -> said.add(new Alignment.Said(guess.sollu, onsetOf(filled, guess))));
+                said.add(new Alignment.Said(each.sollu(), places.get(onsets.get(each.onset())))));
+    guesses.forEach(guess -> said.add(new Alignment.Said(guess.sollu, places.get(onset(guess)))));
     said.sort(Comparator.comparingInt(Alignment.Said::onset));
-    return filled;
+    return new Filled(all, said);
   }
 
   private List<Alignment.Said> found(Filled all) {
@@ -193,7 +198,11 @@ final class FaintSollus {
   }
 
   private static int onsetOf(Filled all, Guess guess) {
-    return all.onsets.indexOf(new Onset(guess.seconds, CONFIDENCE));
+    return all.onsets.indexOf(onset(guess));
+  }
+
+  private static Onset onset(Guess guess) {
+    return new Onset(guess.seconds, CONFIDENCE);
   }
 
   private double at(Alignment.Said said) {
