@@ -70,8 +70,7 @@ final class Moras {
           numbers.computeIfAbsent(List.of(one.ring(), one.silence()), none -> numbers.size() + 1);
       hash[at + 1] = (hash[at] * BASE + bare[at]) * BASE + gaps[at];
       power[at + 1] = power[at] * BASE * BASE;
-      boolean opens = one.opens() != Spoken.Opens.NOTHING;
-      if (at == 0 || opens || said.get(at - 1).gap().signum() > 0) {
+      if (at == 0 || opens(at) || said.get(at - 1).gap().signum() > 0) {
         begins.add(at);
       }
     }
@@ -83,7 +82,8 @@ final class Moras {
     if (phrase.size() <= MOST_SOLLUS) {
       found.findRuns();
       found.findGraded(found.begins);
-      found.findGraded(found.opened());
+      found.findGraded(
+          found.begins.stream().filter(at -> at == phrase.size() || found.opens(at)).toList());
       found.findGradedMoras();
     }
     return found;
@@ -118,9 +118,15 @@ final class Moras {
     }
     all.stream()
         .sorted((a, b) -> a.sollus != b.sollus ? a.sollus - b.sollus : a.from - b.from)
-        .filter(run -> runs.stream().noneMatch(known -> known.explains(run)))
+        .filter(run -> runs.stream().noneMatch(known -> known.explains(run) || turns(known, run)))
         .forEach(runs::add);
     runs.stream().filter(run -> run.times % TIMES == 0).map(this::mora).forEach(moras::add);
+  }
+
+  /** Whether one is another that begins with an opening, told from a gap inside its words on. */
+  private boolean turns(Run known, Run run) {
+    boolean within = known.sollus == run.sollus && known.from < run.from && run.from < known.end();
+    return within && opens(known.from) && !opens(run.from);
   }
 
   private boolean isStatement(int from, int sollus) {
@@ -167,11 +173,6 @@ final class Moras {
       lengths.add(to.minus(said.get(starts.get(time)).matra()));
     }
     return new Mora(starts, end, lengths, said.get(starts.get(1) - 1).gap());
-  }
-
-  /** Where groups and phrases begin, whatever gaps are inside their words, and the end. */
-  private List<Integer> opened() {
-    return begins.stream().filter(at -> at == said.size() || opens(at)).toList();
   }
 
   /** Three that grow or shrink by equal steps: groups, or what ends the phrase or one in it. */
