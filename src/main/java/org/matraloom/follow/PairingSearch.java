@@ -97,9 +97,11 @@ final class PairingSearch {
     }
     PairingTraining.Trained likeliest = straightest(training.likeliest(all), guess);
     PairingTraining.Trained best =
-        training.isUnbroken(likeliest)
-            ? likeliest
-            : training.likeliest(List.of(likeliest, training.trained(likeliest.said(), guess)));
+        withEnd(
+            training.isUnbroken(likeliest)
+                ? likeliest
+                : training.likeliest(
+                    List.of(likeliest, training.trained(likeliest.said(), guess))));
     return new Found(
         filled(best),
         ShiftedRival.of(training, expected.length, best, guess)
@@ -109,6 +111,12 @@ final class PairingSearch {
                         walk, training, onsets, expected.length, best.said(), best.model()))
             .or(() -> LeftOverEnds.of(onsets, best.said(), best.model(), matraSeconds)),
         lags(best));
+  }
+
+  private PairingTraining.Trained withEnd(PairingTraining.Trained found) {
+    return new PairingTraining.Trained(
+        DisplacedEnd.found(found.said(), expected, matraSeconds, onsets, found.model()),
+        found.model());
   }
 
   /** A pairing, or the same sounds counted, whichever is likelier. */
@@ -140,6 +148,9 @@ final class PairingSearch {
   }
 
   private List<Alignment.Said> filled(PairingTraining.Trained trained) {
-    return new PairingGaps(expected, onsets, trained.model()).filled(trained.said());
+    List<Alignment.Said> whole =
+        new BrokenOff(expected, matraSeconds, onsets, trained.model())
+            .found(trained.said(), walk.jumps(trained.said(), trained.model()));
+    return new PairingGaps(expected, onsets, trained.model()).filled(whole);
   }
 }

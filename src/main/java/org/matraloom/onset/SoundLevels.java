@@ -13,6 +13,9 @@ public final class SoundLevels {
   /** What is so far below the usual onset, in decibels, is quiet. */
   static final double QUIET_DB = 18;
 
+  /** Nothing is quieter, in decibels above the floor, than the noise in which it stands. */
+  private static final double NOISE_DB = 5;
+
   /** The burst and the vowel after an onset, in steps from it. */
   private static final int[][] COLOUR_STEPS = {{0, 5}, {8, 20}};
 
@@ -151,8 +154,10 @@ public final class SoundLevels {
    * @return decibels above the floor
    */
   public double quietDb(double[] onsetSeconds) {
-    return RobustStatistics.median(Arrays.stream(onsetSeconds).map(this::attackDb).toArray())
-        - QUIET_DB;
+    return Math.max(
+        NOISE_DB,
+        RobustStatistics.median(Arrays.stream(onsetSeconds).map(this::attackDb).toArray())
+            - QUIET_DB);
   }
 
   /** The highest level from one step up to another, which is left out. */
