@@ -113,10 +113,13 @@ final class PairingSearch {
         lags(best));
   }
 
+  /** A pairing with its end looked at once more. */
   private PairingTraining.Trained withEnd(PairingTraining.Trained found) {
+    PairingModel model = found.model();
+    List<Alignment.Said> whole =
+        DisplacedEnd.found(found.said(), expected, matraSeconds, onsets, model);
     return new PairingTraining.Trained(
-        DisplacedEnd.found(found.said(), expected, matraSeconds, onsets, found.model()),
-        found.model());
+        ShortEnd.found(whole, expected, matraSeconds, onsets, model), model);
   }
 
   /** A pairing, or the same sounds counted, whichever is likelier. */
