@@ -139,6 +139,11 @@ final class PairingSearch {
       PairingModel guess = starts.ignorant(stretch);
       PairingTraining.Trained bySure = training.trained(starts.bySureSounds(guess), guess);
       guessed.add(bySure);
+      if (!training.isUnbroken(bySure)) {
+        List<Alignment.Said> once = starts.onceBySureSounds(guess);
+        guessed.add(training.asItIs(once, guess));
+        guessed.add(training.trained(once, guess));
+      }
       if (starts.hasUnsureSounds() && !training.isWhole(bySure)) {
         guessed.add(training.trained(starts.byAllSounds(guess), guess));
       }

@@ -102,6 +102,11 @@ final class PairingStarts {
     return byTime(sure(), guess);
   }
 
+  /** The same by a performer who begins at the beginning and never goes back. */
+  List<Alignment.Said> onceBySureSounds(PairingModel guess) {
+    return byTime(sure(), guess, false);
+  }
+
   private int[] sure() {
     return IntStream.range(0, onsets.size())
         .filter(j -> onsets.get(j).confidence() >= PairingPrices.SURE_CONFIDENCE)
@@ -114,12 +119,20 @@ final class PairingStarts {
   }
 
   private List<Alignment.Said> byTime(int[] some, PairingModel guess) {
+    return byTime(some, guess, true);
+  }
+
+  private List<Alignment.Said> byTime(int[] some, PairingModel guess, boolean goesBack) {
     if (some.length == 0) {
       return List.of();
     }
     List<Onset> heard = IntStream.of(some).mapToObj(onsets::get).toList();
     ScoreFollower follower = new ScoreFollower(ways, matraSeconds, entries, heard);
-    return follower.follow(guess, some.length, FIRST_PLACES).said().stream()
+    ScoreFollower.Path path =
+        goesBack
+            ? follower.follow(guess, some.length, FIRST_PLACES)
+            : follower.followOnce(guess, some.length, FIRST_PLACES);
+    return path.said().stream()
         .map(each -> new Alignment.Said(each.sollu(), some[each.onset()]))
         .toList();
   }

@@ -76,6 +76,21 @@ final class ScoreFollower {
    * @param most so many places are followed
    */
   Path follow(PairingModel model, int count, int most) {
+    return follow(model, count, most, true);
+  }
+
+  /**
+   * The best way to pair by a performer who begins at the beginning and never goes back.
+   *
+   * @param model what is known of the performer
+   * @param count of so many onsets, from the first
+   * @param most so many places are followed
+   */
+  Path followOnce(PairingModel model, int count, int most) {
+    return follow(model, count, most, false);
+  }
+
+  private Path follow(PairingModel model, int count, int most, boolean goesBack) {
     Intervals intervals = new Intervals(ways, matraSeconds, model);
     PlaceDraft.Places[] places = new PlaceDraft.Places[count];
     RestartPoint restart =
@@ -98,9 +113,11 @@ final class ScoreFollower {
       draft.clear();
       repeat.advanceTo(places, j);
       restart.advanceTo(places, j);
-      begin(draft, j, restart.isOpen(), model.stretch());
-      repeat.offerTo(draft, j);
-      restart.offerTo(draft, j);
+      begin(draft, j, goesBack, restart.isOpen(), model.stretch());
+      if (goesBack) {
+        repeat.offerTo(draft, j);
+        restart.offerTo(draft, j);
+      }
       for (int from = j - 1; from >= Math.max(0, j - 1 - MOST_EXTRA); from--) {
         goOn(draft, places[from], from, j, model, intervals);
       }
@@ -114,15 +131,15 @@ final class ScoreFollower {
   }
 
   /** The take may begin with any entry, with one of the first sollus, or in the midst of all. */
-  private void begin(PlaceDraft draft, int j, boolean anew, double stretch) {
+  private void begin(PlaceDraft draft, int j, boolean anywhere, boolean anew, double stretch) {
     double before = prices.before(j, matraSeconds[0] * stretch);
     for (int k = 0; k <= Math.min(PairingPrices.MOST_MISSED_AT_END, expected.length - 1); k++) {
       draft.offer(k, -before - PairingPrices.missedAtEnd(k), -1, -1);
     }
-    for (int k : anew ? new int[0] : entryPlaces) {
+    for (int k : anew || !anywhere ? new int[0] : entryPlaces) {
       draft.offer(k, -before - PairingPrices.LATE, -1, -1);
     }
-    for (int k = 0; j < PairingPrices.ANYWHERE_ONSETS && k < expected.length; k++) {
+    for (int k = 0; anywhere && j < PairingPrices.ANYWHERE_ONSETS && k < expected.length; k++) {
       draft.offer(k, -before - PairingPrices.ANYWHERE, -1, -1);
     }
   }
