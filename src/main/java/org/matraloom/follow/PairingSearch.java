@@ -159,6 +159,7 @@ final class PairingSearch {
     List<Alignment.Said> whole =
         new BrokenOff(expected, matraSeconds, onsets, trained.model())
             .found(trained.said(), walk.jumps(trained.said(), trained.model()));
-    return new PairingGaps(expected, onsets, trained.model()).filled(whole);
+    return new LandingSound(expected, matraSeconds, onsets, trained.model())
+        .likeliest(new PairingGaps(expected, onsets, trained.model()).filled(whole));
   }
 }
