@@ -89,7 +89,11 @@ final class LandingMeasure {
 
   /** Against a beat that goes on by itself; who began again joined it at any of its beats. */
   private TakeLanding against(LandingBeat what, DoubleUnaryOperator due, double beatSeconds) {
-    List<SaidSollu> before = pulse.map(PulseBefore::before).orElse(begun);
+    int first = begun.get(0).run();
+    List<SaidSollu> before =
+        pulse.map(PulseBefore::before).orElse(begun).stream()
+            .filter(said -> said.run() == first)
+            .toList();
     double usual =
         RobustStatistics.median(
             before.stream()

@@ -23,6 +23,9 @@ public final class PulseRuns {
    */
   private static final int MOST_ON_THE_WAY = 3;
 
+  /** One uneven interval is no slip: what follows it is later or earlier by so much as a whole. */
+  private static final double LEAST_LASTING = 0.45;
+
   private static final double BEGUN_MATRAS = 0.15;
   private static final double LEAST_ON_THE_WAY = 0.7;
   private static final double DISAGREE_ON_THE_WAY = 0.25;
@@ -95,6 +98,7 @@ public final class PulseRuns {
                       .allMatch(off -> off * Math.signum(step) >= BEGUN_MATRAS)
                   && i >= AGREEING;
       if (isStep
+          && Math.abs(after - before) >= LEAST_LASTING * unit
           && Math.abs((after - before) / unit - step)
               < (on == 0 ? DISAGREE : DISAGREE_ON_THE_WAY)) {
         return true;
