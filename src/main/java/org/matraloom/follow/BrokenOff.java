@@ -21,6 +21,9 @@ final class BrokenOff {
 
   private static final int MOST_LEFT = 1;
 
+  /** Of the sollus from the first to the last of them at least this share is heard. */
+  private static final double LEAST_HEARD = 0.67;
+
   private final double[] expected;
   private final double[] matraSeconds;
   private final List<Onset> onsets;
@@ -82,7 +85,10 @@ final class BrokenOff {
     int last = before.isEmpty() ? from.sollu() : before.get(before.size() - 1).sollu();
     int first = after.isEmpty() ? to.sollu() : after.get(0).sollu();
     int found = before.size() + after.size();
-    if (found < LEAST_SOUNDS || left.size() - found > MOST_LEFT || first > last) {
+    int said = last - from.sollu() + to.sollu() - first;
+    if (found < Math.max(LEAST_SOUNDS, LEAST_HEARD * said)
+        || left.size() - found > MOST_LEFT
+        || first > last) {
       return List.of();
     }
     List<Alignment.Said> both = new ArrayList<>(before);

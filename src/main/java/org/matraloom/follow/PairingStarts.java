@@ -1,7 +1,6 @@
 package org.matraloom.follow;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -24,25 +23,6 @@ final class PairingStarts {
 
   private static final int FIRST_PLACES = 80;
 
-  /** So many sollus a pairing is shifted at most. */
-  private static final int MOST_SHIFT = 8;
-
-  /** Shifted pairings that are worse than the first by more are not looked at. */
-  private static final double HOPELESS = 80;
-
-  /** The same of a pairing that lacks nothing: shifted, it breaks at an end. */
-  private static final double SHIFTED_WHOLE = 6;
-
-  private static final int MOST_FAR = 2;
-
-  /** From so many places on a pairing is also shifted; the likeliest of these are looked at. */
-  private static final int PARTS = 12;
-
-  private static final int MOST_PARTLY = 2;
-
-  /** What is shifted by so few is looked at in any case: its ends alone may make it look worse. */
-  private static final int NEAR = 2;
-
   /** So many sollus at the beginning and at the end are also put to sounds one by one. */
   private static final int COUNTED = 48;
 
@@ -52,6 +32,7 @@ final class PairingStarts {
   private final List<Onset> onsets;
   private final int sollus;
   private final PairingModel ignorant;
+  private final ShiftedPairings shifted;
 
   /**
    * Prepares to begin.
@@ -74,6 +55,7 @@ final class PairingStarts {
     this.onsets = List.copyOf(onsets);
     this.sollus = ways[0].length;
     this.ignorant = ignorant;
+    this.shifted = new ShiftedPairings(sollus);
   }
 
   /** What is known before anything was learnt, at some tempo. */
@@ -140,18 +122,13 @@ final class PairingStarts {
   /** What else a pairing without a break may be: shifted as a whole. */
   List<List<Alignment.Said>> shiftedWhole(
       List<Alignment.Said> said, ToDoubleFunction<List<Alignment.Said>> worth) {
-    double least = worth.applyAsDouble(said) - SHIFTED_WHOLE;
-    return Stream.concat(
-            shifted(said, worth, SHIFTED_WHOLE).stream(),
-            partlyShifted(said, worth).stream().filter(part -> worth.applyAsDouble(part) > least))
-        .toList();
+    return shifted.ofWhole(said, worth);
   }
 
   /** What else to begin from than a pairing that breaks. */
   List<List<Alignment.Said>> others(
       List<Alignment.Said> said, ToDoubleFunction<List<Alignment.Said>> worth) {
-    List<List<Alignment.Said>> others = new ArrayList<>(shifted(said, worth, HOPELESS));
-    others.addAll(partlyShifted(said, worth));
+    List<List<Alignment.Said>> others = new ArrayList<>(shifted.ofBroken(said, worth));
     int half = said.size() / 2;
     others.add(said.subList(0, half));
     others.add(said.subList(half, said.size()));
@@ -161,42 +138,6 @@ final class PairingStarts {
       others.add(counted(sollus - COUNTED, some.length - COUNTED, some));
     }
     return others;
-  }
-
-  /**
-   * The likeliest of the pairings that are shifted from some sound on: a slip that was overheard.
-   */
-  private List<List<Alignment.Said>> partlyShifted(
-      List<Alignment.Said> said, ToDoubleFunction<List<Alignment.Said>> worth) {
-    record Part(List<Alignment.Said> said, double worth) {}
-    return IntStream.range(1, PARTS)
-        .mapToObj(part -> part * said.size() / PARTS)
-        .flatMap(
-            from ->
-                IntStream.rangeClosed(-NEAR, NEAR)
-                    .filter(by -> by != 0)
-                    .mapToObj(by -> shiftedFrom(said, from, by)))
-        .filter(shifted -> shifted.size() > 1)
-        .map(shifted -> new Part(shifted, worth.applyAsDouble(shifted)))
-        .sorted(Comparator.comparingDouble(Part::worth).reversed())
-        .limit(MOST_PARTLY)
-        .map(Part::said)
-        .toList();
-  }
-
-  private List<Alignment.Said> shiftedFrom(List<Alignment.Said> said, int from, int by) {
-    int before = from == 0 ? -1 : said.get(from - 1).sollu();
-    return IntStream.range(0, said.size())
-        .mapToObj(i -> i < from ? said.get(i) : shifted(said.get(i), by))
-        .filter(each -> each.sollu() >= 0 && each.sollu() < sollus)
-        .filter(
-            each ->
-                each.onset() <= said.get(Math.max(0, from - 1)).onset() || each.sollu() > before)
-        .toList();
-  }
-
-  private static Alignment.Said shifted(Alignment.Said said, int by) {
-    return new Alignment.Said(said.sollu() + by, said.onset());
   }
 
   /** Some sounds put to sollus one by one. */
@@ -224,34 +165,6 @@ final class PairingStarts {
                     .mapToObj(i -> new Alignment.Said(first + i, said.get(i).onset()))
                     .toList())
         .filter(straight -> !straight.equals(said))
-        .toList();
-  }
-
-  /** The likeliest of the pairings that put each sound to a sollu before or after. */
-  private List<List<Alignment.Said>> shifted(
-      List<Alignment.Said> said, ToDoubleFunction<List<Alignment.Said>> worth, double margin) {
-    record Shifted(int by, List<Alignment.Said> said, double worth) {}
-    double least = worth.applyAsDouble(said) - margin;
-    List<Shifted> found =
-        IntStream.rangeClosed(-MOST_SHIFT, MOST_SHIFT)
-            .filter(by -> by != 0)
-            .mapToObj(by -> new Shifted(by, shifted(said, by), 0))
-            .filter(each -> each.said.size() > 1)
-            .map(each -> new Shifted(each.by, each.said, worth.applyAsDouble(each.said)))
-            .filter(each -> each.worth > least)
-            .sorted(Comparator.comparingDouble(Shifted::worth).reversed())
-            .toList();
-    return Stream.concat(
-            found.stream().filter(each -> Math.abs(each.by) <= NEAR),
-            found.stream().filter(each -> Math.abs(each.by) > NEAR).limit(MOST_FAR))
-        .map(Shifted::said)
-        .toList();
-  }
-
-  private List<Alignment.Said> shifted(List<Alignment.Said> said, int by) {
-    return said.stream()
-        .map(each -> shifted(each, by))
-        .filter(each -> each.sollu() >= 0 && each.sollu() < sollus)
         .toList();
   }
 }

@@ -173,4 +173,19 @@ class PulseRunsTest {
     }
     assertEquals(600, tried);
   }
+
+  /** One sollu 0.11 s late, the next as early: the interval is more than half a matra too long. */
+  @Test
+  void oneUnevenIntervalIsNoSlip() {
+    for (int at = 3; at < COUNT - 4; at++) {
+      double[] kept = heard.clone();
+      heard[at] -= 0.05;
+      heard[at + 1] += 0.06;
+      for (int i = at + 2; i < COUNT; i++) {
+        heard[i] += 0.04;
+      }
+      assertArrayEquals(runsFrom(COUNT), runs(), "between " + at + " and the next");
+      System.arraycopy(kept, 0, heard, 0, COUNT);
+    }
+  }
 }
