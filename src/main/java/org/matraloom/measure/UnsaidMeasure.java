@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import org.matraloom.follow.Alignment;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
@@ -22,6 +23,15 @@ final class UnsaidMeasure {
 
   private static final double QUIETER_DB = 9;
   private static final double EARLY_SECONDS = 0.02;
+
+  /** Who is uneven may be early by so many spreads, but hardly by more of a matra. */
+  private static final double EARLY_SPREADS = 2;
+
+  private static final double MOST_EARLY_MATRAS = 0.35;
+
+  /** Of sollus that are not always as loud it is quieter than the quietest but one in twenty. */
+  private static final double QUIETEST_SPREADS = 1.65;
+
   private static final double LONGEST_SECONDS = 0.12;
   private static final double OF_INTERVAL = 0.7;
 
@@ -30,14 +40,21 @@ final class UnsaidMeasure {
 
   private static final int LEAST_ALIKE = 3;
 
+  /** The pulse is told by so many sollus to each side. */
+  private static final int AROUND = 5;
+
   private final Alignment alignment;
   private final SoundLevels levels;
-  private final Map<String, Double> usualDb = new HashMap<>();
+  private final Map<String, Double> leastDb = new HashMap<>();
   private final double anyDb;
+  private final double spreadSeconds;
 
-  private UnsaidMeasure(Alignment alignment, SoundLevels levels) {
+  private UnsaidMeasure(Alignment alignment, List<SaidSollu> sollus, SoundLevels levels) {
     this.alignment = alignment;
     this.levels = levels;
+    spreadSeconds =
+        RobustStatistics.spreadAroundZero(
+            sollus.stream().mapToDouble(SaidSollu::deviationSeconds).toArray());
     Map<String, List<Double>> heard =
         alignment.said().stream()
             .collect(
@@ -48,10 +65,10 @@ final class UnsaidMeasure {
     heard.forEach(
         (sound, all) -> {
           if (all.size() >= LEAST_ALIKE) {
-            usualDb.put(sound, median(all));
+            leastDb.put(sound, leastDb(all));
           }
         });
-    anyDb = median(heard.values().stream().flatMap(List::stream).toList());
+    anyDb = leastDb(heard.values().stream().flatMap(List::stream).toList());
   }
 
   /**
@@ -65,7 +82,7 @@ final class UnsaidMeasure {
    */
   static Set<Integer> of(
       Alignment alignment, List<SaidSollu> sollus, PulseLine line, SoundLevels levels) {
-    UnsaidMeasure measure = new UnsaidMeasure(alignment, levels);
+    UnsaidMeasure measure = new UnsaidMeasure(alignment, sollus, levels);
     Set<Integer> unsaid = new HashSet<>();
     for (int place : alignment.missed()) {
       if (measure.isQuiet(place, sollus, line)) {
@@ -88,24 +105,41 @@ final class UnsaidMeasure {
     }
     List<ExpectedSollu> expected = alignment.expected();
     double beat = expected.get(place).beat().toDouble();
-    double known = expected.get(before.place()).beat().toDouble();
     double at =
-        before.onsetSeconds()
-            + line.secondsAt(beat, before.run())
-            - line.secondsAt(known, before.run());
+        line.secondsAt(beat, before.run()) + usualLate(sollus, sollus.indexOf(before), line);
     double matra = line.beatSeconds(beat) / expected.get(place).matrasPerBeat();
     double to =
         Math.min(at + Math.min(LONGEST_SECONDS, OF_INTERVAL * matra), next - BEFORE_NEXT_SECONDS);
-    return to > at
-        && levels.highestDb(at - EARLY_SECONDS, to)
-            < usualDb.getOrDefault(sound(place), anyDb) - QUIETER_DB;
+    double early =
+        Math.max(EARLY_SECONDS, Math.min(EARLY_SPREADS * spreadSeconds, MOST_EARLY_MATRAS * matra));
+    return to > at && levels.highestDb(at - early, to) < leastDb.getOrDefault(sound(place), anyDb);
+  }
+
+  /** How much later than the pulse sollus begin to sound around one, in seconds. */
+  private double usualLate(List<SaidSollu> sollus, int i, PulseLine line) {
+    int run = sollus.get(i).run();
+    return RobustStatistics.median(
+        sollus.subList(Math.max(0, i - AROUND), Math.min(sollus.size(), i + 1 + AROUND)).stream()
+            .filter(said -> said.run() == run)
+            .mapToDouble(
+                said ->
+                    said.onsetSeconds()
+                        - line.secondsAt(
+                            alignment.expected().get(said.place()).beat().toDouble(), run))
+            .toArray());
   }
 
   private String sound(int place) {
     return alignment.expected().get(place).sollu().sound();
   }
 
-  private static double median(List<Double> values) {
-    return RobustStatistics.median(values.stream().mapToDouble(Double::doubleValue).toArray());
+  /** What is quieter than this is not one of these. */
+  private static double leastDb(List<Double> heard) {
+    double[] all = heard.stream().mapToDouble(Double::doubleValue).toArray();
+    double usual = RobustStatistics.median(all);
+    double spread =
+        RobustStatistics.spreadAroundZero(
+            DoubleStream.of(all).map(level -> level - usual).toArray());
+    return usual - Math.max(QUIETER_DB, QUIETEST_SPREADS * spread);
   }
 }
