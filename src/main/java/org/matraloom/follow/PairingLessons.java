@@ -43,7 +43,8 @@ final class PairingLessons {
   private static final double OF_INTERVAL = 1.5;
 
   private final double[] expected;
-  private final int[] kinds;
+  private final int[] sollus;
+  private final int[] inTurn;
   private final SoundColours colours;
   private final List<Onset> onsets;
 
@@ -57,7 +58,8 @@ final class PairingLessons {
    */
   PairingLessons(double[] expected, int[] kinds, List<Onset> onsets, SoundColours colours) {
     this.expected = expected;
-    this.kinds = kinds;
+    this.sollus = kinds;
+    this.inTurn = SoundEvidence.inTurn(kinds.length);
     this.onsets = onsets;
     this.colours = colours;
   }
@@ -73,6 +75,7 @@ final class PairingLessons {
     if (said.size() < 2) {
       return before;
     }
+    int[] kinds = SoundEvidence.kinds(colours, sollus, inTurn, said);
     double stretch = stretchOf(said, before.stretch());
     int count = said.size();
     double[] late = new double[count];
@@ -87,7 +90,7 @@ final class PairingLessons {
     double[] ofKind = new double[most];
     int[] heard = new int[most];
     said.forEach(each -> heard[kinds[each.sollu()]]++);
-    double[] usual = usual(before.lagSeconds(), heard);
+    double[] usual = usual(before.lagSeconds(), kinds, heard);
     for (int kind = 0; kind < most; kind++) {
       ofKind[kind] = -usual[kind];
     }
@@ -140,18 +143,21 @@ final class PairingLessons {
         SolluModels.of(colours, kinds, said));
   }
 
-  /** How much the sounds of a pairing speak for it as a whole; {@link SoundEvidence}. */
+  /** How much the sounds of a pairing speak for it as a whole, as sollus or as sounds in turn. */
   double evidence(List<Alignment.Said> said) {
-    return SoundEvidence.of(colours, kinds, said);
+    return Math.max(
+        SoundEvidence.of(colours, sollus, said), SoundEvidence.of(colours, inTurn, said));
   }
 
   /**
    * The usual lags about their mean over what was heard, as it is from there that they are learnt.
    */
-  private double[] usual(double[] lags, int[] heard) {
+  private static double[] usual(double[] lags, int[] kinds, int[] heard) {
     double[] usual = new double[heard.length];
+    int[] asked = new int[heard.length];
     for (int k = 0; k < kinds.length; k++) {
-      usual[kinds[k]] = lags[k];
+      asked[kinds[k]]++;
+      usual[kinds[k]] += (lags[k] - usual[kinds[k]]) / asked[kinds[k]];
     }
     double mean =
         IntStream.range(0, heard.length).mapToDouble(kind -> usual[kind] * heard[kind]).sum()

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.matraloom.onset.SoundLevels;
 
 /**
@@ -32,17 +31,20 @@ public final class SolluLikeness {
    * @return about 1 for wrong words, more for right ones; 1 if there is too little to compare
    */
   public static double of(Alignment alignment, SoundLevels levels) {
-    Map<String, List<double[]>> colours = new TreeMap<>();
+    Map<Integer, List<double[]>> sollus = new TreeMap<>();
+    Map<Integer, List<double[]>> inTurn = new TreeMap<>();
+    int[] kinds = ExpectedSollu.kinds(alignment.expected());
+    int[] turns = SoundEvidence.inTurn(kinds.length);
     for (Alignment.Said said : alignment.said()) {
-      String sound = alignment.expected().get(said.sollu()).sollu().sound();
-      colours
-          .computeIfAbsent(sound, name -> new ArrayList<>())
-          .add(levels.colour(alignment.secondsOf(said)));
+      double[] colour = levels.colour(alignment.secondsOf(said));
+      sollus.computeIfAbsent(kinds[said.sollu()], kind -> new ArrayList<>()).add(colour);
+      inTurn.computeIfAbsent(turns[said.sollu()], kind -> new ArrayList<>()).add(colour);
     }
-    return ratio(
-        colours.values().stream()
-            .filter(alike -> alike.size() >= LEAST_ALIKE)
-            .collect(Collectors.toList()));
+    return Math.max(ratio(often(sollus)), ratio(often(inTurn)));
+  }
+
+  private static List<List<double[]>> often(Map<Integer, List<double[]>> colours) {
+    return colours.values().stream().filter(alike -> alike.size() >= LEAST_ALIKE).toList();
   }
 
   /** Variance between groups by variance within, summed over the dimensions; 1 if not known. */

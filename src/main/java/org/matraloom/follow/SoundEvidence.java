@@ -2,6 +2,7 @@ package org.matraloom.follow;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * How much the sounds of a take speak for a pairing as a whole: whether those put to one sollu are
@@ -29,7 +30,33 @@ final class SoundEvidence {
   /** Sounds are not more alike than this: of those that are the same none is told from another. */
   private static final double LEAST_VARIANCE = 1e-9;
 
+  /** Fast syllables are practised three at a time. */
+  private static final int IN_TURN = 3;
+
   private SoundEvidence() {}
+
+  /**
+   * The kinds of a take in which three sounds are said in turn (pa ta ka), whatever the sollus.
+   *
+   * @param sollus how many the score asks for
+   * @return for each place the sound that is said there, from 0
+   */
+  static int[] inTurn(int sollus) {
+    return IntStream.range(0, sollus).map(place -> place % IN_TURN).toArray();
+  }
+
+  /**
+   * What the sounds of a pairing are: its sollus, or others in turn.
+   *
+   * @param colours how each onset sounds
+   * @param sollus which sollu each place of the score asks for, from 0
+   * @param inTurn the same of sounds in turn
+   * @param said the pairing
+   * @return the one or the other, whichever has more evidence; the sollus if it is the same
+   */
+  static int[] kinds(SoundColours colours, int[] sollus, int[] inTurn, List<Alignment.Said> said) {
+    return of(colours, inTurn, said) > of(colours, sollus, said) ? inTurn : sollus;
+  }
 
   /**
    * The evidence for a pairing.
