@@ -141,8 +141,7 @@ final class PairingSearch {
       guessed.add(bySure);
       if (!training.isUnbroken(bySure)) {
         List<Alignment.Said> once = starts.onceBySureSounds(guess);
-        guessed.add(training.asItIs(once, guess));
-        guessed.add(training.trained(once, guess));
+        guessed.add(training.trainedOnce(once, guess));
       }
       if (starts.hasUnsureSounds() && !training.isWhole(bySure)) {
         guessed.add(training.trained(starts.byAllSounds(guess), guess));

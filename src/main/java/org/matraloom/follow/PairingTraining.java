@@ -24,6 +24,11 @@ final class PairingTraining {
   /** That a stop is not heard is so much less likely than that a soft sound is not. */
   private static final double STOP_MISSED = 0.5;
 
+  /** People say a passage again, but seldom more than so many sollus; each of the others costs. */
+  private static final int SAID_AGAIN = 24;
+
+  private static final double AGAIN = 1.0;
+
   private static final double BREAK = 3;
   private static final double SOUNDS_FOR_BREAK = 60;
 
@@ -61,6 +66,15 @@ final class PairingTraining {
    * included: where each sollu has many sounds, what is learnt of them misleads.
    */
   Trained trained(List<Alignment.Said> start, PairingModel guess) {
+    return trained(start, guess, true);
+  }
+
+  /** The same by a performer who begins at the beginning and never goes back. */
+  Trained trainedOnce(List<Alignment.Said> start, PairingModel guess) {
+    return trained(start, guess, false);
+  }
+
+  private Trained trained(List<Alignment.Said> start, PairingModel guess, boolean goesBack) {
     List<Trained> rounds = new ArrayList<>();
     if (start.size() > 1) {
       rounds.add(asItIs(start, guess));
@@ -68,7 +82,10 @@ final class PairingTraining {
     List<Alignment.Said> said = start;
     for (int round = 0; round < ROUNDS; round++) {
       PairingModel model = lessons.learn(said, guess);
-      List<Alignment.Said> next = follower.follow(model, sounds, PLACES).said();
+      List<Alignment.Said> next =
+          goesBack
+              ? follower.follow(model, sounds, PLACES).said()
+              : follower.followOnce(model, sounds, PLACES).said();
       rounds.add(new Trained(next, lessons.learn(next, guess)));
       if (next.equals(said)) {
         break;
@@ -145,7 +162,12 @@ final class PairingTraining {
   private double worth(List<Alignment.Said> said, PairingModel model) {
     return explained(said, model)
         - OTHER_TEMPO * Math.abs(StrictMath.log(model.stretch()))
-        - BREAK * walk.breaks(said, model) * said.size() / SOUNDS_FOR_BREAK;
+        - BREAK * walk.breaks(said, model) * said.size() / SOUNDS_FOR_BREAK
+        - AGAIN * Math.max(0, saidAgain(said) - SAID_AGAIN);
+  }
+
+  private static long saidAgain(List<Alignment.Said> said) {
+    return said.size() - said.stream().mapToInt(Alignment.Said::sollu).distinct().count();
   }
 
   /** How many stops are not heard where the rest of a pairing is, or right beside it. */
