@@ -117,6 +117,11 @@ final class SolluModels {
     return row.length == 0 ? 0 : row[onset];
   }
 
+  /** Whether it is known how the sollu of a place sounds. */
+  boolean isKnown(int place) {
+    return gain[kinds[place]].length > 0;
+  }
+
   /** Whether an onset sounds like any of the sollus; true if nothing is known. */
   boolean isLikeAny(int onset) {
     return Arrays.stream(gain).allMatch(row -> row.length == 0)

@@ -2,7 +2,6 @@ package org.matraloom.follow;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.matraloom.onset.Onset;
 import org.matraloom.onset.SoundLevels;
 
@@ -65,11 +64,8 @@ final class UnlikeEnd {
             .mapToDouble(each -> models.gain(each.sollu(), each.onset()))
             .average()
             .orElse(0);
-    double likest =
-        IntStream.range(0, asked.size())
-            .mapToDouble(place -> models.gain(place, last.onset()))
-            .max()
-            .orElse(0);
-    return telling >= TELLING_GAIN && likest <= UNLIKE_GAIN;
+    return models.isKnown(asked.size() - 1)
+        && telling >= TELLING_GAIN
+        && models.likest(last.onset()) <= UNLIKE_GAIN;
   }
 }

@@ -27,7 +27,7 @@ public final class PulseFit {
   private static final double LEAST_BEATS_FOR_GROWTH = 6;
 
   /** A growth that is less than so many times its standard error is taken for none. */
-  private static final double SURE_SIGMAS = 2;
+  private static final double SURE_SIGMAS = 3;
 
   private final double[] beat;
   private final double[] seconds;

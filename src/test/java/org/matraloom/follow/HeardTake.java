@@ -34,6 +34,9 @@ public final class HeardTake {
   /** How far the sounds of one sollu vary beside how far sollus are apart. */
   double blur = 0.7;
 
+  /** Whether three sounds are said in turn, whatever the sollus. */
+  boolean inTurn;
+
   private final SplittableRandom random;
   private final double[][] colourOf = new double[KINDS_OF_SOUND][COLOURS];
   private final Map<String, Integer> kinds = new HashMap<>();
@@ -104,6 +107,9 @@ public final class HeardTake {
   }
 
   private int kind(int sollu) {
+    if (inTurn) {
+      return sollu % 3;
+    }
     return kinds.computeIfAbsent(expected.get(sollu).sollu().sound(), name -> kinds.size());
   }
 

@@ -44,6 +44,18 @@ class PairingSearchTest {
         });
   }
 
+  /** Pa ta ka for practice: the sounds say nothing of the sollus, but much of the order. */
+  @Test
+  void threeSoundsInTurnArePairedByTime() {
+    everyTake(
+        0.95,
+        (take, random) -> {
+          take.inTurn = true;
+          take.stretch = random.nextDouble(0.9, 1.1);
+          take.say(0, take.expected.size(), 1);
+        });
+  }
+
   @ParameterizedTest
   @ValueSource(doubles = {0.92, 0.96, 0.98, 1.02, 1.04, 1.08})
   void theLastRoundMayBeSlowerOrQuicker(double slower) {

@@ -144,4 +144,20 @@ class SoundEvidenceTest {
     }
     assertEquals(evidence, SoundEvidence.of(new SoundColours(other), kinds, pairs(96, 0, 0)), 1e-6);
   }
+
+  @Test
+  void threeSoundsInTurnAreNoSollus() {
+    for (int[] word : WORDS.subList(0, 2)) {
+      int[] sollus = repeated(word, 12);
+      int[] turn = SoundEvidence.inTurn(sollus.length);
+      List<Alignment.Said> all = pairs(sollus.length, 0, 0);
+      for (int number = 0; number < 10; number++) {
+        SoundColours threes = said(turn, 0.7, new SplittableRandom(number));
+        assertEquals(turn, SoundEvidence.kinds(threes, sollus, turn, all));
+        assertTrue(SoundEvidence.of(threes, turn, all) > 3 * SoundEvidence.of(threes, sollus, all));
+        SoundColours words = said(sollus, 0.7, new SplittableRandom(number));
+        assertEquals(sollus, SoundEvidence.kinds(words, sollus, turn, all));
+      }
+    }
+  }
 }
