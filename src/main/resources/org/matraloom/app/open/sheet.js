@@ -1,0 +1,117 @@
+/**
+ * The sheet: rows as the server draws them, of which only the changed ones are drawn again.
+ * @module
+ */
+import { make } from '/page/make.js';
+
+/** @param {HTMLElement} parent @param {(sollu: number) => void} chosen called with the number of a sollu that was clicked */
+export function openSheet(parent, chosen) {
+  const head = make('div.head');
+  const rows = make('div.rows', { id: 'rows' });
+  const close = make('div.close');
+  parent.append(head, rows, close);
+  /** @type {string[]} */
+  let drawn = [];
+  /** @type {{ element: HTMLElement, beat: number, sollu: number }[]} */
+  let marks = [];
+  /** @type {HTMLElement[]} */
+  let lit = [];
+  let placesNow = /** @type {number[]} */ ([]);
+
+  rows.addEventListener('click', (event) => {
+    const mark = /** @type {HTMLElement} */ (event.target).closest('.marks > span');
+    const found = marks.find((each) => each.element === mark);
+    if (found) chosen(found.sollu);
+  });
+
+  /** @param {any} piece */
+  function draw(piece) {
+    parent.classList.remove('stale');
+    if (head.dataset.html !== piece.head) {
+      head.innerHTML = piece.head;
+      head.dataset.html = piece.head;
+    }
+    close.innerHTML = piece.closing;
+    rows.lang = piece.language;
+    const old = [...rows.children];
+    piece.rows.forEach((/** @type {any} */ row, /** @type {number} */ index) => {
+      if (drawn[index] === row.html) return;
+      const element = wrap(row.html);
+      if (old[index]) old[index].replaceWith(element);
+      else rows.append(element);
+    });
+    old.slice(piece.rows.length).forEach((each) => each.remove());
+    drawn = piece.rows.map((/** @type {any} */ row) => row.html);
+    placesNow = piece.places;
+    number(piece);
+  }
+
+  /** Finds the marks of the rows, in the order in which they are said. @param {any} piece */
+  function number(piece) {
+    marks = [];
+    let sollu = -1;
+    [...rows.children].forEach((row, index) => {
+      row.querySelectorAll('.marks > span').forEach((mark, place) => {
+        if (mark.classList.contains('s')) sollu++;
+        marks.push({ element: /** @type {HTMLElement} */ (mark), beat: piece.rows[index].at[place], sollu });
+      });
+    });
+  }
+
+  /** @param {string} name @param {HTMLElement[]} elements @param {HTMLElement[]} before */
+  function mark(name, elements, before) {
+    before.forEach((each) => each.classList.remove(name));
+    elements.forEach((each) => each.classList.add(name));
+    return elements;
+  }
+
+  let current = /** @type {HTMLElement[]} */ ([]);
+  return {
+    draw,
+    /** The text is wrong; the last good sheet stays, greyed. */
+    stale: () => parent.classList.add('stale'),
+    marks: () => marks,
+    /** Where in the text a sollu is written. @param {number} sollu @returns {[number, number] | null} */
+    place(sollu) {
+      return placesNow.length > 2 * sollu + 1 && sollu >= 0 ? [placesNow[2 * sollu], placesNow[2 * sollu + 1]] : null;
+    },
+    /** Lights the cells of what is written at a place. @param {number} at */
+    lightPlace(at) {
+      const sollus = new Set();
+      for (let i = 0; i < placesNow.length; i += 2) {
+        if (at >= placesNow[i] && at < placesNow[i + 1]) sollus.add(i / 2);
+      }
+      lit = mark('here', marks.filter((each) => sollus.has(each.sollu)).map((each) => each.element), lit);
+    },
+    /** Lights what is heard at a beat; gives its mark. @param {number} beat */
+    lightBeat(beat) {
+      let from = 0;
+      let to = marks.length - 1;
+      while (from < to) {
+        const middle = (from + to + 1) >> 1;
+        if (marks[middle].beat <= beat + 1e-6) from = middle;
+        else to = middle - 1;
+      }
+      const found = marks[from] && marks[from].beat <= beat + 1e-6 ? marks[from] : undefined;
+      const next = found ? [found.element] : [];
+      if (next[0] !== current[0]) {
+        current = mark('now', next, current);
+        if (found) found.element.closest('.row')?.scrollIntoView({ block: 'nearest' });
+      }
+      return found;
+    },
+    dark() {
+      current = mark('now', [], current);
+    },
+  };
+}
+
+/** A row with its heading. @param {string} html */
+function wrap(html) {
+  const element = make('div.line');
+  element.innerHTML = html;
+  element.querySelectorAll('[data-grow]').forEach((/** @type {HTMLElement} */ each) => {
+    each.style.flexGrow = each.dataset.grow ?? '1';
+  });
+  return element;
+}
