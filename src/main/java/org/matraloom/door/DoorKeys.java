@@ -3,7 +3,6 @@ package org.matraloom.door;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -68,20 +67,6 @@ public record DoorKeys(int port, String secret) {
     }
     Files.writeString(part, port + " " + secret + "\n");
     Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
-  }
-
-  /**
-   * Forgets the keys that were kept.
-   *
-   * @param file where they were kept
-   * @throws IOException if the file cannot be taken away
-   */
-  public static void forget(Path file) throws IOException {
-    try {
-      Files.delete(file);
-    } catch (NoSuchFileException gone) {
-      // it was forgotten before
-    }
   }
 
   /** A word of 192 random bits. */

@@ -67,10 +67,15 @@ public final class OpenCommand implements Callable<Integer> {
     ScoreFolder scores = new ScoreFolder(folder, kept(folder), Clock.systemUTC());
     OpenDesk desk =
         new OpenDesk(scores, lexicon.lexicon(), log.log(), (Program) command.root().userObject());
-    Path keys = kept(folder).resolve("door");
+    Path file = kept(folder).resolve("door");
+    DoorKeys before = DoorKeys.kept(file);
     try (Door door =
-        Door.open(DoorKeys.kept(keys), OpenRoutes.of(desk, first), line -> another(line, out))) {
-      door.keys().keep(keys);
+        Door.open(before, OpenRoutes.of(desk, first), address -> another(address, out))) {
+      // Where the old port is taken, a program that is still open on this folder needs its keys.
+      boolean alone = before.port() == 0 || before.port() == door.keys().port();
+      if (alone) {
+        door.keys().keep(file);
+      }
       out.println("Matraloom shows " + scores.folder() + " at");
       out.println(door.address());
       out.println("Ctrl-C ends it.");
@@ -79,7 +84,6 @@ public final class OpenCommand implements Callable<Integer> {
         Browser.open(door.address());
       }
       untilTheEnd(door);
-      DoorKeys.forget(keys);
     }
     return ExitCode.DONE;
   }

@@ -37,6 +37,11 @@ final class OpenRoutes {
     post(routes, "/api/repairs", reading::repairs);
     post(routes, "/api/repair", reading::repair);
     get(routes, "/api/vocabulary", request -> Vocabulary.of(desk.lexicon()));
+    PlayAnswers play = new PlayAnswers(desk.lexicon());
+    post(routes, "/api/play", play::begin);
+    post(routes, "/api/play/next", play::next);
+    post(routes, "/api/play/change", play::change);
+    post(routes, "/api/play/clock", play::clock);
     return routes;
   }
 

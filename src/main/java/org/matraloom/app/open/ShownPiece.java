@@ -11,12 +11,16 @@ import org.matraloom.kanakku.FalseClaim;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.kanakku.Remarks;
 import org.matraloom.notation.SolluPlaces;
+import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
+import org.matraloom.score.Kriya;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
 import org.matraloom.script.Script;
 import org.matraloom.script.SolluWriting;
+import org.matraloom.sheet.Figure;
+import org.matraloom.sheet.HtmlRows;
 import org.matraloom.sheet.HtmlSheet;
 import org.matraloom.sheet.Row;
 import org.matraloom.sheet.Sheet;
@@ -57,9 +61,23 @@ record ShownPiece(String text, Performance performance, Sheet sheet) {
     HtmlSheet.closing(sheet, close);
     json.writeStringField("closing", close.toString());
     json.writeStringField("language", sheet.options().writing().script().languageTag());
+    hand(composition.avartana(), json);
     rounds(json);
     rows(json);
     places(json);
+  }
+
+  /** What the hand does on each beat of an avartana. */
+  private static void hand(Avartana avartana, JsonGenerator json) throws IOException {
+    json.writeArrayFieldStart("hand");
+    for (int beat = 0; beat < avartana.beats(); beat++) {
+      Kriya kriya = avartana.kriyaAt(beat);
+      json.writeStartObject();
+      json.writeStringField("figure", HtmlRows.name(Figure.of(kriya)));
+      json.writeStringField("words", kriya.words());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
   }
 
   private void rounds(JsonGenerator json) throws IOException {

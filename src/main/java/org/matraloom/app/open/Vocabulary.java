@@ -8,6 +8,7 @@ import org.matraloom.notation.TalaReader;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Sollu;
 import org.matraloom.script.Script;
+import org.matraloom.sheet.HtmlRows;
 
 /** The words that the editor can offer. */
 final class Vocabulary {
@@ -28,6 +29,9 @@ final class Vocabulary {
           JsonReply.words(json, "headers", HEADERS);
           JsonReply.words(
               json, "scripts", Arrays.stream(Script.values()).map(Scripts::name).toList());
+          StringBuilder figures = new StringBuilder();
+          HtmlRows.figures(figures);
+          json.writeStringField("figures", figures.toString());
           json.writeArrayFieldStart("groups");
           for (int size = 1; size <= Lexicon.LARGEST_GROUP; size++) {
             json.writeStartArray();

@@ -22,6 +22,8 @@ export function keeper(name, first, told) {
   let clashing = false;
   let busy = false;
   let timer = 0;
+  /** What was sent and perhaps written, though no reply came. */
+  let unanswered = /** @type {string[]} */ ([]);
 
   function typed(/** @type {string} */ now) {
     text = now;
@@ -44,11 +46,16 @@ export function keeper(name, first, told) {
     try {
       stamp = (await post('/api/save', { name, text: sent, stamp })).stamp;
       saved = sent;
+      unanswered = [];
     } catch (refusal) {
       const { status, told: theirs, message } = /** @type {any} */ (refusal);
-      if (status === 409) {
+      if (status === 409 && unanswered.includes(theirs.text)) {
+        stamp = theirs.stamp;
+        timer = window.setTimeout(save, 0);
+      } else if (status === 409) {
         clash(theirs);
       } else {
+        unanswered = [...unanswered.slice(-20), sent];
         told.state(status === 0 ? 'keptHere' : message);
         timer = window.setTimeout(save, AGAIN_MS);
       }
@@ -78,7 +85,9 @@ export function keeper(name, first, told) {
       const now = await get('/api/stamp', { name });
       if (now.stamp === stamp || busy || clashing) return;
       const theirs = await get('/api/score', { name });
-      if (theirs.text === text) {
+      if (unanswered.includes(theirs.text)) {
+        stamp = theirs.stamp;
+      } else if (theirs.text === text) {
         stamp = theirs.stamp;
         saved = text;
       } else if (theirs.stamp !== stamp && !busy) {

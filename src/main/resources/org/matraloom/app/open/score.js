@@ -8,6 +8,7 @@ import { make, button, tell } from '/page/make.js';
 import { openEditor } from '/page/editor.js';
 import { openSheet } from '/page/sheet.js';
 import { keeper, draftOf } from '/page/keep.js';
+import { openHear } from '/page/hear.js';
 import { landingLine } from '/page/landing.js';
 import { showVersions, showClash } from '/page/versions.js';
 
@@ -17,6 +18,7 @@ let vocabulary;
 /** @param {HTMLElement} main @param {string} name @returns {Promise<() => Promise<void>>} */
 export async function showScore(main, name) {
   vocabulary ??= await get('/api/vocabulary');
+  if (!document.querySelector('.figures')) document.body.insertAdjacentHTML('beforeend', vocabulary.figures);
   const first = await get('/api/score', { name });
   document.title = name.replace('.loom', '') + ' – Matraloom';
   const state = make('span.state', { id: 'state', role: 'status' });
@@ -25,6 +27,7 @@ export async function showScore(main, name) {
   const paper = make('section.paper', { 'aria-label': say('sheet'), id: 'sheet' });
   const desk = make('section.desk', { 'aria-label': say('text') });
   const margin = make('section.margin', { id: 'margin' });
+  const hear = openHear({ text: () => editor.text(), piece: () => piece, sheet: () => sheet, light: (range) => editor.light(range) });
   const line = landingLine((text) => editor.replace(text), () => editor.text());
   main.append(
     make('div.heading', {},
@@ -33,6 +36,7 @@ export async function showScore(main, name) {
         button(say('versions'), () => showVersions(margin, name, (text) => editor.replace(text)), { id: 'versions' }),
         make('label', {}, say('script'), ' ', script)),
       state),
+    hear.element,
     margin,
     make('div.spread', {}, desk, paper),
     line.element);
@@ -64,6 +68,7 @@ export async function showScore(main, name) {
     if (told.rows) {
       piece = told;
       sheet.draw(told);
+      hear.shown();
       const title = document.getElementById('title');
       if (title) title.textContent = told.title || name.replace('.loom', '');
     } else {
@@ -92,7 +97,9 @@ export async function showScore(main, name) {
     else showClash(margin, draft.text, first, async (mine) => { if (mine) editor.replace(draft.text); else await kept.save(); });
   }
   await read(editor.text());
+  Object.assign(window, { matraloom: { hear, sheet, piece: () => piece } });
   return async () => {
+    hear.close();
     await kept.close();
     editor.close();
   };

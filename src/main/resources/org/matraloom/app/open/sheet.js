@@ -18,10 +18,16 @@ export function openSheet(parent, chosen) {
   let lit = [];
   let placesNow = /** @type {number[]} */ ([]);
 
+  let stretch = /** @type {number[]} */ ([]);
+  let inStretch = /** @type {HTMLElement[]} */ ([]);
+
   rows.addEventListener('click', (event) => {
     const mark = /** @type {HTMLElement} */ (event.target).closest('.marks > span');
-    const found = marks.find((each) => each.element === mark);
-    if (found) chosen(found.sollu);
+    const at = marks.findIndex((each) => each.element === mark);
+    if (at < 0) return;
+    stretch = event.shiftKey && stretch.length ? [Math.min(at, ...stretch), Math.max(at, ...stretch)] : [at, at];
+    inStretch = classify('stretch', marks.slice(stretch[0], stretch[1] + 1).map((each) => each.element), inStretch);
+    if (!event.shiftKey) chosen(marks[at].sollu);
   });
 
   /** @param {any} piece */
@@ -59,7 +65,7 @@ export function openSheet(parent, chosen) {
   }
 
   /** @param {string} name @param {HTMLElement[]} elements @param {HTMLElement[]} before */
-  function mark(name, elements, before) {
+  function classify(name, elements, before) {
     before.forEach((each) => each.classList.remove(name));
     elements.forEach((each) => each.classList.add(name));
     return elements;
@@ -71,6 +77,8 @@ export function openSheet(parent, chosen) {
     /** The text is wrong; the last good sheet stays, greyed. */
     stale: () => parent.classList.add('stale'),
     marks: () => marks,
+    /** The numbers of the first and the last mark that are chosen. */
+    chosen: () => (stretch.length ? stretch : null),
     /** Where in the text a sollu is written. @param {number} sollu @returns {[number, number] | null} */
     place(sollu) {
       return placesNow.length > 2 * sollu + 1 && sollu >= 0 ? [placesNow[2 * sollu], placesNow[2 * sollu + 1]] : null;
@@ -81,7 +89,7 @@ export function openSheet(parent, chosen) {
       for (let i = 0; i < placesNow.length; i += 2) {
         if (at >= placesNow[i] && at < placesNow[i + 1]) sollus.add(i / 2);
       }
-      lit = mark('here', marks.filter((each) => sollus.has(each.sollu)).map((each) => each.element), lit);
+      lit = classify('here', marks.filter((each) => sollus.has(each.sollu)).map((each) => each.element), lit);
     },
     /** Lights what is heard at a beat; gives its mark. @param {number} beat */
     lightBeat(beat) {
@@ -95,13 +103,13 @@ export function openSheet(parent, chosen) {
       const found = marks[from] && marks[from].beat <= beat + 1e-6 ? marks[from] : undefined;
       const next = found ? [found.element] : [];
       if (next[0] !== current[0]) {
-        current = mark('now', next, current);
+        current = classify('now', next, current);
         if (found) found.element.closest('.row')?.scrollIntoView({ block: 'nearest' });
       }
       return found;
     },
     dark() {
-      current = mark('now', [], current);
+      current = classify('now', [], current);
     },
   };
 }
