@@ -42,6 +42,14 @@ final class OpenRoutes {
     post(routes, "/api/play/next", play::next);
     post(routes, "/api/play/change", play::change);
     post(routes, "/api/play/clock", play::clock);
+    HandOnAnswers files = new HandOnAnswers(desk.scores());
+    post(routes, "/api/make", files::make);
+    post(routes, "/api/cancel", files::cancel);
+    get(routes, "/api/jobs", request -> files.list());
+    get(routes, "/api/made", files::made);
+    TakeAnswers takes = new TakeAnswers(desk, files);
+    routes.add(DoorRoute.post("/api/take", TakeAnswers.MOST_BYTES, told(takes::measure)));
+    post(routes, "/api/drill", takes::drill);
     return routes;
   }
 

@@ -9,6 +9,8 @@ import { openEditor } from '/page/editor.js';
 import { openSheet } from '/page/sheet.js';
 import { keeper, draftOf } from '/page/keep.js';
 import { openHear } from '/page/hear.js';
+import { openListen } from '/page/listen.js';
+import { showHandOn } from '/page/handon.js';
 import { landingLine } from '/page/landing.js';
 import { showVersions, showClash } from '/page/versions.js';
 
@@ -28,19 +30,24 @@ export async function showScore(main, name) {
   const desk = make('section.desk', { 'aria-label': say('text') });
   const margin = make('section.margin', { id: 'margin' });
   const hear = openHear({ text: () => editor.text(), piece: () => piece, sheet: () => sheet, light: (range) => editor.light(range) });
+  const listen = openListen({ name, hear, sheet: () => sheet, saved: () => kept.save() });
   const line = landingLine((text) => editor.replace(text), () => editor.text());
   main.append(
     make('div.heading', {},
       make('h1', { id: 'title' }, name.replace('.loom', '')),
       make('nav.verbs', { 'aria-label': say('verbs') },
         button(say('versions'), () => showVersions(margin, name, (text) => editor.replace(text)), { id: 'versions' }),
+        button(say('handOn'), () => showHandOn(margin, name, { saved: () => kept.save(), script: () => script.value }), { id: 'hand-on' }),
         make('label', {}, say('script'), ' ', script)),
       state),
     hear.element,
+    listen.element,
     margin,
     make('div.spread', {}, desk, paper),
+    make('p.care', {}, say('care')),
     line.element);
   const sheet = openSheet(paper, (sollu) => {
+    listen.playFrom(sollu);
     const place = sheet.place(sollu);
     if (place) editor.goTo(place[0], place[1]);
   });
@@ -99,6 +106,7 @@ export async function showScore(main, name) {
   await read(editor.text());
   Object.assign(window, { matraloom: { hear, sheet, piece: () => piece } });
   return async () => {
+    listen.close();
     hear.close();
     await kept.close();
     editor.close();

@@ -108,6 +108,28 @@ export function openSheet(parent, chosen) {
       }
       return found;
     },
+    /** Writes under each sollu how late it was, in ms. @param {any[]} said @param {number[]} missed @param {any[]} slips places from which on all is later */
+    showDeviations(said, missed, slips) {
+      this.hideDeviations();
+      const first = new Map(marks.filter((each) => each.element.classList.contains('s')).map((each) => [each.sollu, each.element]));
+      parent.classList.add('measured');
+      for (const each of said) {
+        const ms = Math.round(each.deviationSeconds * 1000);
+        const written = (ms > 0 ? '+' : ms < 0 ? '−' : '') + Math.abs(ms);
+        first.get(each.place)?.append(make('span.off' + (Math.abs(ms) >= 30 ? '.far' : ''), {}, written));
+      }
+      for (const slip of slips) {
+        const ms = Math.round(slip.seconds * 1000);
+        const mark = first.get(slip.place);
+        mark?.querySelector('.off')?.remove();
+        mark?.append(make('span.off.far', {}, (ms > 0 ? '+' : '−') + Math.abs(ms)));
+      }
+      for (const place of missed) first.get(place)?.append(make('span.off.far', {}, '?'));
+    },
+    hideDeviations() {
+      parent.classList.remove('measured');
+      rows.querySelectorAll('.off').forEach((/** @type {Element} */ each) => each.remove());
+    },
     dark() {
       current = classify('now', [], current);
     },
