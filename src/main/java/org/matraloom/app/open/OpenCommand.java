@@ -83,6 +83,7 @@ public final class OpenCommand implements Callable<Integer> {
       if (!quiet) {
         Browser.open(door.address());
       }
+      WarmStart.begin(desk);
       untilTheEnd(door);
     }
     return ExitCode.DONE;

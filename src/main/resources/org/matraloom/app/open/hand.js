@@ -22,7 +22,7 @@ export function openHand() {
       const beat = Math.floor(place.beat + 1e-6);
       const cycle = piece.cycle;
       const inCycle = ((beat % cycle) + cycle) % cycle;
-      const key = beat + '/' + place.counting + '/' + (mark ? mark.element.dataset.key ?? marks.indexOf(mark) : '');
+      const key = beat + '/' + place.counting + '/' + (mark ? mark.beat : '');
       if (key === shown) return;
       shown = key;
       const hand = piece.hand[inCycle];
@@ -45,8 +45,8 @@ export function openHand() {
 
 /** What is said in a beat. @param {any[]} marks @param {number} beat @param {any} now */
 function words(marks, beat, now) {
-  const in_ = marks.filter((each) => each.beat >= beat - 1e-6 && each.beat < beat + 1 - 1e-6);
-  return in_.map((each) => (each === now ? '›' : '') + each.element.lastChild.textContent.trim()).join(' ');
+  const inside = marks.filter((each) => each.beat >= beat - 1e-6 && each.beat < beat + 1 - 1e-6);
+  return inside.map((each) => (each === now ? '›' : '') + each.sign).join(' ');
 }
 
 /** A change of nadai within an avartana. @param {any} piece @param {number} beat */

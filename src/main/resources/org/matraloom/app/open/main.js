@@ -6,19 +6,22 @@ import { watch } from '/page/ask.js';
 import { fillIn, readWords, say, chosen, TONGUES } from '/page/words.js';
 import { make, tell } from '/page/make.js';
 import { showShelf } from '/page/shelf.js';
-import { showScore } from '/page/score.js';
 
 const main = /** @type {HTMLElement} */ (document.getElementById('main'));
 /** @type {() => Promise<void> | void} */
 let leave = () => {};
+
+const score = () => import('/page/score.js');
 
 async function show() {
   await leave();
   main.replaceChildren();
   const [view, name] = decodeURIComponent(location.hash.slice(1)).split('/');
   main.dataset.view = view === 'score' ? 'score' : 'shelf';
-  leave = view === 'score' && name ? await showScore(main, name) : await showShelf(main);
+  // The shelf comes without the editor, which is read while one looks at it.
+  leave = view === 'score' && name ? await (await score()).showScore(main, name) : await showShelf(main);
   main.dataset.ready = location.hash;
+  performance.mark('ready');
 }
 
 function offerTongues() {
@@ -44,6 +47,7 @@ async function begin() {
   if (first && !location.hash) location.replace('#score/' + encodeURIComponent(first));
   window.addEventListener('hashchange', show);
   await show();
+  setTimeout(score, 200);
 }
 
 begin();

@@ -4,6 +4,8 @@
  */
 import { make } from '/page/make.js';
 
+const FREE_MS = 4000;
+
 /** @param {HTMLElement} parent @param {(sollu: number) => void} chosen called with the number of a sollu that was clicked */
 export function openSheet(parent, chosen) {
   const head = make('div.head');
@@ -12,11 +14,16 @@ export function openSheet(parent, chosen) {
   parent.append(head, rows, close);
   /** @type {string[]} */
   let drawn = [];
-  /** @type {{ element: HTMLElement, beat: number, sollu: number }[]} */
+  /** @type {{ element: HTMLElement, beat: number, sollu: number, sign: string }[]} */
   let marks = [];
   /** @type {HTMLElement[]} */
   let lit = [];
   let placesNow = /** @type {number[]} */ ([]);
+
+  // Whoever moves the page wants to look elsewhere for a while.
+  let freeUntil = 0;
+  const moved = () => { freeUntil = performance.now() + FREE_MS; };
+  for (const kind of ['wheel', 'touchmove', 'pointerdown']) window.addEventListener(kind, moved, { passive: true });
 
   let stretch = /** @type {number[]} */ ([]);
   let inStretch = /** @type {HTMLElement[]} */ ([]);
@@ -59,7 +66,7 @@ export function openSheet(parent, chosen) {
     [...rows.children].forEach((row, index) => {
       row.querySelectorAll('.marks > span').forEach((mark, place) => {
         if (mark.classList.contains('s')) sollu++;
-        marks.push({ element: /** @type {HTMLElement} */ (mark), beat: piece.rows[index].at[place], sollu });
+        marks.push({ element: /** @type {HTMLElement} */ (mark), beat: piece.rows[index].at[place], sollu, sign: sign(mark) });
       });
     });
   }
@@ -104,7 +111,7 @@ export function openSheet(parent, chosen) {
       const next = found ? [found.element] : [];
       if (next[0] !== current[0]) {
         current = classify('now', next, current);
-        if (found) found.element.closest('.row')?.scrollIntoView({ block: 'nearest' });
+        if (found && performance.now() > freeUntil) found.element.closest('.row')?.scrollIntoView({ block: 'nearest' });
       }
       return found;
     },
@@ -134,6 +141,12 @@ export function openSheet(parent, chosen) {
       current = classify('now', [], current);
     },
   };
+}
+
+/** A mark in a word: a sollu, or the sign of what rings or is silent. @param {Element} mark */
+function sign(mark) {
+  if (!mark.classList.contains('s')) return mark.classList.contains('v') ? ',' : '.';
+  return [...mark.childNodes].filter((each) => each.nodeType === Node.TEXT_NODE).map((each) => each.textContent).join('').trim();
 }
 
 /** A row with its heading. @param {string} html */
