@@ -7,13 +7,16 @@ import java.security.NoSuchAlgorithmException;
 import java.security.SecureRandom;
 import java.util.Base64;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.matraloom.door.DoorFault;
 import org.matraloom.door.DoorReply;
 import org.matraloom.door.DoorRequest;
 import org.matraloom.door.DoorRoute;
 import org.matraloom.door.PageParts;
+import org.matraloom.picture.Typeface;
 import org.matraloom.sheet.HtmlSheet;
 import org.matraloom.shelf.ScoreName;
 
@@ -29,7 +32,11 @@ final class PageAnswers {
   private static final String FOLDER = "/org/matraloom/app/open/";
   private static final String LIBRARY = "/lib/";
   private static final String PARTS = "/page/";
+  private static final String FONTS = "/font/";
   private static final int WORD_BYTES = 18;
+
+  private static final Set<String> SCRIPTS_WITH_FONTS =
+      Set.of("tamil", "kannada", "telugu", "malayalam", "devanagari");
 
   private final PageParts parts = new PageParts(FOLDER);
   private final ModuleMap modules = new ModuleMap();
@@ -43,6 +50,7 @@ final class PageAnswers {
     return List.of(
         DoorRoute.get("/", request -> frame()),
         DoorRoute.get("/page/sheet.css", request -> sheetStyles()),
+        DoorRoute.get(FONTS, request -> font(request.path().substring(FONTS.length()))),
         DoorRoute.get(PARTS, request -> parts.reply(request.path().substring(PARTS.length()))),
         DoorRoute.get(LIBRARY, this::module));
   }
@@ -71,6 +79,14 @@ final class PageAnswers {
   private static DoorReply sheetStyles() {
     return DoorReply.of(
         "text/css; charset=utf-8", HtmlSheet.styles().getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** The font of a script, which the reader's system may lack. */
+  private static DoorReply font(String name) throws DoorFault {
+    if (!SCRIPTS_WITH_FONTS.contains(name)) {
+      throw new DoorFault(DoorReply.MISSING, "there is no font for " + name);
+    }
+    return DoorReply.of("font/ttf", Typeface.fontFile(name.toUpperCase(Locale.ROOT)));
   }
 
   private DoorReply module(DoorRequest request) throws DoorFault, IOException {
