@@ -41,7 +41,7 @@ final class ShelfAnswers {
     List<String> bin = scores.inBin().stream().map(ScoreName::file).toList();
     return JsonReply.of(
         json -> {
-          json.writeStringField("folder", String.valueOf(scores.folder()));
+          json.writeStringField("folder", String.valueOf(scores.folder().getFileName()));
           json.writeArrayFieldStart("scores");
           for (ScoreName name : names) {
             write(name, history, json);

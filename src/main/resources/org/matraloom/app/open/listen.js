@@ -95,7 +95,7 @@ export function openListen(score) {
     player.hidden = false;
     result.replaceChildren(
       make('h2', {}, say('heardIt')),
-      ...[found.doubt, found.recorded, found.good, found.wrong, found.practice].filter(Boolean)
+      ...[found.doubt, found.recorded, found.good, found.wrong, found.practice && say('practise', { what: found.practice })].filter(Boolean)
         .map((sentence) => make('p.sentence', {}, sentence)),
       make('div.row-of-verbs', {}, player, make('label', {}, say('speed'), ' ', speed),
         found.drill ? button(say('drill'), drill, { id: 'drill' }) : '',

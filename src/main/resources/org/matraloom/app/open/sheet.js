@@ -23,7 +23,7 @@ export function openSheet(parent, chosen) {
   // Whoever moves the page wants to look elsewhere for a while.
   let freeUntil = 0;
   const moved = () => { freeUntil = performance.now() + FREE_MS; };
-  for (const kind of ['wheel', 'touchmove', 'pointerdown']) window.addEventListener(kind, moved, { passive: true });
+  for (const kind of ['wheel', 'touchmove']) window.addEventListener(kind, moved, { passive: true });
 
   let stretch = /** @type {number[]} */ ([]);
   let inStretch = /** @type {HTMLElement[]} */ ([]);
@@ -64,9 +64,9 @@ export function openSheet(parent, chosen) {
     marks = [];
     let sollu = -1;
     [...rows.children].forEach((row, index) => {
-      row.querySelectorAll('.marks > span').forEach((mark, place) => {
-        if (mark.classList.contains('s')) sollu++;
-        marks.push({ element: /** @type {HTMLElement} */ (mark), beat: piece.rows[index].at[place], sollu, sign: sign(mark) });
+      marksOf(row).forEach((mark, place) => {
+        if (mark.said) sollu++;
+        marks.push({ element: mark.element, beat: piece.rows[index].at[place], sollu, sign: mark.sign });
       });
     });
   }
@@ -141,6 +141,21 @@ export function openSheet(parent, chosen) {
       current = classify('now', [], current);
     },
   };
+}
+
+/** @type {WeakMap<Element, { element: HTMLElement, said: boolean, sign: string }[]>} */
+const known = new WeakMap();
+
+/** The marks of a row; a row that is drawn does not change. @param {Element} row */
+function marksOf(row) {
+  let marks = known.get(row);
+  if (!marks) {
+    marks = [...row.querySelectorAll('.marks > span')].map((each) => ({
+      element: /** @type {HTMLElement} */ (each), said: each.classList.contains('s'), sign: sign(each),
+    }));
+    known.set(row, marks);
+  }
+  return marks;
 }
 
 /** A mark in a word: a sollu, or the sign of what rings or is silent. @param {Element} mark */
