@@ -2,16 +2,18 @@
  * The sheet: rows as the server draws them, of which only the changed ones are drawn again.
  * @module
  */
-import { make } from '/page/make.js';
+import { say } from '/page/words.js';
+import { make, tell } from '/page/make.js';
 
 const FREE_MS = 4000;
 
 /** @param {HTMLElement} parent @param {(sollu: number) => void} chosen called with the number of a sollu that was clicked */
 export function openSheet(parent, chosen) {
   const head = make('div.head');
-  const rows = make('div.rows', { id: 'rows' });
+  const rows = make('div.rows', { id: 'rows', tabIndex: 0, role: 'group', 'aria-label': say('cells'), 'aria-describedby': 'cells-how' });
+  const how = make('p.vh', { id: 'cells-how' }, say('cellsHow'));
   const close = make('div.close');
-  parent.append(head, rows, close);
+  parent.append(head, how, rows, close);
   /** @type {string[]} */
   let drawn = [];
   /** @type {{ element: HTMLElement, beat: number, sollu: number, sign: string }[]} */
@@ -32,9 +34,33 @@ export function openSheet(parent, chosen) {
     const mark = /** @type {HTMLElement} */ (event.target).closest('.marks > span');
     const at = marks.findIndex((each) => each.element === mark);
     if (at < 0) return;
-    stretch = event.shiftKey && stretch.length ? [Math.min(at, ...stretch), Math.max(at, ...stretch)] : [at, at];
-    inStretch = classify('stretch', marks.slice(stretch[0], stretch[1] + 1).map((each) => each.element), inStretch);
+    choose(at, event.shiftKey);
     if (!event.shiftKey) chosen(marks[at].sollu);
+  });
+
+  // The last cell that was chosen, and the one at which the stretch began.
+  let last = -1;
+  let first = -1;
+
+  /** @param {number} at @param {boolean} longer */
+  function choose(at, longer) {
+    if (!longer || first < 0) first = at;
+    last = at;
+    stretch = [Math.min(first, at), Math.max(first, at)];
+    inStretch = classify('stretch', marks.slice(stretch[0], stretch[1] + 1).map((each) => each.element), inStretch);
+  }
+
+  rows.addEventListener('keydown', (event) => {
+    const steps = { ArrowRight: 1, ArrowLeft: -1, ArrowDown: 8, ArrowUp: -8 }[event.key];
+    if (event.key === 'Enter' && last >= 0) chosen(marks[last].sollu);
+    if (!steps || !marks.length) return;
+    event.preventDefault();
+    event.stopPropagation();
+    const at = last < 0 ? 0 : Math.min(marks.length - 1, Math.max(0, last + steps));
+    choose(at, event.shiftKey);
+    const row = marks[at].element.closest('.row');
+    row?.scrollIntoView({ block: 'nearest' });
+    tell(say('cell', { sign: spoken(marks[at]), place: row?.getAttribute('aria-label') ?? '' }));
   });
 
   /** @param {any} piece */
@@ -162,6 +188,11 @@ function marksOf(row) {
 function sign(mark) {
   if (!mark.classList.contains('s')) return mark.classList.contains('v') ? ',' : '.';
   return [...mark.childNodes].filter((each) => each.nodeType === Node.TEXT_NODE).map((each) => each.textContent).join('').trim();
+}
+
+/** A mark as it is told to a screen reader. @param {any} mark */
+function spoken(mark) {
+  return mark.sign === ',' ? say('ringsOn') : mark.sign === '.' ? say('silent') : mark.sign;
 }
 
 /** A row with its heading. @param {string} html */
