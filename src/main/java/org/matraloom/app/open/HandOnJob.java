@@ -53,6 +53,7 @@ final class HandOnJob {
             .redirectErrorStream(true)
             .redirectOutput(said.toFile())
             .start();
+    Runtime.getRuntime().addShutdownHook(new Thread(process::destroy, "matraloom-job-end"));
     return new HandOnJob(id, kind, target, process, said);
   }
 

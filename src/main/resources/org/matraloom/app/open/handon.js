@@ -13,7 +13,7 @@ const LOOK_MS = 500;
 export async function showHandOn(place, name, score) {
   const large = make('input', { type: 'checkbox', id: 'large' });
   const cues = make('input', { type: 'checkbox', id: 'cues' });
-  const work = make('ol.jobs', { id: 'jobs', 'aria-live': 'polite' });
+  const work = make('ol.jobs', { id: 'jobs' });
   place.replaceChildren(
     make('h2', {}, say('handOn')),
     make('div.row-of-verbs', {}, ...KINDS.map((kind) => button(say('kind-' + kind), () => begin(kind), { 'data-kind': kind }))),
@@ -21,7 +21,8 @@ export async function showHandOn(place, name, score) {
     work,
     button(say('close'), () => place.replaceChildren()));
   /** @type {HTMLElement} */ (place.querySelector('button')).focus();
-  let shown = '';
+  /** @type {Map<number, { element: any, words: any, deed: any }>} */
+  const lines = new Map();
 
   async function begin(/** @type {string} */ kind) {
     await score.saved();
@@ -36,15 +37,24 @@ export async function showHandOn(place, name, score) {
   async function look() {
     if (!work.isConnected) return clearInterval(looking);
     const { jobs } = await get('/api/jobs');
-    const now = JSON.stringify(jobs);
-    if (now === shown) return;
-    shown = now;
-    work.replaceChildren(...jobs.map(item));
+    jobs.forEach(show);
   }
 
-  function item(/** @type {any} */ job) {
-    const told = say('job-' + job.state, { seconds: job.seconds, files: job.files, said: job.said });
-    return make('li', { 'data-state': job.state }, job.file + ': ' + told + ' ',
+  /** A line stays where it is while its work goes on, and so does its button. @param {any} job */
+  function show(job) {
+    let line = lines.get(job.id);
+    if (!line) {
+      const words = make('span');
+      const deed = make('span');
+      line = { element: make('li', {}, words, ' ', deed), words, deed };
+      lines.set(job.id, line);
+      work.append(line.element);
+    }
+    line.words.textContent = job.file + ': ' + say('job-' + job.state, { seconds: job.seconds, files: job.files, said: job.said });
+    if (line.element.dataset.state === job.state) return;
+    if (line.element.dataset.state) tell(line.words.textContent);
+    line.element.dataset.state = job.state;
+    line.deed.replaceChildren(
       job.state === 'running' ? button(say('cancel'), () => post('/api/cancel', { id: job.id }).then(look), { 'aria-label': say('cancelOf', { file: job.file }) }) : '',
       job.state === 'done' && job.kind !== 'pack' ? make('a', { href: '/api/made?id=' + job.id, download: job.file }, say('download')) : '');
   }
