@@ -50,6 +50,10 @@ final class OpenRoutes {
     TakeAnswers takes = new TakeAnswers(desk, files);
     routes.add(DoorRoute.post("/api/take", TakeAnswers.MOST_BYTES, told(takes::measure)));
     post(routes, "/api/drill", takes::drill);
+    PastAnswers past = new PastAnswers(desk, files);
+    get(routes, "/api/tempi", past::picture);
+    get(routes, "/api/takes", past::takes);
+    post(routes, "/api/compare", past::compare);
     return routes;
   }
 

@@ -10,6 +10,7 @@ import { openSheet } from '/page/sheet.js';
 import { keeper, draftOf } from '/page/keep.js';
 import { openHear } from '/page/hear.js';
 import { openListen } from '/page/listen.js';
+import { showPast } from '/page/past.js';
 import { showHandOn } from '/page/handon.js';
 import { landingLine } from '/page/landing.js';
 import { showVersions, showClash } from '/page/versions.js';
@@ -37,6 +38,7 @@ export async function showScore(main, name) {
       make('h1', { id: 'title' }, name.replace('.loom', '')),
       make('nav.verbs', { 'aria-label': say('verbs') },
         button(say('versions'), () => showVersions(margin, name, (text) => editor.replace(text)), { id: 'versions' }),
+        button(say('past'), () => showPast(margin, name, piece?.title ?? name), { id: 'past' }),
         button(say('handOn'), () => showHandOn(margin, name, { saved: () => kept.save(), script: () => script.value }), { id: 'hand-on' }),
         make('label', {}, say('script'), ' ', script)),
       state),

@@ -149,6 +149,28 @@ class OpenAnswersTest {
   }
 
   @Test
+  void takesAndKindsAreKnownByNameOnly() throws Exception {
+    scores.create(new ScoreName("a.loom"), MISSES);
+    Files.writeString(scores.folder().resolve("take-1.wav"), "not a take of it");
+    assertEquals("{\"takes\":[]}", ask("GET", "/api/takes", Map.of("name", "a.loom"), ""));
+    for (String take : List.of("../take-1.wav", "/etc/passwd", "take-9.wav", "a.loom")) {
+      String body = "{\"name\":\"a.loom\",\"one\":" + quoted(take) + ",\"other\":\"take-1.wav\"}";
+      DoorFault fault = assertThrows(DoorFault.class, () -> post("/api/compare", body), take);
+      assertTrue(fault.getMessage().startsWith("there is no take"), fault.getMessage());
+    }
+    for (String kind : List.of("", "check", "sheet-pdf; rm", "demo")) {
+      String body = "{\"name\":\"a.loom\",\"kind\":" + quoted(kind) + "}";
+      assertThrows(DoorFault.class, () -> post("/api/make", body), kind);
+    }
+    assertThrows(DoorFault.class, () -> post("/api/drill", "{\"name\":\"a.loom\"}"));
+    assertThrows(DoorFault.class, () -> ask("GET", "/api/made", Map.of("id", "1"), ""));
+    Path files = scores.folder().resolve("a-files");
+    Files.delete(files);
+    Files.createSymbolicLink(files, top);
+    assertThrows(DoorFault.class, () -> ask("GET", "/api/takes", Map.of("name", "a.loom"), ""));
+  }
+
+  @Test
   void theSamplesAreThoseOfTheFolder() throws IOException {
     try (Stream<Path> files = Files.list(Path.of("samples-synth"))) {
       List<String> names = files.map(file -> file.getFileName().toString()).sorted().toList();
