@@ -63,7 +63,10 @@ class ArchitectureTest {
           Map.entry("app.practise", 7),
           Map.entry("app.prove", 7),
           Map.entry("app.write", 7),
-          Map.entry("app", 8));
+          Map.entry("door", 0),
+          Map.entry("shelf", 7),
+          Map.entry("app.open", 8),
+          Map.entry("app", 9));
 
   private static final String ROOT = "org.matraloom.";
 

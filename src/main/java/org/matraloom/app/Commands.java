@@ -9,6 +9,7 @@ import org.matraloom.app.handon.PageCommand;
 import org.matraloom.app.handon.SheetCommand;
 import org.matraloom.app.hear.LogCommand;
 import org.matraloom.app.hear.TakeCommand;
+import org.matraloom.app.open.OpenCommand;
 import org.matraloom.app.practise.BreathsCommand;
 import org.matraloom.app.practise.CalibrateCommand;
 import org.matraloom.app.practise.DrillCommand;
@@ -38,6 +39,7 @@ final class Commands {
 
   private static final List<Class<?>> ALL =
       List.of(
+          OpenCommand.class,
           CheckCommand.class,
           EventsCommand.class,
           TidyCommand.class,

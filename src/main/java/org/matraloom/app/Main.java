@@ -19,7 +19,8 @@ import picocli.CommandLine.Command;
     description = {
       "Write a konnakkol composition as text, prove that it lands, and practise it.",
       "",
-      "Start with: matraloom demo"
+      "Start with: matraloom open    (everything on one page, in the browser)",
+      "Or with:    matraloom demo    (every command on one piece)"
     },
     footer = {
       "",

@@ -20,7 +20,7 @@ class MainTest {
   void withoutArgumentsItSaysHowToStart() {
     CommandLineRun run = CommandLineRun.of();
     assertEquals(ExitCode.DONE, run.code());
-    assertTrue(run.out().contains("Start with: matraloom demo"), run.out());
+    assertTrue(run.out().contains("Start with: matraloom open"), run.out());
   }
 
   @Test

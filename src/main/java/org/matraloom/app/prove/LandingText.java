@@ -132,7 +132,12 @@ public final class LandingText {
         + counted(total, unit);
   }
 
-  private String verdict() {
+  /**
+   * Whether it lands, and if not, by how much it misses and what mends it.
+   *
+   * @return one sentence, or two lines if it misses
+   */
+  public String verdict() {
     String eduppu = avartana.say(composition.eduppuBeat());
     if (landing.lands()) {
       return "It lands: "

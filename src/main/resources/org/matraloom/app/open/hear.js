@@ -1,0 +1,160 @@
+/**
+ * Hearing a score: what sounds, how fast, from where to where.
+ * @module
+ */
+import { say } from '/page/words.js';
+import { make, button, tell } from '/page/make.js';
+import { play, prepare } from '/page/sound.js';
+import { openHand } from '/page/hand.js';
+import { onKeys } from '/page/keys.js';
+
+const PARTS = ['clap', 'count', 'wave', 'tick', 'voice', 'breath'];
+
+/**
+ * @param {{ text: () => string, piece: () => any, sheet: () => any, light: (range: any) => void }} score
+ */
+export function openHear(score) {
+  /** @type {any} */
+  let playing = null;
+  let frame = 0;
+  const start = button(say('play'), () => (playing ? stop() : begin()), { id: 'play', 'aria-keyshortcuts': 'Space' });
+  const tempo = make('input', { id: 'tempo', type: 'number', min: 5, max: 600, step: 'any', onchange: () => change({ tempo: hundredths() }) });
+  const parts = PARTS.map((part) => button(say('part-' + part), (event) => toggle(/** @type {HTMLElement} */ (event.currentTarget)),
+    { 'aria-pressed': String(part !== 'breath'), 'data-part': part }));
+  const countIn = make('input', { id: 'count-in', type: 'number', min: 0, max: 16, value: 1 });
+  const fade = make('input', { id: 'fade', type: 'number', min: 1, max: 99, placeholder: say('none') });
+  const drone = make('input', { id: 'drone', size: 4, placeholder: say('none') });
+  const loop = button(say('loop'), () => setLoop(loop.getAttribute('aria-pressed') !== 'true'), { id: 'loop', 'aria-pressed': 'false' });
+  const stage = button(say('stage'), () => setStage(!document.body.classList.contains('stage')), { id: 'stage' });
+  const hand = openHand();
+  hand.element.hidden = true;
+  const element = make('section.hear', { 'aria-label': say('hear') },
+    make('div.row-of-verbs', {}, start, loop, stage,
+      make('label', {}, say('tempo'), ' ', tempo), make('label', {}, say('countInLabel'), ' ', countIn),
+      make('label', {}, say('fade'), ' ', fade), make('label', {}, say('drone'), ' ', drone)),
+    make('div.row-of-verbs', { role: 'group', 'aria-label': say('sounding') }, ...parts),
+    hand.element);
+
+  function hundredths() {
+    return Math.round(Number(tempo.value) * 100);
+  }
+
+  function sounding() {
+    return [...parts.filter((each) => each.getAttribute('aria-pressed') === 'true').map((each) => each.dataset.part), 'drone'].join(',');
+  }
+
+  function wish() {
+    const stretch = loop.getAttribute('aria-pressed') === 'true' ? score.sheet().chosen() : null;
+    const own = score.piece().tempo;
+    return {
+      text: score.text(), parts: sounding(), countIn: countIn.value || '0', fade: fade.value, drone: drone.value,
+      ...(Math.abs(Number(tempo.value) - own) > 0.005 ? { tempo: hundredths() } : {}),
+      ...(stretch ? { fromMark: stretch[0], toMark: stretch[1] } : {}),
+    };
+  }
+
+  async function begin(/** @type {object} */ more = {}) {
+    if (!score.piece()) return tell(say('mendFirst'));
+    start.textContent = say('stop');
+    try {
+      const mine = await play({ ...wish(), ...more }, () => {
+        if (playing === mine) ended();
+      });
+      playing?.stop();
+      playing = mine;
+    } catch (refusal) {
+      ended();
+      return tell(/** @type {Error} */ (refusal).message);
+    }
+    element.dataset.playing = 'true';
+    hand.element.hidden = false;
+    hand.clear();
+    draw();
+    return playing;
+  }
+
+  function draw() {
+    if (!playing) return;
+    const place = playing.place();
+    const mark = place.counting ? undefined : score.sheet().lightBeat(place.beat);
+    if (place.counting) score.sheet().dark();
+    hand.show(score.piece(), place, score.sheet().marks(), mark);
+    score.light(mark ? score.sheet().place(mark.sollu) : null);
+    frame = requestAnimationFrame(draw);
+  }
+
+  function stop() {
+    playing?.stop();
+    ended();
+  }
+
+  function ended() {
+    playing = null;
+    cancelAnimationFrame(frame);
+    element.dataset.playing = 'false';
+    hand.element.hidden = !document.body.classList.contains('stage');
+    start.textContent = say('play');
+    score.sheet().dark();
+    score.light(null);
+  }
+
+  async function change(/** @type {object} */ how) {
+    if (!playing) return;
+    try {
+      await playing.change(how);
+    } catch (refusal) {
+      tell(/** @type {Error} */ (refusal).message);
+    }
+  }
+
+  function toggle(/** @type {HTMLElement} */ part) {
+    part.setAttribute('aria-pressed', String(part.getAttribute('aria-pressed') !== 'true'));
+    change({ parts: sounding() });
+  }
+
+  function setLoop(/** @type {boolean} */ on) {
+    const stretch = score.sheet().chosen();
+    if (on && !stretch) return tell(say('chooseFirst'));
+    loop.setAttribute('aria-pressed', String(on));
+    return change(on ? { fromMark: stretch[0], toMark: stretch[1] } : { letGo: true });
+  }
+
+  function setStage(/** @type {boolean} */ on) {
+    document.body.classList.toggle('stage', on);
+    hand.element.hidden = !on && !playing;
+    stage.textContent = on ? say('leaveStage') : say('stage');
+    if (on && score.piece()) hand.show(score.piece(), { beat: score.piece().rounds[0].start, counting: false }, score.sheet().marks(), undefined);
+  }
+
+  const faster = (/** @type {number} */ by) => {
+    tempo.value = String(Math.min(600, Math.max(5, Number(tempo.value) + by)));
+    change({ tempo: hundredths() });
+  };
+  const press = (/** @type {number} */ number) => () => toggle(parts[number]);
+  const unkey = onKeys({
+    ' ': () => (playing ? stop() : begin()), PageDown: () => (playing ? stop() : begin()),
+    ArrowUp: () => faster(1), ArrowDown: () => faster(-1), '+': () => faster(5), '-': () => faster(-5),
+    d: () => faster(Number(tempo.value)), h: () => faster(-Number(tempo.value) / 2),
+    l: () => setLoop(loop.getAttribute('aria-pressed') !== 'true'),
+    c: press(0), f: press(1), w: press(2), k: press(3), v: press(4), b: press(5),
+    Escape: () => setStage(false),
+    round: (/** @type {number} */ number) => change({ round: number }),
+  });
+
+  return {
+    element,
+    begin,
+    stop,
+    shown() {
+      if (tempo.value || !score.piece()) return;
+      prepare(score.text()).catch(() => {});
+      tempo.value = String(Math.round(score.piece().tempo * 100) / 100);
+    },
+    playing: () => playing,
+    close() {
+      unkey();
+      stop();
+      setStage(false);
+    },
+  };
+}

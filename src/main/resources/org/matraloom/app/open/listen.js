@@ -1,0 +1,155 @@
+/**
+ * Saying a score into the microphone, and what the take shows.
+ * @module
+ */
+import { post, postBytes, get } from '/page/ask.js';
+import { say } from '/page/words.js';
+import { make, button, tell } from '/page/make.js';
+import { openMicrophone } from '/page/microphone.js';
+
+const SPEEDS = [100, 75, 50, 25];
+
+/**
+ * @param {{ name: string, hear: any, sheet: () => any, saved: () => Promise<void> }} score
+ */
+export function openListen(score) {
+  /** @type {any} */
+  let microphone = null;
+  let recording = false;
+  const level = make('meter', { min: -60, max: 0, low: -30, high: -3, optimum: -12, value: -60, 'aria-label': say('level') });
+  const record = button(say('record'), () => (recording ? stop() : begin()), { id: 'record' });
+  const tryIt = button(say('tryLevel'), () => (microphone ? shut() : hearLevel()), { id: 'try-level' });
+  const guide = make('input', { type: 'checkbox', id: 'with-guide', checked: true });
+  const file = make('input', { type: 'file', id: 'take-file', accept: 'audio/*,.wav,.flac,.mp3,.m4a,.opus,.ogg', onchange: () => file.files[0] && measureFile(file.files[0]) });
+  const result = make('div.result', { id: 'result', 'aria-live': 'polite' });
+  const player = make('audio', { controls: true, hidden: true, id: 'heard' });
+  const speed = make('select', { id: 'speed', onchange: () => { player.playbackRate = Number(speed.value) / 100; } },
+    ...SPEEDS.map((each) => make('option', { value: each }, each + ' %')));
+  const element = make('section.listen', { 'aria-label': say('listen') },
+    make('div.row-of-verbs', {}, record, tryIt, level,
+      make('label', {}, guide, ' ', say('withGuide')),
+      make('label', {}, say('dropTake'), ' ', file)),
+    result);
+  /** @type {any[]} */
+  let said = [];
+
+  async function hearLevel() {
+    try {
+      microphone = await openMicrophone((now) => { level.value = now; });
+      tryIt.textContent = say('shut');
+    } catch (refused) {
+      tell(say('noMicrophone', { why: /** @type {Error} */ (refused).message }));
+    }
+  }
+
+  function shut() {
+    microphone?.close();
+    microphone = null;
+    level.value = -60;
+    tryIt.textContent = say('tryLevel');
+  }
+
+  async function begin() {
+    if (!microphone) await hearLevel();
+    if (!microphone) return;
+    microphone.record();
+    recording = true;
+    record.textContent = say('endTake');
+    element.dataset.recording = 'true';
+    if (guide.checked) await score.hear.begin();
+  }
+
+  async function stop() {
+    recording = false;
+    record.textContent = say('record');
+    element.dataset.recording = 'false';
+    score.hear.stop();
+    const take = microphone.take();
+    shut();
+    await measure(take, 'wav');
+  }
+
+  /** @param {File} dropped */
+  function measureFile(dropped) {
+    return measure(dropped, dropped.name.split('.').pop() ?? 'wav');
+  }
+
+  async function measure(/** @type {Blob} */ take, /** @type {string} */ ending) {
+    result.replaceChildren(make('p', {}, say('measuring')));
+    await score.saved();
+    const begun = performance.now();
+    try {
+      const found = await postBytes('/api/take', { name: score.name, as: ending }, take);
+      element.dataset.measuredMs = String(Math.round(performance.now() - begun));
+      player.src = URL.createObjectURL(take);
+      player.preservesPitch = true;
+      show(found);
+    } catch (refusal) {
+      result.replaceChildren(make('p.wrong', {}, /** @type {Error} */ (refusal).message));
+    }
+  }
+
+  function show(/** @type {any} */ found) {
+    said = found.sollus;
+    score.sheet().showDeviations(said, found.missed, found.slips);
+    player.hidden = false;
+    result.replaceChildren(
+      make('h2', {}, say('heardIt')),
+      ...[found.doubt, found.recorded, found.good, found.wrong, found.practice && say('practise', { what: found.practice })].filter(Boolean)
+        .map((sentence) => make('p.sentence', {}, sentence)),
+      make('div.row-of-verbs', {}, player, make('label', {}, say('speed'), ' ', speed),
+        found.drill ? button(say('drill'), drill, { id: 'drill' }) : '',
+        button(say('hideTake'), hide)),
+      make('p', {}, say('deviationsHow')));
+  }
+
+  async function drill() {
+    tell(say('makingDrill'));
+    const { id } = await post('/api/drill', { name: score.name });
+    const looking = window.setInterval(async () => {
+      const { jobs } = await get('/api/jobs');
+      const job = jobs.find((/** @type {any} */ each) => each.id === id);
+      if (!job || job.state === 'running') return;
+      clearInterval(looking);
+      if (job.state !== 'done') return tell(job.said);
+      const sound = make('audio', { controls: true, autoplay: true, id: 'drill-sound', src: '/api/made?id=' + id });
+      result.append(make('p', {}, say('drillReady')), sound);
+      tell('');
+    }, 400);
+  }
+
+  function hide() {
+    result.replaceChildren();
+    said = [];
+    score.sheet().hideDeviations();
+  }
+
+  const drop = (/** @type {DragEvent} */ event) => {
+    const dropped = event.dataTransfer?.files[0];
+    if (!dropped) return;
+    event.preventDefault();
+    measureFile(dropped);
+  };
+  const over = (/** @type {DragEvent} */ event) => event.preventDefault();
+  document.addEventListener('drop', drop);
+  document.addEventListener('dragover', over);
+
+  return {
+    element,
+    /** Plays the take from a sollu on. @param {number} sollu */
+    playFrom(sollu) {
+      const found = said.find((each) => each.place === sollu);
+      if (!found) return false;
+      player.currentTime = Math.max(0, found.onsetSeconds - 0.1);
+      player.playbackRate = Number(speed.value) / 100;
+      player.play();
+      return true;
+    },
+    close() {
+      document.removeEventListener('drop', drop);
+      document.removeEventListener('dragover', over);
+      if (recording) score.hear.stop();
+      shut();
+    },
+  };
+}

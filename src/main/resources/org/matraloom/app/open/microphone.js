@@ -1,0 +1,72 @@
+/**
+ * The microphone: its level, and a recording as a WAVE file.
+ * @module
+ */
+import { audio } from '/page/sound.js';
+
+/**
+ * Opens the microphone as it is, without what browsers do to speech.
+ * @param {(level: number) => void} heard is told the peak of each tenth of a second, in dB
+ */
+export async function openMicrophone(heard) {
+  const context = await audio();
+  await context.audioWorklet.addModule('/page/recorder.js');
+  const stream = await navigator.mediaDevices.getUserMedia({
+    audio: { echoCancellation: false, noiseSuppression: false, autoGainControl: false, channelCount: 1 },
+  });
+  const source = context.createMediaStreamSource(stream);
+  const node = new AudioWorkletNode(context, 'recorder', { numberOfOutputs: 0, channelCount: 1, channelCountMode: 'explicit' });
+  source.connect(node);
+  /** @type {Float32Array[] | null} */
+  let kept = null;
+  node.port.onmessage = (event) => {
+    let peak = 0;
+    for (const sample of event.data) peak = Math.max(peak, Math.abs(sample));
+    heard(20 * Math.log10(Math.max(peak, 1e-4)));
+    kept?.push(event.data);
+  };
+  return {
+    record() {
+      kept = [];
+    },
+    /** Ends the recording. @returns {Blob} */
+    take() {
+      const wave = waveFile(kept ?? [], context.sampleRate);
+      kept = null;
+      return wave;
+    },
+    close() {
+      node.port.postMessage('end');
+      source.disconnect();
+      stream.getTracks().forEach((track) => track.stop());
+    },
+  };
+}
+
+/** 16 bits, one channel; the layout of the head is that of RIFF WAVE.
+ * @param {Float32Array[]} blocks @param {number} rate */
+function waveFile(blocks, rate) {
+  const frames = blocks.reduce((sum, block) => sum + block.length, 0);
+  const bytes = new DataView(new ArrayBuffer(44 + 2 * frames));
+  const letters = (/** @type {number} */ at, /** @type {string} */ text) => [...text].forEach((letter, i) => bytes.setUint8(at + i, letter.charCodeAt(0)));
+  letters(0, 'RIFF');
+  bytes.setUint32(4, 36 + 2 * frames, true);
+  letters(8, 'WAVEfmt ');
+  bytes.setUint32(16, 16, true);
+  bytes.setUint16(20, 1, true);
+  bytes.setUint16(22, 1, true);
+  bytes.setUint32(24, rate, true);
+  bytes.setUint32(28, 2 * rate, true);
+  bytes.setUint16(32, 2, true);
+  bytes.setUint16(34, 16, true);
+  letters(36, 'data');
+  bytes.setUint32(40, 2 * frames, true);
+  let at = 44;
+  for (const block of blocks) {
+    for (const sample of block) {
+      bytes.setInt16(at, Math.max(-32768, Math.min(32767, Math.round(sample * 32767))), true);
+      at += 2;
+    }
+  }
+  return new Blob([bytes.buffer], { type: 'audio/wav' });
+}

@@ -1,0 +1,27 @@
+/** Hands what the microphone hears to the page, in blocks of about a tenth of a second. */
+class Recorder extends AudioWorkletProcessor {
+  constructor() {
+    super();
+    this.block = new Float32Array(4800);
+    this.filled = 0;
+    this.over = false;
+    this.port.onmessage = () => { this.over = true; };
+  }
+
+  process(inputs) {
+    const [heard] = inputs[0];
+    if (heard) {
+      for (let i = 0; i < heard.length; i++) {
+        this.block[this.filled++] = heard[i];
+        if (this.filled === this.block.length) {
+          this.port.postMessage(this.block);
+          this.filled = 0;
+        }
+      }
+    }
+    if (this.over) this.port.postMessage(this.block.subarray(0, this.filled));
+    return !this.over;
+  }
+}
+
+registerProcessor('recorder', Recorder);

@@ -1,0 +1,116 @@
+/**
+ * One score: its text and its sheet side by side, the landing always in sight.
+ * @module
+ */
+import { get, post } from '/page/ask.js';
+import { say } from '/page/words.js';
+import { make, button, tell } from '/page/make.js';
+import { openEditor } from '/page/editor.js';
+import { openSheet } from '/page/sheet.js';
+import { keeper, draftOf } from '/page/keep.js';
+import { openHear } from '/page/hear.js';
+import { openListen } from '/page/listen.js';
+import { showPast } from '/page/past.js';
+import { showHandOn } from '/page/handon.js';
+import { landingLine } from '/page/landing.js';
+import { showVersions, showClash } from '/page/versions.js';
+
+/** @type {any} */
+let vocabulary;
+
+/** @param {HTMLElement} main @param {string} name @returns {Promise<() => Promise<void>>} */
+export async function showScore(main, name) {
+  vocabulary ??= await get('/api/vocabulary');
+  if (!document.querySelector('.figures')) document.body.insertAdjacentHTML('beforeend', vocabulary.figures);
+  const first = await get('/api/score', { name });
+  document.title = name.replace('.loom', '') + ' – Matraloom';
+  const state = make('span.state', { id: 'state', role: 'status' });
+  const script = make('select', { id: 'script', onchange: () => read(editor.text()) },
+    ...vocabulary.scripts.map((/** @type {string} */ each) => make('option', { value: each }, each)));
+  const paper = make('section.paper', { 'aria-label': say('sheet'), id: 'sheet' });
+  const desk = make('section.desk', { 'aria-label': say('text') });
+  const margin = make('section.margin', { id: 'margin' });
+  const hear = openHear({ text: () => editor.text(), piece: () => piece, sheet: () => sheet, light: (range) => editor.light(range) });
+  const listen = openListen({ name, hear, sheet: () => sheet, saved: () => kept.save() });
+  const line = landingLine((text) => editor.replace(text), () => editor.text());
+  main.append(
+    make('div.heading', {},
+      make('h1', { id: 'title' }, name.replace('.loom', '')),
+      make('nav.verbs', { 'aria-label': say('verbs') },
+        button(say('versions'), () => showVersions(margin, name, (text) => editor.replace(text)), { id: 'versions' }),
+        button(say('past'), () => showPast(margin, name, piece?.title ?? name), { id: 'past' }),
+        button(say('handOn'), () => showHandOn(margin, name, { saved: () => kept.save(), script: () => script.value }), { id: 'hand-on' }),
+        make('label', {}, say('script'), ' ', script)),
+      state),
+    hear.element,
+    listen.element,
+    margin,
+    make('div.spread', {}, desk, paper),
+    make('p.care', {}, say('care')),
+    line.element);
+  const sheet = openSheet(paper, (sollu) => {
+    listen.playFrom(sollu);
+    const place = sheet.place(sollu);
+    if (place) editor.goTo(place[0], place[1]);
+  });
+  const kept = keeper(name, first, {
+    state: (key) => { state.textContent = say(key); state.dataset.state = key; },
+    clash: (theirs) => showClash(margin, editor.text(), theirs, async (mine) => {
+      if (!mine) editor.replace(theirs.text);
+      await kept.settled(theirs.stamp, theirs.text);
+    }),
+  });
+  /** @type {any} */
+  let piece = null;
+  let asked = 0;
+
+  async function read(/** @type {string} */ text) {
+    const turn = ++asked;
+    let told;
+    try {
+      told = await post('/api/read', { name, text, script: script.value });
+    } catch (refusal) {
+      return;
+    }
+    if (turn !== asked) return;
+    editor.showProblems(told.problems);
+    if (told.rows) {
+      piece = told;
+      sheet.draw(told);
+      hear.shown();
+      const title = document.getElementById('title');
+      if (title) title.textContent = told.title || name.replace('.loom', '');
+    } else {
+      sheet.stale();
+    }
+    line.show(told);
+    paper.dataset.drawn = String(turn);
+    paper.dispatchEvent(new CustomEvent('drawn', { detail: told }));
+  }
+
+  const editor = openEditor(desk, {
+    text: first.text,
+    vocabulary,
+    typed: (text) => {
+      kept.typed(text);
+      read(text);
+    },
+    moved: (at) => sheet.lightPlace(at),
+  });
+  state.textContent = say('saved');
+  state.dataset.state = 'saved';
+  const draft = draftOf(name);
+  if (draft && draft.text !== first.text) {
+    tell(say('draftFound'));
+    if (draft.stamp === first.stamp) editor.replace(draft.text);
+    else showClash(margin, draft.text, first, async (mine) => { if (mine) editor.replace(draft.text); else await kept.save(); });
+  }
+  await read(editor.text());
+  Object.assign(window, { matraloom: { hear, sheet, piece: () => piece } });
+  return async () => {
+    listen.close();
+    hear.close();
+    await kept.close();
+    editor.close();
+  };
+}

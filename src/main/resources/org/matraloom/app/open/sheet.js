@@ -1,0 +1,206 @@
+/**
+ * The sheet: rows as the server draws them, of which only the changed ones are drawn again.
+ * @module
+ */
+import { say } from '/page/words.js';
+import { make, tell } from '/page/make.js';
+
+const FREE_MS = 4000;
+
+/** @param {HTMLElement} parent @param {(sollu: number) => void} chosen called with the number of a sollu that was clicked */
+export function openSheet(parent, chosen) {
+  const head = make('div.head');
+  const rows = make('div.rows', { id: 'rows', tabIndex: 0, role: 'group', 'aria-label': say('cells'), 'aria-describedby': 'cells-how' });
+  const how = make('p.vh', { id: 'cells-how' }, say('cellsHow'));
+  const close = make('div.close');
+  parent.append(head, how, rows, close);
+  /** @type {string[]} */
+  let drawn = [];
+  /** @type {{ element: HTMLElement, beat: number, sollu: number, sign: string }[]} */
+  let marks = [];
+  /** @type {HTMLElement[]} */
+  let lit = [];
+  let placesNow = /** @type {number[]} */ ([]);
+
+  // Whoever moves the page wants to look elsewhere for a while.
+  let freeUntil = 0;
+  const moved = () => { freeUntil = performance.now() + FREE_MS; };
+  for (const kind of ['wheel', 'touchmove']) window.addEventListener(kind, moved, { passive: true });
+
+  let stretch = /** @type {number[]} */ ([]);
+  let inStretch = /** @type {HTMLElement[]} */ ([]);
+
+  rows.addEventListener('click', (event) => {
+    const mark = /** @type {HTMLElement} */ (event.target).closest('.marks > span');
+    const at = marks.findIndex((each) => each.element === mark);
+    if (at < 0) return;
+    choose(at, event.shiftKey);
+    if (!event.shiftKey) chosen(marks[at].sollu);
+  });
+
+  // The last cell that was chosen, and the one at which the stretch began.
+  let last = -1;
+  let first = -1;
+
+  /** @param {number} at @param {boolean} longer */
+  function choose(at, longer) {
+    if (!longer || first < 0) first = at;
+    last = at;
+    stretch = [Math.min(first, at), Math.max(first, at)];
+    inStretch = classify('stretch', marks.slice(stretch[0], stretch[1] + 1).map((each) => each.element), inStretch);
+  }
+
+  rows.addEventListener('keydown', (event) => {
+    const steps = { ArrowRight: 1, ArrowLeft: -1, ArrowDown: 8, ArrowUp: -8 }[event.key];
+    if (event.key === 'Enter' && last >= 0) chosen(marks[last].sollu);
+    if (!steps || !marks.length) return;
+    event.preventDefault();
+    event.stopPropagation();
+    const at = last < 0 ? 0 : Math.min(marks.length - 1, Math.max(0, last + steps));
+    choose(at, event.shiftKey);
+    const row = marks[at].element.closest('.row');
+    row?.scrollIntoView({ block: 'nearest' });
+    tell(say('cell', { sign: spoken(marks[at]), place: row?.getAttribute('aria-label') ?? '' }));
+  });
+
+  /** @param {any} piece */
+  function draw(piece) {
+    parent.classList.remove('stale');
+    if (head.dataset.html !== piece.head) {
+      head.innerHTML = piece.head;
+      head.dataset.html = piece.head;
+    }
+    close.innerHTML = piece.closing;
+    rows.lang = piece.language;
+    const old = [...rows.children];
+    piece.rows.forEach((/** @type {any} */ row, /** @type {number} */ index) => {
+      if (drawn[index] === row.html) return;
+      const element = wrap(row.html);
+      if (old[index]) old[index].replaceWith(element);
+      else rows.append(element);
+    });
+    old.slice(piece.rows.length).forEach((each) => each.remove());
+    drawn = piece.rows.map((/** @type {any} */ row) => row.html);
+    placesNow = piece.places;
+    number(piece);
+  }
+
+  /** Finds the marks of the rows, in the order in which they are said. @param {any} piece */
+  function number(piece) {
+    marks = [];
+    let sollu = -1;
+    [...rows.children].forEach((row, index) => {
+      marksOf(row).forEach((mark, place) => {
+        if (mark.said) sollu++;
+        marks.push({ element: mark.element, beat: piece.rows[index].at[place], sollu, sign: mark.sign });
+      });
+    });
+  }
+
+  /** @param {string} name @param {HTMLElement[]} elements @param {HTMLElement[]} before */
+  function classify(name, elements, before) {
+    before.forEach((each) => each.classList.remove(name));
+    elements.forEach((each) => each.classList.add(name));
+    return elements;
+  }
+
+  let current = /** @type {HTMLElement[]} */ ([]);
+  return {
+    draw,
+    /** The text is wrong; the last good sheet stays, greyed. */
+    stale: () => parent.classList.add('stale'),
+    marks: () => marks,
+    /** The numbers of the first and the last mark that are chosen. */
+    chosen: () => (stretch.length ? stretch : null),
+    /** Where in the text a sollu is written. @param {number} sollu @returns {[number, number] | null} */
+    place(sollu) {
+      return placesNow.length > 2 * sollu + 1 && sollu >= 0 ? [placesNow[2 * sollu], placesNow[2 * sollu + 1]] : null;
+    },
+    /** Lights the cells of what is written at a place. @param {number} at */
+    lightPlace(at) {
+      const sollus = new Set();
+      for (let i = 0; i < placesNow.length; i += 2) {
+        if (at >= placesNow[i] && at < placesNow[i + 1]) sollus.add(i / 2);
+      }
+      lit = classify('here', marks.filter((each) => sollus.has(each.sollu)).map((each) => each.element), lit);
+    },
+    /** Lights what is heard at a beat; gives its mark. @param {number} beat */
+    lightBeat(beat) {
+      let from = 0;
+      let to = marks.length - 1;
+      while (from < to) {
+        const middle = (from + to + 1) >> 1;
+        if (marks[middle].beat <= beat + 1e-6) from = middle;
+        else to = middle - 1;
+      }
+      const found = marks[from] && marks[from].beat <= beat + 1e-6 ? marks[from] : undefined;
+      const next = found ? [found.element] : [];
+      if (next[0] !== current[0]) {
+        current = classify('now', next, current);
+        if (found && performance.now() > freeUntil) found.element.closest('.row')?.scrollIntoView({ block: 'nearest' });
+      }
+      return found;
+    },
+    /** Writes under each sollu how late it was, in ms. @param {any[]} said @param {number[]} missed @param {any[]} slips places from which on all is later */
+    showDeviations(said, missed, slips) {
+      this.hideDeviations();
+      const first = new Map(marks.filter((each) => each.element.classList.contains('s')).map((each) => [each.sollu, each.element]));
+      parent.classList.add('measured');
+      for (const each of said) {
+        const ms = Math.round(each.deviationSeconds * 1000);
+        const written = (ms > 0 ? '+' : ms < 0 ? '−' : '') + Math.abs(ms);
+        first.get(each.place)?.append(make('span.off' + (Math.abs(ms) >= 30 ? '.far' : ''), {}, written));
+      }
+      for (const slip of slips) {
+        const ms = Math.round(slip.seconds * 1000);
+        const mark = first.get(slip.place);
+        mark?.querySelector('.off')?.remove();
+        mark?.append(make('span.off.far', {}, (ms > 0 ? '+' : '−') + Math.abs(ms)));
+      }
+      for (const place of missed) first.get(place)?.append(make('span.off.far', {}, '?'));
+    },
+    hideDeviations() {
+      parent.classList.remove('measured');
+      rows.querySelectorAll('.off').forEach((/** @type {Element} */ each) => each.remove());
+    },
+    dark() {
+      current = classify('now', [], current);
+    },
+  };
+}
+
+/** @type {WeakMap<Element, { element: HTMLElement, said: boolean, sign: string }[]>} */
+const known = new WeakMap();
+
+/** The marks of a row; a row that is drawn does not change. @param {Element} row */
+function marksOf(row) {
+  let marks = known.get(row);
+  if (!marks) {
+    marks = [...row.querySelectorAll('.marks > span')].map((each) => ({
+      element: /** @type {HTMLElement} */ (each), said: each.classList.contains('s'), sign: sign(each),
+    }));
+    known.set(row, marks);
+  }
+  return marks;
+}
+
+/** A mark in a word: a sollu, or the sign of what rings or is silent. @param {Element} mark */
+function sign(mark) {
+  if (!mark.classList.contains('s')) return mark.classList.contains('v') ? ',' : '.';
+  return [...mark.childNodes].filter((each) => each.nodeType === Node.TEXT_NODE).map((each) => each.textContent).join('').trim();
+}
+
+/** A mark as it is told to a screen reader. @param {any} mark */
+function spoken(mark) {
+  return mark.sign === ',' ? say('ringsOn') : mark.sign === '.' ? say('silent') : mark.sign;
+}
+
+/** A row with its heading. @param {string} html */
+function wrap(html) {
+  const element = make('div.line');
+  element.innerHTML = html;
+  element.querySelectorAll('[data-grow]').forEach((/** @type {HTMLElement} */ each) => {
+    each.style.flexGrow = each.dataset.grow ?? '1';
+  });
+  return element;
+}

@@ -1,0 +1,125 @@
+/**
+ * Fetches blocks of a play and hands them to the audio thread; knows what is heard now.
+ * @module
+ */
+import { post, fetchBytes } from '/page/ask.js';
+
+const FIRST = 4800;
+const BLOCK = 9600;
+const AHEAD = 19200;
+
+/** @type {AudioContext | undefined} */
+let context;
+/** @type {Promise<void> | undefined} */
+let loaded;
+
+/** Makes ready what takes time, so that the first sound comes at once. @param {string} text */
+export async function prepare(text) {
+  context ??= new AudioContext({ sampleRate: 48000, latencyHint: 'interactive' });
+  loaded ??= context.audioWorklet.addModule('/page/player.js');
+  const begun = await post('/api/play', { text, countIn: 0 });
+  await fetchBytes('/api/play/next', { id: begun.id, frames: 48000 });
+}
+
+/** The one audio context of the page. */
+export async function audio() {
+  context ??= new AudioContext({ sampleRate: 48000, latencyHint: 'interactive' });
+  loaded ??= context.audioWorklet.addModule('/page/player.js');
+  await Promise.all([loaded, context.resume()]);
+  return context;
+}
+
+/**
+ * Begins to play.
+ * @param {object} wish what is played and how
+ * @param {() => void} over is called after the last sound
+ */
+export async function play(wish, over) {
+  const asked = performance.now();
+  const [ctx, begun] = await Promise.all([audio(), post('/api/play', wish)]);
+  const node = new AudioWorkletNode(ctx, 'player', { numberOfInputs: 0, outputChannelCount: [2] });
+  node.connect(ctx.destination);
+  let segments = begun.segments;
+  let at = { frame: 0, time: 0 };
+  let sent = 0;
+  let fetching = false;
+  let ended = false;
+  let dry = 0;
+  let started = 0;
+
+  async function more(/** @type {number} */ frames) {
+    if (fetching || ended) return;
+    fetching = true;
+    try {
+      const { bytes } = await fetchBytes('/api/play/next', { id: begun.id, frames });
+      const got = bytes.byteLength / 4;
+      if (got) node.port.postMessage({ samples: bytes }, [bytes]);
+      sent += got;
+      if (got < frames) {
+        ended = true;
+        node.port.postMessage({ end: true });
+      }
+    } catch (refusal) {
+      // a gap is heard; the next message asks again
+    }
+    fetching = false;
+  }
+
+  node.port.onmessage = (event) => {
+    const told = event.data;
+    if (told.frame > 0 && !started) started = performance.now() - asked;
+    at = told;
+    dry = told.dry;
+    if (told.over) {
+      node.disconnect();
+      over();
+    } else if (told.left < AHEAD) {
+      more(BLOCK);
+    }
+  };
+  await more(FIRST);
+  const looking = window.setInterval(async () => {
+    if (ended) return clearInterval(looking);
+    try {
+      segments = (await post('/api/play/clock', { id: begun.id })).segments;
+    } catch (refusal) {
+      // the last ones hold
+    }
+  }, 400);
+
+  /** The frame that leaves the loudspeaker now. */
+  function heardFrame() {
+    const stamp = ctx.getOutputTimestamp();
+    const now = stamp.contextTime ? stamp.contextTime + (performance.now() - (stamp.performanceTime ?? 0)) / 1000
+      : ctx.currentTime - (ctx.outputLatency || ctx.baseLatency || 0);
+    return at.frame + (now - at.time) * begun.rate;
+  }
+
+  return {
+    /** What is heard: a beat of the piece, and whether the mouth has not begun. */
+    place() {
+      const frame = heardFrame();
+      let found = segments[0];
+      for (const each of segments) {
+        if (startOf(each, begun.rate) <= frame) found = each;
+      }
+      const live = found.clockBeat + (frame - found.clockFrame) * found.tempo / 60 / begun.rate;
+      return { frame, beat: live - found.shift, counting: live - found.shift < found.start - 1e-6, tempo: found.tempo };
+    },
+    /** @param {object} wish */
+    async change(wish) {
+      segments = (await post('/api/play/change', { id: begun.id, ...wish })).segments;
+    },
+    stop() {
+      clearInterval(looking);
+      ended = true;
+      node.port.postMessage({ stop: true });
+    },
+    measured: () => ({ dry, sent, startedMs: started, latency: ctx.outputLatency }),
+  };
+}
+
+/** @param {any} segment @param {number} rate */
+function startOf(segment, rate) {
+  return segment.clockFrame + (segment.fromBeat - segment.clockBeat) * 60 / segment.tempo * rate;
+}
