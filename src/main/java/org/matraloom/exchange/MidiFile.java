@@ -147,6 +147,11 @@ public final class MidiFile {
     }
 
     @Override
+    public Boolean noticePut(Event.NoticePut put) {
+      return put.notice().words().map(w -> text(signs, TEXT_MARKER, put.beat(), w)).orElse(false);
+    }
+
+    @Override
     public Boolean roundStart(Event.RoundStart round) {
       String words = "Round " + round.number() + ", " + Nadai.inWords(round.nadai());
       return text(signs, TEXT_MARKER, round.beat(), words);

@@ -57,7 +57,7 @@ public final class ScorePrinter {
     composition.phrases().forEach((name, sequence) -> phrase(name, sequence, text));
     text.append("\nperform\n");
     for (Step step : composition.plan()) {
-      text.append(INDENT).append(step(step)).append('\n');
+      text.append(INDENT).append(print(step)).append('\n');
     }
     return text.toString();
   }
@@ -150,7 +150,13 @@ public final class ScorePrinter {
     text.append(line).append('\n');
   }
 
-  static String step(Step step) {
+  /**
+   * Writes a line of a plan.
+   *
+   * @param step the line
+   * @return one line without a line end
+   */
+  public static String print(Step step) {
     return step.told(new PlanLine());
   }
 }

@@ -12,6 +12,8 @@ import org.matraloom.schedule.Event;
 import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Kriya;
+import org.matraloom.score.Notice;
+import org.matraloom.score.Step;
 import org.matraloom.sheet.Figure;
 import org.matraloom.sheet.HtmlRows;
 import org.matraloom.sheet.Mark;
@@ -93,6 +95,11 @@ final class PageScore {
       row.parts().stream()
           .filter(RoundPart::opensHere)
           .forEach(part -> turns.put(part.from(), words.roundHeading(part)));
+    }
+    for (Notice notice : sheet.performance().notices()) {
+      if (notice.step() instanceof Step.Part part) {
+        turns.merge(notice.beat(), part.name(), (words, name) -> name + ": " + words);
+      }
     }
     json.writeArrayFieldStart("turns");
     for (Ratio beat : turns.keySet()) {

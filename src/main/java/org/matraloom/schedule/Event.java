@@ -2,6 +2,7 @@ package org.matraloom.schedule;
 
 import org.matraloom.score.Kriya;
 import org.matraloom.score.Matras;
+import org.matraloom.score.Notice;
 import org.matraloom.score.Sollu;
 import org.matraloom.score.Spoken;
 import org.matraloom.time.Ratio;
@@ -84,11 +85,7 @@ public sealed interface Event {
 
   /** What the hand does, the ticks under it included. */
   sealed interface OfTheHand extends Event {
-    /**
-     * Whether it is the clap on samam.
-     *
-     * @return true for the kriya on the first beat of an avartana
-     */
+    /** {@return whether it is the kriya on the first beat of an avartana} */
     boolean samam();
 
     /**
@@ -163,29 +160,17 @@ public sealed interface Event {
       return spoken.beat();
     }
 
-    /**
-     * How long it lasts.
-     *
-     * @return beats, karvai included
-     */
+    /** {@return how long it lasts, in beats, karvai included} */
     public Ratio beats() {
       return spoken.beats();
     }
 
-    /**
-     * What is said.
-     *
-     * @return the sollu
-     */
+    /** {@return the sollu that is said} */
     public Sollu sollu() {
       return spoken.sollu();
     }
 
-    /**
-     * The round it belongs to.
-     *
-     * @return from 1; 0 for words before the first
-     */
+    /** {@return the round it belongs to, from 1; 0 for words before the first} */
     public int round() {
       return spoken.round();
     }
@@ -246,5 +231,18 @@ public sealed interface Event {
     PHRASE,
     /** Anywhere else. */
     NONE
+  }
+
+  /**
+   * A line of the plan that takes no time is passed: a part begins, students are told something.
+   *
+   * @param beat where
+   * @param notice the line
+   */
+  record NoticePut(Ratio beat, Notice notice) implements Event {
+    @Override
+    public <R> R told(EventVisitor<R> visitor) {
+      return visitor.noticePut(this);
+    }
   }
 }

@@ -75,6 +75,9 @@ public final class ScoreTimeline implements Timeline {
     return new MergedEvents(
         List.of(
             countIn().iterator(),
+            performance.notices().stream()
+                .<Event>map(notice -> new Event.NoticePut(notice.beat(), notice))
+                .iterator(),
             new VoiceEvents(performance),
             new HandEvents(performance, originBeat, endBeat()),
             new TickEvents(performance, originBeat),

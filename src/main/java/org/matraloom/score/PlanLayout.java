@@ -14,6 +14,7 @@ final class PlanLayout implements StepVisitor<Ratio> {
 
   private final Composition composition;
   private final List<Span> spans = new ArrayList<>();
+  private final List<Notice> notices = new ArrayList<>();
   private final Map<String, Length> lengths = new HashMap<>();
   private Ratio now;
   private int rounds;
@@ -24,10 +25,10 @@ final class PlanLayout implements StepVisitor<Ratio> {
     this.now = composition.startBeat();
   }
 
-  static List<Span> spans(Composition composition) {
+  static Performance of(Composition composition) {
     PlanLayout layout = new PlanLayout(composition);
     composition.plan().forEach(step -> step.told(layout));
-    return layout.spans;
+    return new Performance(composition, layout.spans, composition.closing(), layout.notices);
   }
 
   @Override
@@ -61,6 +62,26 @@ final class PlanLayout implements StepVisitor<Ratio> {
   @Override
   public Ratio until(Step.Until until) {
     return pause(until.place().minus(now).modulo(Ratio.of(composition.avartana().beats())));
+  }
+
+  @Override
+  public Ratio part(Step.Part part) {
+    return notice(part);
+  }
+
+  @Override
+  public Ratio tell(Step.Tell tell) {
+    return notice(tell);
+  }
+
+  @Override
+  public Ratio stands(Step.Stands stands) {
+    return notice(stands);
+  }
+
+  private Ratio notice(Step.Timeless step) {
+    notices.add(new Notice(step, now, spans.size()));
+    return Ratio.ZERO;
   }
 
   private Ratio pause(Ratio beats) {

@@ -102,8 +102,11 @@ final class PageSetter {
   private void row(Row row, LineBreaks breaks, double cellWidth, boolean withSums) {
     List<List<Cell>> lines = lines(row, breaks);
     String heading = words.heading(row);
-    List<String> headingLines =
-        heading.isEmpty() ? List.of() : flow.wrap(heading, style.label(), true);
+    List<String> headingLines = new ArrayList<>();
+    for (String told : withSums ? words.above(row) : List.<String>of()) {
+      headingLines.addAll(flow.wrap(told, style.label(), true));
+    }
+    headingLines.addAll(heading.isEmpty() ? List.of() : flow.wrap(heading, style.label(), true));
     double step = style.lineHeight() + style.lineGap();
     double headingHeight =
         headingLines.isEmpty() ? 0 : (headingLines.size() * LEADING + 0.5) * style.label();

@@ -12,6 +12,7 @@ import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Kriya;
 import org.matraloom.score.Nadai;
+import org.matraloom.score.Notice;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
 import org.matraloom.script.Script;
@@ -85,6 +86,20 @@ public final class SheetWords {
         + avartana.say(composition.startBeat())
         + "; eduppu "
         + avartana.say(composition.eduppuBeat());
+  }
+
+  /**
+   * The lines of the plan that take no time.
+   *
+   * @return in order
+   */
+  public List<Notice> notices() {
+    return performance.notices();
+  }
+
+  /** What stands above a row, before its heading: parts that begin, words to students. */
+  List<String> above(Row row) {
+    return SheetNotices.above(row, performance);
   }
 
   /** The heading of a row: the rounds that begin in it and the changes of nadai. */

@@ -10,6 +10,7 @@ import org.matraloom.notation.ScorePrinter;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
+import org.matraloom.score.Notice;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Span;
@@ -84,9 +85,11 @@ public final class TextSheet {
       writeRound(round.getKey(), round.getValue(), out);
     }
     out.append("\nperform\n");
-    for (Span span : performance.spans()) {
-      perform(span, out);
+    for (int index = 0; index < performance.spans().size(); index++) {
+      notices(index, out);
+      perform(performance.spans().get(index), out);
     }
+    notices(performance.spans().size(), out);
     out.append('\n');
     for (String sentence : sheet.closing()) {
       note(sentence, out);
@@ -115,6 +118,9 @@ public final class TextSheet {
   private void write(Row row, LineBreaks breaks, int cellWidth, Appendable out) throws IOException {
     rowNumber++;
     out.append('\n');
+    for (String told : words.above(row)) {
+      note(told, out);
+    }
     String heading = words.heading(row);
     if (!heading.isEmpty()) {
       note(heading, out);
@@ -173,6 +179,15 @@ public final class TextSheet {
       out.append(line.toString().replaceFirst("^Round\\d+", partName)).append('\n');
       parts.add(partName);
       out.append("Round" + round + " = " + String.join(" ", parts)).append('\n');
+    }
+  }
+
+  /** The lines of the plan without time that stand before a span. */
+  private void notices(int span, Appendable out) throws IOException {
+    for (Notice notice : performance.notices()) {
+      if (notice.span() == span) {
+        out.append(ScorePrinter.print(notice.step()) + "\n");
+      }
     }
   }
 

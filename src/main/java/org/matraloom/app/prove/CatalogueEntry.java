@@ -82,6 +82,7 @@ record CatalogueEntry(Path file, Optional<ScoreFindings> findings, String proble
     List<Span.Round> rounds = findings.get().landing().performance().rounds();
     return MissWords.of(
             findings.get().landing().missBeats(), rounds.get(rounds.size() - 1).matrasPerBeat())
-        + (findings.get().barsHold() ? "" : "; a bar stands wrong");
+        + (findings.get().barsHold() ? "" : "; a bar stands wrong")
+        + (findings.get().placesHold() ? "" : "; a piece enters or lands wrong");
   }
 }

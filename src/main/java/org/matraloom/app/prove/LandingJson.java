@@ -6,11 +6,14 @@ import java.io.PrintWriter;
 import java.util.Optional;
 import org.matraloom.app.cli.Json;
 import org.matraloom.kanakku.Landing;
+import org.matraloom.kanakku.PlaceClaim;
 import org.matraloom.kanakku.Remarks;
 import org.matraloom.score.Closing;
 import org.matraloom.score.Composition;
+import org.matraloom.score.Notice;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
+import org.matraloom.score.Step;
 
 /** The landing of a score as JSON; exact numbers are strings such as "56" or "224/5". */
 public final class LandingJson {
@@ -57,6 +60,7 @@ public final class LandingJson {
         write(round, composition, generator);
       }
       generator.writeEndArray();
+      writeParts(performance, generator);
       generator.writeArrayFieldStart("warnings");
       for (String remark : Remarks.on(performance)) {
         generator.writeString(remark);
@@ -79,5 +83,33 @@ public final class LandingJson {
     generator.writeStringField("matras", round.matras().toString());
     generator.writeNumberField("sollus", round.sollus());
     generator.writeEndObject();
+  }
+
+  /** The parts and the places that are claimed; nothing for a score that has neither. */
+  private static void writeParts(Performance performance, JsonGenerator generator)
+      throws IOException {
+    if (performance.notices().isEmpty()) {
+      return;
+    }
+    generator.writeArrayFieldStart("parts");
+    for (Notice notice : performance.notices()) {
+      if (notice.step() instanceof Step.Part part) {
+        generator.writeStartObject();
+        generator.writeStringField("part", part.name());
+        generator.writeStringField("startBeat", notice.beat().toString());
+        generator.writeEndObject();
+      }
+    }
+    generator.writeEndArray();
+    generator.writeArrayFieldStart("places");
+    for (PlaceClaim claim : PlaceClaim.in(performance)) {
+      generator.writeStartObject();
+      generator.writeStringField("words", claim.words(performance.composition().avartana()));
+      generator.writeStringField("beat", claim.atBeat().toString());
+      generator.writeStringField("missBeats", claim.missBeats().toString());
+      generator.writeBooleanField("holds", claim.holds());
+      generator.writeEndObject();
+    }
+    generator.writeEndArray();
   }
 }

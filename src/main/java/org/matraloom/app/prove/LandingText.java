@@ -58,6 +58,9 @@ public final class LandingText {
     printRounds(out);
     out.println();
     out.println(Paragraph.hanging(2, sum()));
+    PartLines.of(performance).places().stream()
+        .map(line -> Paragraph.hanging(2, line))
+        .forEach(out::println);
     verdict().lines().forEach(line -> out.println(Paragraph.hanging(2, line)));
     out.println(Paragraph.hanging(2, rates()));
     Remarks.on(performance)
@@ -92,7 +95,9 @@ public final class LandingText {
             + widest(shown, round -> avartana.say(round.startBeat()), LEAST_PLACE)
             + "s %8s %8s%n";
     out.printf(row, "round", "phrase", "nadai", "begins on", "matras", "beats");
+    PartLines parts = PartLines.of(performance);
     for (Span.Round round : shown) {
+      parts.before(round).forEach(out::println);
       out.printf(
           row,
           round.number(),
