@@ -72,10 +72,11 @@ class ArchitectureTest {
 
   /**
    * Rooms that may hold more: the language of scores has grown by words of one's own, last strokes
-   * and breath marks, and what reads it uses one set of tokens and problems that nobody else sees.
+   * and breath marks, by parts, endings, fill-ins and scores of several pieces, and what reads it
+   * uses one set of tokens and problems that nobody else sees.
    */
   private static final Map<String, Integer> MOST_FILES_BY_ROOM =
-      Map.of("notation", 43, "score", 43);
+      Map.of("notation", 52, "score", 46);
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter()

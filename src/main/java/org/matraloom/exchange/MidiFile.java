@@ -13,6 +13,7 @@ import javax.sound.midi.ShortMessage;
 import javax.sound.midi.Track;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.EventVisitor;
+import org.matraloom.schedule.Stress;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Finger;
@@ -208,7 +209,7 @@ public final class MidiFile {
     }
   }
 
-  private static int velocity(Event.Stress stress) {
+  private static int velocity(Stress stress) {
     return switch (stress) {
       case ROUND -> 110;
       case SAMAM -> 104;

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.matraloom.score.Composition;
-import org.matraloom.score.Lexicon;
 
 /**
  * The scores that a score may be put together from: those beside it and in folders below it. None
@@ -29,34 +28,41 @@ final class PieceShelf {
    */
   record Piece(Composition composition, boolean namesTempo) {}
 
+  /** How a score on the shelf is read. */
+  interface PieceReading {
+
+    /** Reads a file that may use others; what is wrong with it is told. */
+    Optional<Piece> of(Path file, PieceShelf shelf, Problems problems);
+  }
+
   private final Path root;
-  private final Lexicon lexicon;
+  private final PieceReading reading;
   private final Map<Path, Optional<Piece>> read;
   private final Map<Path, String> faults;
   private final List<Path> open;
 
   private PieceShelf(
       Path root,
-      Lexicon lexicon,
+      PieceReading reading,
       Map<Path, Optional<Piece>> read,
       Map<Path, String> faults,
       List<Path> open) {
     this.root = root;
-    this.lexicon = lexicon;
+    this.reading = reading;
     this.read = read;
     this.faults = faults;
     this.open = open;
   }
 
   /** The shelf of a score; empty if its folder cannot be told. */
-  static Optional<PieceShelf> of(Path score, Lexicon lexicon) {
+  static Optional<PieceShelf> of(Path score, PieceReading reading) {
     try {
       Path real = score.toRealPath();
       Path folder = real.getParent();
       return folder == null
           ? Optional.empty()
           : Optional.of(
-              new PieceShelf(folder, lexicon, new HashMap<>(), new HashMap<>(), List.of(real)));
+              new PieceShelf(folder, reading, new HashMap<>(), new HashMap<>(), List.of(real)));
     } catch (IOException e) {
       return Optional.empty();
     }
@@ -108,19 +114,10 @@ final class PieceShelf {
 
   private Optional<Piece> read(Path file) {
     Problems own = new Problems(file.toString());
-    Optional<String> text = ScoreReader.text(file, own);
     List<Path> inside = new ArrayList<>(open);
     inside.add(file);
-    PieceShelf shelf = new PieceShelf(root, lexicon, read, faults, inside);
-    Optional<Piece> piece =
-        text.flatMap(
-            score -> {
-              ScoreParser parser = new ScoreParser(lexicon, own, Optional.of(shelf));
-              ScoreReader.takeLines(score, parser);
-              return parser
-                  .finish()
-                  .map(composition -> new Piece(composition, parser.namesTempo()));
-            });
+    PieceShelf shelf = new PieceShelf(root, reading, read, faults, inside);
+    Optional<Piece> piece = reading.of(file, shelf, own);
     if (piece.isEmpty()) {
       own.inOrder().stream()
           .filter(problem -> problem.severity() == Problem.Severity.ERROR)

@@ -47,7 +47,10 @@ final class PlanParser {
 
   /** Whether a line begins with one of the words that stand under perform only. */
   static boolean isWord(Token first) {
-    return isOneOf(first, Set.of(PlanWords.PART, PlanWords.TELL, FillIn.FILL, UsedPiece.USE));
+    return first.is(PlanWords.PART)
+        || first.is(PlanWords.TELL)
+        || first.is(FillIn.FILL)
+        || first.is(UsedPiece.USE);
   }
 
   /** Whether a nadai comes next. */

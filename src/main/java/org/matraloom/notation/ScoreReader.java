@@ -34,14 +34,28 @@ public final class ScoreReader {
    */
   public static Reading read(Path file, Lexicon lexicon) {
     Problems problems = new Problems(file.toString());
-    Optional<PieceShelf> shelf = PieceShelf.of(file, lexicon);
+    Optional<PieceShelf> shelf = shelf(file, lexicon);
     return text(file, problems)
         .map(text -> parsed(text, problems, lexicon, shelf))
         .orElseGet(() -> new Reading(Optional.empty(), problems.inOrder()));
   }
 
+  private static Optional<PieceShelf> shelf(Path file, Lexicon lexicon) {
+    return PieceShelf.of(
+        file,
+        (other, shelf, problems) ->
+            text(other, problems).flatMap(text -> piece(text, shelf, problems, lexicon)));
+  }
+
+  private static Optional<PieceShelf.Piece> piece(
+      String text, PieceShelf shelf, Problems problems, Lexicon lexicon) {
+    ScoreParser parser = new ScoreParser(lexicon, problems, Optional.of(shelf));
+    takeLines(text, parser);
+    return parser.finish().map(piece -> new PieceShelf.Piece(piece, parser.namesTempo()));
+  }
+
   /** The text of a file; why there is none is told. */
-  static Optional<String> text(Path file, Problems problems) {
+  private static Optional<String> text(Path file, Problems problems) {
     byte[] bytes;
     try (InputStream in = Files.newInputStream(file)) {
       bytes = in.readNBytes(MOST_BYTES + 1);
@@ -91,7 +105,7 @@ public final class ScoreReader {
    * @return a score that says the same; the text itself if it leaves nothing out
    */
   static String inFull(String text, Optional<Path> file, Lexicon lexicon) {
-    Optional<PieceShelf> shelf = file.flatMap(path -> PieceShelf.of(path, lexicon));
+    Optional<PieceShelf> shelf = file.flatMap(path -> shelf(path, lexicon));
     ScoreParser parser = new ScoreParser(lexicon, new Problems(""), shelf);
     takeLines(text, parser);
     return parser.inFull(text);
@@ -130,7 +144,7 @@ public final class ScoreReader {
     return new Reading(parser.finish(), problems.inOrder());
   }
 
-  static void takeLines(String text, ScoreParser parser) {
+  private static void takeLines(String text, ScoreParser parser) {
     int number = 1;
     int start = !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? 1 : 0;
     while (start <= text.length()) {

@@ -85,8 +85,14 @@ public sealed interface Event {
 
   /** What the hand does, the ticks under it included. */
   sealed interface OfTheHand extends Event {
-    /** {@return whether it is the kriya on the first beat of an avartana} */
-    boolean samam();
+    /**
+     * Whether it is the clap on samam.
+     *
+     * @return true for the kriya on the first beat of an avartana
+     */
+    default boolean samam() {
+      return false;
+    }
 
     /**
      * The same where no round goes on.
@@ -128,11 +134,6 @@ public sealed interface Event {
    */
   record Tick(Ratio beat, long matra, int matrasPerBeat, int round) implements OfTheHand {
     @Override
-    public boolean samam() {
-      return false;
-    }
-
-    @Override
     public Tick beforeTheRounds() {
       return new Tick(beat, matra, matrasPerBeat, 0);
     }
@@ -160,17 +161,29 @@ public sealed interface Event {
       return spoken.beat();
     }
 
-    /** {@return how long it lasts, in beats, karvai included} */
+    /**
+     * How long it lasts.
+     *
+     * @return beats, karvai included
+     */
     public Ratio beats() {
       return spoken.beats();
     }
 
-    /** {@return the sollu that is said} */
+    /**
+     * What is said.
+     *
+     * @return the sollu
+     */
     public Sollu sollu() {
       return spoken.sollu();
     }
 
-    /** {@return the round it belongs to, from 1; 0 for words before the first} */
+    /**
+     * The round it belongs to.
+     *
+     * @return from 1; 0 for words before the first
+     */
     public int round() {
       return spoken.round();
     }
@@ -219,18 +232,6 @@ public sealed interface Event {
     public <R> R told(EventVisitor<R> visitor) {
       return visitor.landing(this);
     }
-  }
-
-  /** How prominent the place of a sollu is; never a matter of its time. */
-  enum Stress {
-    /** The first sollu of a round. */
-    ROUND,
-    /** On samam. */
-    SAMAM,
-    /** The first sollu of a named phrase or of a kanakku group. */
-    PHRASE,
-    /** Anywhere else. */
-    NONE
   }
 
   /**

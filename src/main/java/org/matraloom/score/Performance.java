@@ -42,7 +42,8 @@ public record Performance(
    * @throws ArithmeticException if it is too long to count
    */
   public static Performance of(Composition composition) {
-    return PlanLayout.of(composition);
+    PlanLayout layout = PlanLayout.of(composition);
+    return new Performance(composition, layout.spans(), composition.closing(), layout.notices());
   }
 
   /**

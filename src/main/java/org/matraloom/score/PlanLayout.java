@@ -25,10 +25,18 @@ final class PlanLayout implements StepVisitor<Ratio> {
     this.now = composition.startBeat();
   }
 
-  static Performance of(Composition composition) {
+  static PlanLayout of(Composition composition) {
     PlanLayout layout = new PlanLayout(composition);
     composition.plan().forEach(step -> step.told(layout));
-    return new Performance(composition, layout.spans, composition.closing(), layout.notices);
+    return layout;
+  }
+
+  List<Span> spans() {
+    return spans;
+  }
+
+  List<Notice> notices() {
+    return notices;
   }
 
   @Override
