@@ -77,7 +77,7 @@ public final class MidiFile {
 
   private MidiFile(Timeline timeline, SolluWriting writing) throws InvalidMidiDataException {
     this.timeline = timeline;
-    this.avartana = timeline.performance().composition().avartana();
+    this.avartana = timeline.performance().avartana();
     this.writing = writing;
     this.sequence = new Sequence(Sequence.PPQ, TICKS_PER_BEAT);
     this.signs = sequence.createTrack();
@@ -126,11 +126,15 @@ public final class MidiFile {
   /** A bar is an avartana; a first bar that begins inside one is shorter. */
   private void metres() {
     Ratio origin = timeline.originBeat();
+    int beats = avartana.goingOnAt(origin).beats();
     int done = (int) avartana.placeOf(origin).floor();
     if (done > 0) {
-      metre(origin, avartana.beats() - done);
+      metre(origin, beats - done);
     }
-    metre(done == 0 ? origin : origin.plus(Ratio.of(avartana.beats() - done)), avartana.beats());
+    metre(done == 0 ? origin : origin.plus(Ratio.of(beats - done)), beats);
+    avartana.turns().stream()
+        .filter(turn -> Ratio.of(turn.beat()).compareTo(origin) > 0)
+        .forEach(turn -> metre(Ratio.of(turn.beat()), turn.avartana().beats()));
   }
 
   private void metre(Ratio beat, int beats) {

@@ -38,15 +38,15 @@ public record PlaceClaim(
         opened.put(part.name(), notice.span());
       } else if (notice.step() instanceof Step.Stands stands) {
         boolean enters = Integer.valueOf(notice.span()).equals(opened.get(stands.whose()));
-        claims.add(of(stands, notice.beat(), enters, performance.composition().avartana()));
+        claims.add(of(stands, notice.beat(), enters, performance.avartana()));
       }
     }
     return List.copyOf(claims);
   }
 
   private static PlaceClaim of(Step.Stands stands, Ratio beat, boolean enters, Avartana avartana) {
-    Ratio cycle = Ratio.of(avartana.beats());
-    Ratio past = avartana.placeOf(avartana.placeOf(beat).minus(stands.place()));
+    Ratio cycle = Ratio.of(avartana.goingOnAt(beat).beats());
+    Ratio past = avartana.placeOf(beat).minus(stands.place()).modulo(cycle);
     boolean nearerToTheNext = past.times(2).compareTo(cycle) > 0;
     Ratio miss = nearerToTheNext ? past.minus(cycle) : past;
     return new PlaceClaim(stands.whose(), enters, stands.place(), beat, miss);
@@ -69,7 +69,7 @@ public record PlaceClaim(
    */
   public String words(Avartana avartana) {
     String what = whose.isEmpty() ? "the tala stands" : whose + (enters ? " enters" : " lands");
-    String place = avartana.say(claimed);
+    String place = avartana.goingOnAt(atBeat).say(claimed);
     if (holds()) {
       return what + " on " + place;
     }

@@ -54,6 +54,11 @@ final class PlanLine implements StepVisitor<String> {
     return PlanWords.AT + " " + place(stands.place()) + whose;
   }
 
+  @Override
+  public String toTala(Step.ToTala turn) {
+    return PlanWords.TALA + " " + ScorePrinter.tala(turn.tala());
+  }
+
   private static String place(Ratio place) {
     return place.signum() == 0 ? "samam" : "beat " + place.plus(Ratio.ONE).toMixed();
   }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.matraloom.notation.Token.TokenKind;
-import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Step;
@@ -33,13 +32,13 @@ final class PlanParser {
   private static final Set<String> BEATS = Set.of("beat", "beats");
   private static final Set<String> MATRAS = Set.of("matra", "matras");
 
-  private final Avartana avartana;
+  private final PlanPosition position;
   private final Set<String> phrases;
   private final Lexicon lexicon;
   private final Problems problems;
 
-  PlanParser(Avartana avartana, Set<String> phrases, Lexicon lexicon, Problems problems) {
-    this.avartana = avartana;
+  PlanParser(PlanPosition position, Set<String> phrases, Lexicon lexicon, Problems problems) {
+    this.position = position;
     this.phrases = phrases;
     this.lexicon = lexicon;
     this.problems = problems;
@@ -51,6 +50,11 @@ final class PlanParser {
         || first.is(PlanWords.TELL)
         || first.is(FillIn.FILL)
         || first.is(UsedPiece.USE);
+  }
+
+  /** Whether a line under perform is one of the plan, and not a header at the wrong place. */
+  static boolean mayBegin(Token first, Optional<String> keyword, boolean isPhrase) {
+    return keyword.isEmpty() || isPhrase || first.is(PlanWords.TALA);
   }
 
   /** Whether a nadai comes next. */
@@ -74,9 +78,10 @@ final class PlanParser {
     } else if (first.is("rest")) {
       steps = rest(cursor).stream().toList();
     } else if (first.is("until")) {
-      steps = BeatPlace.read(cursor, avartana, problems).map(this::until).stream().toList();
+      steps =
+          BeatPlace.read(cursor, position.avartana(), problems).map(this::until).stream().toList();
     } else if (PlanWords.begins(first)) {
-      steps = PlanWords.read(first, cursor, avartana, problems).stream().toList();
+      steps = PlanWords.read(first, cursor, position, problems).stream().toList();
     } else {
       unknown(first);
       return List.of();
@@ -91,7 +96,7 @@ final class PlanParser {
   }
 
   private Step until(Ratio place) {
-    return new Step.Until(avartana.placeOf(place));
+    return new Step.Until(position.avartana().placeOf(place));
   }
 
   private void unknown(Token first) {

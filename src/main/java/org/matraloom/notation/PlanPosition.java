@@ -10,8 +10,8 @@ import org.matraloom.time.Ratio;
 /** Follows a plan while it is read: where the tala is after each line. */
 final class PlanPosition implements StepVisitor<Ratio> {
 
-  private final Avartana avartana;
   private final Map<String, Length> lengths;
+  private Avartana avartana;
   private Ratio now;
 
   /** The lengths may grow while the plan is read. */
@@ -32,7 +32,8 @@ final class PlanPosition implements StepVisitor<Ratio> {
   }
 
   void pass(Step step) {
-    now = avartana.placeOf(now.plus(step.told(this)));
+    Ratio beats = step.told(this);
+    now = avartana.placeOf(now.plus(beats));
   }
 
   @Override
@@ -69,6 +70,13 @@ final class PlanPosition implements StepVisitor<Ratio> {
 
   @Override
   public Ratio stands(Step.Stands stands) {
+    return Ratio.ZERO;
+  }
+
+  @Override
+  public Ratio toTala(Step.ToTala turn) {
+    avartana = avartana.in(turn.tala());
+    now = Ratio.ZERO;
     return Ratio.ZERO;
   }
 }

@@ -11,6 +11,7 @@ import org.matraloom.score.Length;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Step;
+import org.matraloom.time.Ratio;
 
 /** Reads all lines under {@code perform}, with what they take over from elsewhere. */
 final class PlanReader {
@@ -35,8 +36,8 @@ final class PlanReader {
     this.head = head;
     this.problems = problems;
     this.lexicon = lexicon;
-    this.parser = new PlanParser(head.avartana(), phrases, lexicon, problems);
     this.position = new PlanPosition(head.avartana(), head.startBeat(), lengths);
+    this.parser = new PlanParser(position, phrases, lexicon, problems);
     this.lengths = lengths;
     this.borrowed = new BorrowedPhrases(phrases, lengths);
   }
@@ -106,6 +107,7 @@ final class PlanReader {
         steps.forEach(step -> add(step, first));
       }
     }
+    checkEduppu();
     return new Plan(lines, borrowed.phrases(), lengths, closing, takesOver);
   }
 
@@ -113,6 +115,25 @@ final class PlanReader {
     piece.steps().forEach(step -> add(step, token));
     if (!last) {
       piece.stroke().ifPresent(step -> add(step, token));
+    }
+  }
+
+  /** The eduppu is a place of the tala in which the piece ends. */
+  private void checkEduppu() {
+    Ratio eduppu = head.eduppuBeat();
+    Ratio beats = Ratio.of(position.avartana().beats());
+    if (eduppu.compareTo(beats) >= 0 || eduppu.compareTo(beats.negate()) <= 0) {
+      lines.stream()
+          .filter(line -> line.step() instanceof Step.ToTala)
+          .reduce((earlier, later) -> later)
+          .ifPresent(
+              line ->
+                  problems.error(
+                      line.token(),
+                      "the piece ends in this tala of "
+                          + beats.toMixed()
+                          + " beats, which has no place for the eduppu of the head",
+                      "give an eduppu that the last tala has"));
     }
   }
 

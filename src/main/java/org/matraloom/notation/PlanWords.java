@@ -5,13 +5,17 @@ import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Step;
 
-/** Reads the lines of a plan that take no time: {@code part}, {@code tell} and {@code at}. */
+/**
+ * Reads the lines of a plan that take no time: {@code part}, {@code tell}, {@code at}, {@code
+ * tala}.
+ */
 final class PlanWords {
 
   static final String PART = "part";
   static final String TELL = "tell";
   static final String AT = "at";
   static final String FOR = "for";
+  static final String TALA = "tala";
 
   private static final int LONGEST_NAME = 200;
   private static final int LONGEST_TEXT = 200;
@@ -20,11 +24,15 @@ final class PlanWords {
 
   /** Whether a line begins with one of these words. */
   static boolean begins(Token first) {
-    return first.is(PART) || first.is(TELL) || first.is(AT);
+    return first.is(PART) || first.is(TELL) || first.is(AT) || first.is(TALA);
   }
 
   /** Reads a line whose first word has just been taken; the whole line is taken. */
-  static Optional<Step> read(Token first, Cursor cursor, Avartana avartana, Problems problems) {
+  static Optional<Step> read(Token first, Cursor cursor, PlanPosition position, Problems problems) {
+    Avartana avartana = position.avartana();
+    if (first.is(TALA)) {
+      return TalaChange.read(first, cursor, position, problems);
+    }
     if (first.is(AT)) {
       return BeatPlace.read(cursor, avartana, problems)
           .map(place -> new Step.Stands(avartana.placeOf(place), whose(cursor, problems)));
@@ -78,10 +86,15 @@ final class PlanWords {
 
   /** A text on one line as it is read again: plain spaces, no sign of a header in front. */
   static String plain(String text) {
+    return Problem.printable(spaced(text)).replaceFirst("^[:=\\s]+", "").strip();
+  }
+
+  /** A text with plain spaces. */
+  static String spaced(String text) {
     StringBuilder plain = new StringBuilder();
     text.chars()
         .map(letter -> Lexer.isSpace(letter) ? ' ' : letter)
         .forEach(letter -> plain.append((char) letter));
-    return Problem.printable(plain.toString()).replaceFirst("^[:=\\s]+", "").strip();
+    return plain.toString();
   }
 }

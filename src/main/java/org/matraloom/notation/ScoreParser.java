@@ -73,7 +73,9 @@ final class ScoreParser {
     } else if (equals && first.is(TokenKind.WORD) && keyword.isEmpty()) {
       LineMistakes.smallName(first, problems);
       beginPhrase(tokens);
-    } else if (perform.isPresent() && !equals && (keyword.isEmpty() || isPhrase(first))) {
+    } else if (perform.isPresent()
+        && !equals
+        && PlanParser.mayBegin(first, keyword, isPhrase(first))) {
       plan.add(tokens);
     } else if (!phrase.isEmpty() && first.start() > 0 && !equals) {
       phrase.remove(phrase.size() - 1);

@@ -30,9 +30,8 @@ public record ClickTimeline(Timeline score, ClickPattern pattern) implements For
   }
 
   private ClickPattern.Heard heardAt(Ratio beat) {
-    int beats = performance().composition().avartana().beats();
-    long first = performance().startBeat().dividedBy(beats).floor();
-    long avartana = beat.dividedBy(beats).floor() - first;
+    long first = performance().avartana().numberAt(performance().startBeat());
+    long avartana = performance().avartana().numberAt(beat) - first;
     return avartana < 0 ? ClickPattern.Heard.ALL : pattern.in(avartana);
   }
 }

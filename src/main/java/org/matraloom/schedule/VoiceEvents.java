@@ -21,7 +21,7 @@ final class VoiceEvents implements Iterator<Event>, MomentListener {
   private final Queue<Event> ready = new ArrayDeque<>();
 
   VoiceEvents(Performance performance) {
-    this.avartana = performance.composition().avartana();
+    this.avartana = performance.avartana();
     this.moments = performance.moments();
   }
 

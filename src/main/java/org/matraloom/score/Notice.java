@@ -15,11 +15,14 @@ public record Notice(Step.Timeless step, Ratio beat, int span) {
   /**
    * What stands on a sheet for it.
    *
-   * @return the name of a part or the words to students; nothing for a claim
+   * @return the name of a part or a tala, or the words to students; nothing for a claim
    */
   public Optional<String> words() {
     if (step instanceof Step.Part part) {
       return Optional.of(part.name());
+    }
+    if (step instanceof Step.ToTala turn) {
+      return Optional.of("Tala " + turn.tala().name());
     }
     return step instanceof Step.Tell tell ? Optional.of(tell.text()) : Optional.empty();
   }

@@ -14,9 +14,14 @@ import org.matraloom.time.Tempo;
  * @param spans rounds and silences in order, without gaps
  * @param closing what follows the last of them
  * @param notices the lines of the plan that take no time, in order
+ * @param avartana the cycle that it is set in, with the turns to other talas
  */
 public record Performance(
-    Composition composition, List<Span> spans, Closing closing, List<Notice> notices) {
+    Composition composition,
+    List<Span> spans,
+    Closing closing,
+    List<Notice> notices,
+    Avartana avartana) {
 
   /** Copies the lists. */
   public Performance {
@@ -31,7 +36,7 @@ public record Performance(
    * @param spans rounds and silences in order, without gaps
    */
   public Performance(Composition composition, List<Span> spans) {
-    this(composition, spans, Closing.NONE, List.of());
+    this(composition, spans, Closing.NONE, List.of(), composition.avartana());
   }
 
   /**
@@ -43,7 +48,8 @@ public record Performance(
    */
   public static Performance of(Composition composition) {
     PlanLayout layout = PlanLayout.of(composition);
-    return new Performance(composition, layout.spans(), composition.closing(), layout.notices());
+    return new Performance(
+        composition, layout.spans(), composition.closing(), layout.notices(), layout.avartana());
   }
 
   /**
@@ -53,7 +59,7 @@ public record Performance(
    * @return a copy
    */
   public Performance at(Tempo tempo) {
-    return new Performance(composition.at(tempo), spans, closing, notices);
+    return new Performance(composition.at(tempo), spans, closing, notices, avartana);
   }
 
   /**
@@ -107,7 +113,8 @@ public record Performance(
         composition,
         spans.subList(from, to + 1),
         toTheEnd ? closing : Closing.NONE,
-        noticesOf(from, to, toTheEnd));
+        noticesOf(from, to, toTheEnd),
+        avartana.from(spans.get(from).startBeat()));
   }
 
   /** The lines without time that belong to some spans, with those that open the first of them. */
@@ -163,7 +170,7 @@ public record Performance(
    * @return {@link #soundEndBeat()}, or later where the tala goes on
    */
   public Ratio handEndBeat() {
-    Ratio cycles = Ratio.of((long) closing.avartanas() * composition.avartana().beats());
+    Ratio cycles = Ratio.of((long) closing.avartanas() * avartana.goingOnAt(endBeat()).beats());
     Ratio end = endBeat().plus(cycles);
     return end.compareTo(soundEndBeat()) > 0 ? end : soundEndBeat();
   }

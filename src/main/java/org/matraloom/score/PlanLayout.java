@@ -17,12 +17,14 @@ final class PlanLayout implements StepVisitor<Ratio> {
   private final List<Notice> notices = new ArrayList<>();
   private final Map<String, Length> lengths = new HashMap<>();
   private Ratio now;
+  private Avartana avartana;
   private int rounds;
   private int nadai = FIRST_NADAI;
 
   private PlanLayout(Composition composition) {
     this.composition = composition;
     this.now = composition.startBeat();
+    this.avartana = composition.avartana();
   }
 
   static PlanLayout of(Composition composition) {
@@ -33,6 +35,10 @@ final class PlanLayout implements StepVisitor<Ratio> {
 
   List<Span> spans() {
     return spans;
+  }
+
+  Avartana avartana() {
+    return avartana;
   }
 
   List<Notice> notices() {
@@ -69,7 +75,8 @@ final class PlanLayout implements StepVisitor<Ratio> {
 
   @Override
   public Ratio until(Step.Until until) {
-    return pause(until.place().minus(now).modulo(Ratio.of(composition.avartana().beats())));
+    Ratio cycle = Ratio.of(avartana.goingOnAt(now).beats());
+    return pause(until.place().minus(avartana.placeOf(now)).modulo(cycle));
   }
 
   @Override
@@ -85,6 +92,14 @@ final class PlanLayout implements StepVisitor<Ratio> {
   @Override
   public Ratio stands(Step.Stands stands) {
     return notice(stands);
+  }
+
+  @Override
+  public Ratio toTala(Step.ToTala turn) {
+    List<TalaTurn> turns = new ArrayList<>(avartana.turns());
+    turns.add(new TalaTurn(now.ceil(), composition.avartana().in(turn.tala())));
+    avartana = avartana.turning(turns);
+    return notice(turn);
   }
 
   private Ratio notice(Step.Timeless step) {

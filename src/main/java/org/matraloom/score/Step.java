@@ -105,4 +105,16 @@ public sealed interface Step {
       return visitor.stands(this);
     }
   }
+
+  /**
+   * The tala changes here, on a samam, in the same kalai.
+   *
+   * @param tala the tala from here on
+   */
+  record ToTala(Tala tala) implements Timeless {
+    @Override
+    public <R> R told(StepVisitor<R> visitor) {
+      return visitor.toTala(this);
+    }
+  }
 }

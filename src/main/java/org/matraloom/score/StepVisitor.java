@@ -62,4 +62,12 @@ public interface StepVisitor<R> {
    * @return what is said of it
    */
   R stands(Step.Stands step);
+
+  /**
+   * A change of tala.
+   *
+   * @param step the line
+   * @return what is said of it
+   */
+  R toTala(Step.ToTala step);
 }

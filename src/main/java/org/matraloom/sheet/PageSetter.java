@@ -1,7 +1,6 @@
 package org.matraloom.sheet;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.matraloom.picture.Typeface;
@@ -27,7 +26,7 @@ final class PageSetter {
   private PageSetter(Sheet sheet, Typeface typeface) {
     this.sheet = sheet;
     this.words = new SheetWords(sheet);
-    this.avartana = sheet.performance().composition().avartana();
+    this.avartana = sheet.performance().avartana();
     this.style = PageStyle.of(sheet.options().large());
     this.typeface = typeface;
     this.setter = new CellSetter(style, typeface);
@@ -64,7 +63,7 @@ final class PageSetter {
 
   /** The kriyas of the tala with their names, each once. */
   private void legend() {
-    Set<Kriya> kriyas = new LinkedHashSet<>(avartana.kriyas());
+    Set<Kriya> kriyas = words.kriyas();
     double x = PageStyle.LEFT;
     double line = Math.max(style.sign(), style.label() * LEADING) + 3;
     flow.skip(3);
@@ -88,7 +87,7 @@ final class PageSetter {
     double widest = rows.stream().mapToDouble(this::widest).reduce(1, Math::max);
     for (Row row : rows) {
       int most = (int) Math.max(1, Math.floor(style.gridWidth() / widest(row)));
-      LineBreaks breaks = LineBreaks.of(avartana, most);
+      LineBreaks breaks = LineBreaks.of(avartana.goingOnAt(row.startBeat()), most);
       double cellWidth = Math.min(style.gridWidth() / breaks.longest(), widest * 2);
       row(row, breaks, cellWidth, withSums);
     }

@@ -23,11 +23,9 @@ final class SheetNotices {
     List<String> lines = new ArrayList<>();
     for (Notice notice : performance.notices()) {
       if (standsAt(notice, row, performance)) {
-        if (notice.step() instanceof Step.Part part) {
-          lines.add(part.name() + where(notice.beat(), row, performance));
-        } else if (notice.step() instanceof Step.Tell tell) {
-          lines.add(tell.text());
-        }
+        boolean tells = notice.step() instanceof Step.Tell;
+        String where = tells ? "" : where(notice.beat(), row, performance);
+        notice.words().ifPresent(words -> lines.add(words + where));
       }
     }
     return lines;
@@ -47,8 +45,6 @@ final class SheetNotices {
   }
 
   private static String where(Ratio beat, Row row, Performance performance) {
-    return beat.equals(row.startBeat())
-        ? ""
-        : ", from " + performance.composition().avartana().say(beat);
+    return beat.equals(row.startBeat()) ? "" : ", from " + performance.avartana().say(beat);
   }
 }

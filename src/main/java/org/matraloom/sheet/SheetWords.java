@@ -1,7 +1,9 @@
 package org.matraloom.sheet;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -48,7 +50,7 @@ public final class SheetWords {
   SheetWords(Performance performance, Script script) {
     this.performance = performance;
     this.composition = performance.composition();
-    this.avartana = composition.avartana();
+    this.avartana = performance.avartana();
     this.script = script;
   }
 
@@ -152,9 +154,16 @@ public final class SheetWords {
         .orElseGet(kriya::words);
   }
 
+  /** The kriyas of all talas, each once. */
+  Set<Kriya> kriyas() {
+    Set<Kriya> kriyas = new LinkedHashSet<>();
+    avartana.sections().forEach(part -> kriyas.addAll(part.avartana().kriyas()));
+    return kriyas;
+  }
+
   /** A beat by its number and its kriya. */
   String beat(Cell cell) {
-    long place = Math.floorMod(cell.beat(), (long) avartana.beats()) + 1;
+    long place = avartana.placeOf(Ratio.of(cell.beat())).floor() + 1;
     String kriya =
         cell.kriya().map(given -> ", " + kriya(given) + (cell.again() ? " again" : "")).orElse("");
     return "Beat " + place + (cell.kriya().isEmpty() ? " goes on" : "") + kriya;
@@ -176,7 +185,7 @@ public final class SheetWords {
     return summed(Span::matras, landing.matras(), "matra")
         + "; "
         + summed(Span::beats, landing.beats(), "beat")
-        + LengthWords.avartanas(landing.beats(), avartana.beats()).map(" = "::concat).orElse("")
+        + LengthWords.avartanas(performance).map(" = "::concat).orElse("")
         + ".";
   }
 

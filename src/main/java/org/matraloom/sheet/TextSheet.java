@@ -51,7 +51,7 @@ public final class TextSheet {
     this.sheet = sheet;
     this.words = new SheetWords(sheet);
     this.performance = sheet.performance();
-    this.avartana = performance.composition().avartana();
+    this.avartana = performance.avartana();
     this.lexicon = lexicon;
   }
 
@@ -76,8 +76,8 @@ public final class TextSheet {
     }
     int cellWidth = cellWidth();
     int perLine = Math.max(1, (WIDEST - NAME_WIDTH) / (cellWidth + GAP));
-    LineBreaks breaks = LineBreaks.of(avartana, perLine);
     for (Row row : sheet.rows()) {
+      LineBreaks breaks = LineBreaks.of(avartana.goingOnAt(row.startBeat()), perLine);
       write(row, breaks, cellWidth, out);
     }
     out.append('\n');
@@ -103,7 +103,7 @@ public final class TextSheet {
     Composition head =
         new Composition(
             whole.title(),
-            avartana,
+            avartana.goingOnAt(start),
             whole.tempo(),
             start.signum() < 0 ? start : avartana.placeOf(start),
             whole.eduppuBeat(),

@@ -18,13 +18,11 @@ final class TimelineCues implements Iterable<CuePoint> {
   private final Timeline timeline;
   private final FrameClock clock;
   private final long startFrame;
-  private final int beatsPerAvartana;
 
   TimelineCues(Timeline timeline, FrameClock clock, long startFrame) {
     this.timeline = timeline;
     this.clock = clock;
     this.startFrame = startFrame;
-    this.beatsPerAvartana = timeline.performance().composition().avartana().beats();
   }
 
   @Override
@@ -62,7 +60,7 @@ final class TimelineCues implements Iterable<CuePoint> {
 
   private Optional<String> label(Event event) {
     if (event instanceof Event.HandBeat hand && hand.samam()) {
-      long avartana = Math.floorDiv(hand.beat().floor(), beatsPerAvartana) + 1;
+      long avartana = timeline.performance().avartana().numberAt(hand.beat()) + 1;
       return Optional.of(avartana < 1 ? "count-in" : "avartana " + avartana);
     }
     if (event instanceof Event.RoundStart round) {

@@ -53,7 +53,7 @@ record CatalogueEntry(Path file, Optional<ScoreFindings> findings, String proble
 
   String tala() {
     return landing()
-        .map(known -> known.performance().composition().avartana())
+        .map(known -> known.performance().avartana())
         .map(a -> a.tala().name() + (a.kalai() > 1 ? ", kalai " + a.kalai() : ""))
         .orElse("");
   }

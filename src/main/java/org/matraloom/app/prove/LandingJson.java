@@ -57,7 +57,7 @@ public final class LandingJson {
       }
       generator.writeArrayFieldStart("rounds");
       for (Span.Round round : performance.rounds()) {
-        write(round, composition, generator);
+        write(round, performance, generator);
       }
       generator.writeEndArray();
       writeParts(performance, generator);
@@ -70,7 +70,7 @@ public final class LandingJson {
     }
   }
 
-  private static void write(Span.Round round, Composition composition, JsonGenerator generator)
+  private static void write(Span.Round round, Performance performance, JsonGenerator generator)
       throws IOException {
     generator.writeStartObject();
     generator.writeNumberField("round", round.number());
@@ -78,7 +78,7 @@ public final class LandingJson {
     generator.writeNumberField("nadai", round.nadai());
     generator.writeNumberField("kalam", round.kalam());
     generator.writeStringField("startBeat", round.startBeat().toString());
-    generator.writeStringField("startsOn", composition.avartana().say(round.startBeat()));
+    generator.writeStringField("startsOn", performance.avartana().say(round.startBeat()));
     generator.writeStringField("beats", round.beats().toString());
     generator.writeStringField("matras", round.matras().toString());
     generator.writeNumberField("sollus", round.sollus());
@@ -104,7 +104,7 @@ public final class LandingJson {
     generator.writeArrayFieldStart("places");
     for (PlaceClaim claim : PlaceClaim.in(performance)) {
       generator.writeStartObject();
-      generator.writeStringField("words", claim.words(performance.composition().avartana()));
+      generator.writeStringField("words", claim.words(performance.avartana()));
       generator.writeStringField("beat", claim.atBeat().toString());
       generator.writeStringField("missBeats", claim.missBeats().toString());
       generator.writeBooleanField("holds", claim.holds());

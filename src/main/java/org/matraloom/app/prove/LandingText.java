@@ -41,7 +41,7 @@ public final class LandingText {
     this.landing = landing;
     this.performance = landing.performance();
     this.composition = performance.composition();
-    this.avartana = composition.avartana();
+    this.avartana = performance.avartana();
   }
 
   /**
@@ -122,7 +122,7 @@ public final class LandingText {
         + summed(Span::matras, landing.matras(), "matra")
         + "; "
         + summed(Span::beats, landing.beats(), "beat")
-        + LengthWords.avartanas(landing.beats(), avartana.beats()).map(" = "::concat).orElse("")
+        + LengthWords.avartanas(performance).map(" = "::concat).orElse("")
         + ".";
   }
 
@@ -193,7 +193,8 @@ public final class LandingText {
     if (late && missMatras.compareTo(last.matras()) < 0) {
       return "cut " + counted(missMatras, "matra");
     }
-    Ratio avartanaMatras = Ratio.of(avartana.beats()).times(last.matrasPerBeat());
+    Ratio avartanaMatras =
+        Ratio.of(avartana.goingOnAt(performance.endBeat()).beats()).times(last.matrasPerBeat());
     return "add " + counted(late ? avartanaMatras.minus(missMatras) : missMatras, "matra");
   }
 

@@ -36,11 +36,8 @@ record PartLines(Performance performance) {
     List<String> lines = new ArrayList<>();
     for (Notice notice : performance.notices()) {
       if (notice.span() >= after && notice.span() <= span) {
-        if (notice.step() instanceof Step.Part part) {
-          lines.add(part.name());
-        } else if (notice.step() instanceof Step.Tell tell) {
-          lines.add("  (" + tell.text() + ")");
-        }
+        boolean tells = notice.step() instanceof Step.Tell;
+        notice.words().ifPresent(words -> lines.add(tells ? "  (" + words + ")" : words));
       }
     }
     return lines;
@@ -58,7 +55,7 @@ record PartLines(Performance performance) {
       lines.add("Parts: " + lengths(parts) + "; " + minutes() + " in all.");
     }
     for (PlaceClaim claim : claims) {
-      String words = claim.words(performance.composition().avartana());
+      String words = claim.words(performance.avartana());
       String told = claim.holds() ? words : "It is not as written: " + words;
       lines.add(told.substring(0, 1).toUpperCase(Locale.ROOT) + told.substring(1) + ".");
     }
