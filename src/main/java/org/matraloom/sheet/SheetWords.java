@@ -85,9 +85,9 @@ public final class SheetWords {
   /** Where it begins and where it must end. */
   String places() {
     return "From "
-        + avartana.say(composition.startBeat())
+        + composition.avartana().say(composition.startBeat())
         + "; eduppu "
-        + avartana.say(composition.eduppuBeat());
+        + avartana.goingOnAt(performance.endBeat()).say(composition.eduppuBeat());
   }
 
   /**
@@ -196,7 +196,7 @@ public final class SheetWords {
    */
   public String landing() {
     Landing landing = Landing.of(performance);
-    String eduppu = avartana.say(composition.eduppuBeat());
+    String eduppu = avartana.goingOnAt(performance.endBeat()).say(composition.eduppuBeat());
     if (landing.lands()) {
       return "Lands: "
           + ClosingWords.ends(performance)

@@ -78,9 +78,9 @@ public final class LandingText {
         + " beats; tempo "
         + composition.tempo().beatsPerMinute().toMixed()
         + "; from "
-        + avartana.say(composition.startBeat())
+        + composition.avartana().say(composition.startBeat())
         + " to "
-        + avartana.say(composition.eduppuBeat());
+        + avartana.goingOnAt(performance.endBeat()).say(composition.eduppuBeat());
   }
 
   private void printRounds(PrintWriter out) {
@@ -138,7 +138,7 @@ public final class LandingText {
   }
 
   private String verdict() {
-    String eduppu = avartana.say(composition.eduppuBeat());
+    String eduppu = avartana.goingOnAt(performance.endBeat()).say(composition.eduppuBeat());
     if (landing.lands()) {
       return "It lands: "
           + ClosingWords.ends(performance)
@@ -170,7 +170,11 @@ public final class LandingText {
   private String mended(Ratio missMatras, boolean late) {
     String round = missMatras.isWhole() ? lastRound(missMatras, late) + " in the last round" : "";
     if (!landing.startCanMend()) {
-      String waits = "It waits for a place in the tala, so no other start mends it";
+      String why =
+          composition.changesTala()
+              ? "The tala changes on samam"
+              : "It waits for a place in the tala";
+      String waits = why + ", so no other start mends it";
       return waits + (round.isEmpty() ? "; fit tells what does." : ": " + round + ".");
     }
     int density = performance.rounds().get(0).matrasPerBeat();
