@@ -47,6 +47,7 @@ class ArchitectureTest {
           Map.entry("pasted", 4),
           Map.entry("repair", 4),
           Map.entry("sound", 4),
+          Map.entry("drum", 4),
           Map.entry("live", 5),
           Map.entry("log", 5),
           Map.entry("measure", 5),
@@ -76,7 +77,7 @@ class ArchitectureTest {
    * uses one set of tokens and problems that nobody else sees.
    */
   private static final Map<String, Integer> MOST_FILES_BY_ROOM =
-      Map.of("notation", 52, "score", 46);
+      Map.of("notation", 56, "score", 46);
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter()

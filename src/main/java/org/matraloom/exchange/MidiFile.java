@@ -123,18 +123,8 @@ public final class MidiFile {
     metres();
   }
 
-  /** A bar is an avartana; a first bar that begins inside one is shorter. */
   private void metres() {
-    Ratio origin = timeline.originBeat();
-    int beats = avartana.goingOnAt(origin).beats();
-    int done = (int) avartana.placeOf(origin).floor();
-    if (done > 0) {
-      metre(origin, beats - done);
-    }
-    metre(done == 0 ? origin : origin.plus(Ratio.of(beats - done)), beats);
-    avartana.turns().stream()
-        .filter(turn -> Ratio.of(turn.beat()).compareTo(origin) > 0)
-        .forEach(turn -> metre(Ratio.of(turn.beat()), turn.avartana().beats()));
+    MidiMetre.of(avartana, timeline.originBeat()).forEach(one -> metre(one.beat(), one.beats()));
   }
 
   private void metre(Ratio beat, int beats) {

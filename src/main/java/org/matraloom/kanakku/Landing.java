@@ -6,6 +6,7 @@ import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
 import org.matraloom.score.Step;
+import org.matraloom.score.TalaSections;
 import org.matraloom.score.TalaTurn;
 import org.matraloom.time.Ratio;
 
@@ -81,7 +82,7 @@ public record Landing(Performance performance, Ratio missBeats) {
    */
   public Ratio avartanas() {
     Ratio avartanas = Ratio.ZERO;
-    List<TalaTurn> talas = performance.avartana().sections();
+    List<TalaTurn> talas = TalaSections.of(performance.avartana());
     for (int index = 0; index < talas.size(); index++) {
       boolean last = index + 1 == talas.size();
       Ratio from = index == 0 ? performance.startBeat() : Ratio.of(talas.get(index).beat());

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Performance;
+import org.matraloom.score.TalaSections;
 import org.matraloom.score.TalaTurn;
 import org.matraloom.time.Ratio;
 
@@ -67,7 +68,7 @@ public final class LengthWords {
    *     one avartana
    */
   public static Optional<String> avartanas(Performance performance) {
-    List<TalaTurn> talas = performance.avartana().sections();
+    List<TalaTurn> talas = TalaSections.of(performance.avartana());
     List<String> words = new ArrayList<>();
     for (int index = 0; index < talas.size(); index++) {
       boolean last = index + 1 == talas.size();

@@ -56,7 +56,7 @@ final class PlanLine implements StepVisitor<String> {
 
   @Override
   public String toTala(Step.ToTala turn) {
-    return PlanWords.TALA + " " + ScorePrinter.tala(turn.tala());
+    return PlanWords.TALA + " " + TalaText.written(turn.tala());
   }
 
   private static String place(Ratio place) {

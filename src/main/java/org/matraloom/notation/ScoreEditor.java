@@ -63,7 +63,7 @@ public final class ScoreEditor {
     } else if (edit instanceof Edit.Eduppu eduppu) {
       HeaderEditor.set(lines, "eduppu", ScorePrinter.place(eduppu.place(), before.avartana()));
     } else if (edit instanceof Edit.InTala other) {
-      HeaderEditor.set(lines, "tala", ScorePrinter.tala(other.tala()));
+      HeaderEditor.set(lines, "tala", TalaText.written(other.tala()));
     } else if (edit instanceof Edit.Plan plan) {
       PlanEditor.replace(lines, before.plan(), plan.steps());
     } else if (edit instanceof Edit.Splice splice) {

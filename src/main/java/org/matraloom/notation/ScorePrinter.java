@@ -2,7 +2,6 @@ package org.matraloom.notation;
 
 import java.math.BigDecimal;
 import java.util.Locale;
-import org.matraloom.score.Anga;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Closing;
 import org.matraloom.score.Composition;
@@ -10,7 +9,6 @@ import org.matraloom.score.Element;
 import org.matraloom.score.FingerCustom;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Step;
-import org.matraloom.score.Tala;
 import org.matraloom.score.Wording;
 import org.matraloom.time.Ratio;
 
@@ -43,7 +41,7 @@ public final class ScorePrinter {
     if (!composition.title().isBlank()) {
       header("title", title(composition.title()), text);
     }
-    header("tala", tala(avartana.tala()), text);
+    header("tala", TalaText.written(avartana.tala()), text);
     header("kalai", Integer.toString(avartana.kalai()), text);
     header("tempo", tempo(composition.tempo().beatsPerMinute()), text);
     header("start", place(composition.startBeat(), avartana), text);
@@ -112,14 +110,6 @@ public final class ScorePrinter {
   /** A title without what would end it: line ends, and the sign of a note. */
   private static String title(String title) {
     return title.replaceAll("\\s", " ").replace('#', '\u266f').strip();
-  }
-
-  static String tala(Tala tala) {
-    boolean named = TalaReader.read(tala.name()).tala().filter(tala::equals).isPresent();
-    String formula = tala.formula();
-    boolean own = tala.angas().stream().anyMatch(Anga.Own.class::isInstance);
-    boolean titled = own && !tala.name().equals(formula);
-    return named ? tala.name() : titled ? tala.name() + ": " + formula : formula;
   }
 
   private static String tempo(Ratio tempo) {

@@ -14,6 +14,7 @@ import org.matraloom.score.Avartana;
 import org.matraloom.score.Kriya;
 import org.matraloom.score.Notice;
 import org.matraloom.score.Step;
+import org.matraloom.score.TalaSections;
 import org.matraloom.score.TalaTurn;
 import org.matraloom.sheet.Figure;
 import org.matraloom.sheet.HtmlRows;
@@ -45,7 +46,7 @@ final class PageScore {
       json.writeStartObject();
       Ratio tempo = sheet.performance().composition().tempo().beatsPerMinute();
       json.writeNumberField("tempo", tempo.toDouble());
-      json.writeNumberField("cycle", avartana.sections().get(0).avartana().beats());
+      json.writeNumberField("cycle", TalaSections.of(avartana).get(0).avartana().beats());
       json.writeNumberField("start", sheet.performance().startBeat().toDouble());
       json.writeNumberField("end", sheet.performance().handEndBeat().toDouble());
       beats("rows", sheet.rows().stream().map(Row::startBeat).toList(), json);
@@ -77,7 +78,7 @@ final class PageScore {
 
   private void hand(JsonGenerator json) throws IOException {
     json.writeArrayFieldStart("hand");
-    for (TalaTurn part : avartana.sections()) {
+    for (TalaTurn part : TalaSections.of(avartana)) {
       for (int beat = 0; beat < part.avartana().beats(); beat++) {
         Kriya kriya = part.avartana().kriyaAt(beat);
         json.writeStartObject();
@@ -93,7 +94,7 @@ final class PageScore {
   private void talas(JsonGenerator json) throws IOException {
     json.writeArrayFieldStart("talas");
     int first = 0;
-    for (TalaTurn part : avartana.sections()) {
+    for (TalaTurn part : TalaSections.of(avartana)) {
       json.writeStartObject();
       json.writeNumberField("beat", part.beat());
       json.writeNumberField("cycle", part.avartana().beats());

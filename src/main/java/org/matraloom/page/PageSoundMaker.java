@@ -12,6 +12,7 @@ import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
+import org.matraloom.score.TalaSections;
 import org.matraloom.score.TalaTurn;
 import org.matraloom.sound.LooseSounds;
 import org.matraloom.sound.Mix;
@@ -78,7 +79,7 @@ public final class PageSoundMaker {
 
   private List<Optional<PageSound.Stroke>> hand() {
     List<Optional<PageSound.Stroke>> strokes = new ArrayList<>();
-    for (TalaTurn part : performance.avartana().sections()) {
+    for (TalaTurn part : TalaSections.of(performance.avartana())) {
       hand(part.avartana(), strokes);
     }
     return strokes;

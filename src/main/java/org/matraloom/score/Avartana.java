@@ -115,42 +115,8 @@ public record Avartana(
     return first.avartana().turning(left);
   }
 
-  /**
-   * Which avartana a place lies in.
-   *
-   * @param beat a position in beats
-   * @return 0 for the one that begins with beat 0, less before it
-   */
-  public long numberAt(Ratio beat) {
-    List<TalaTurn> parts = sections();
-    long number = 0;
-    for (int index = 0; index < parts.size(); index++) {
-      TalaTurn part = parts.get(index);
-      boolean here =
-          index + 1 == parts.size() || beat.compareTo(Ratio.of(parts.get(index + 1).beat())) < 0;
-      long end = here ? samamBefore(beat) : parts.get(index + 1).beat();
-      number += Math.floorDiv(end - part.beat(), (long) part.avartana().beats());
-      if (here) {
-        break;
-      }
-    }
-    return number;
-  }
-
-  /**
-   * The talas one after another.
-   *
-   * @return each with its first samam; one for a cycle that goes on to the end
-   */
-  public List<TalaTurn> sections() {
-    TalaTurn first = turnAt(Ratio.of(Long.MIN_VALUE / 2));
-    List<TalaTurn> sections = new ArrayList<>(List.of(first));
-    turns.stream().filter(turn -> !turn.equals(first)).forEach(sections::add);
-    return List.copyOf(sections);
-  }
-
   /** The turn after which a place lies; before the first one it is the beginning itself. */
-  private TalaTurn turnAt(Ratio beat) {
+  TalaTurn turnAt(Ratio beat) {
     TalaTurn last = new TalaTurn(0, turns.isEmpty() ? this : turning(List.of()));
     boolean begins = !turns.isEmpty() && turns.get(0).avartana().equals(last.avartana());
     last = begins ? turns.get(0) : last;

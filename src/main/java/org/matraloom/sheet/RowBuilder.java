@@ -7,6 +7,7 @@ import org.matraloom.breath.Breath;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
+import org.matraloom.score.TalaSections;
 import org.matraloom.time.Ratio;
 
 /** Cuts the marks of a performance into rows, front to back. */
@@ -152,7 +153,7 @@ final class RowBuilder {
   }
 
   private long avartanaOf(Ratio beat) {
-    return avartana.numberAt(beat);
+    return TalaSections.numberAt(avartana, beat);
   }
 
   private static Ratio max(Ratio a, Ratio b) {

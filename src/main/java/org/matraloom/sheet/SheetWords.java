@@ -17,6 +17,7 @@ import org.matraloom.score.Nadai;
 import org.matraloom.score.Notice;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
+import org.matraloom.score.TalaSections;
 import org.matraloom.script.Script;
 import org.matraloom.script.ScriptTerms;
 import org.matraloom.time.Ratio;
@@ -157,7 +158,7 @@ public final class SheetWords {
   /** The kriyas of all talas, each once. */
   Set<Kriya> kriyas() {
     Set<Kriya> kriyas = new LinkedHashSet<>();
-    avartana.sections().forEach(part -> kriyas.addAll(part.avartana().kriyas()));
+    TalaSections.of(avartana).forEach(part -> kriyas.addAll(part.avartana().kriyas()));
     return kriyas;
   }
 

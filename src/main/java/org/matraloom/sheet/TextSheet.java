@@ -16,7 +16,6 @@ import org.matraloom.score.Sequence;
 import org.matraloom.score.Span;
 import org.matraloom.score.Step;
 import org.matraloom.score.Wording;
-import org.matraloom.script.Script;
 import org.matraloom.time.Ratio;
 
 /**
@@ -151,7 +150,7 @@ public final class TextSheet {
 
   private void writeNotes(TextColumns line, Appendable out) throws IOException {
     note(line.kriyas(), out);
-    if (sheet.options().writing().script() != Script.LATIN || line.isBesideTheRounds()) {
+    if (!sheet.options().writing().isAsSpelt() || line.isBesideTheRounds()) {
       note(line.script(), out);
     }
     if (line.hasBreaths()) {

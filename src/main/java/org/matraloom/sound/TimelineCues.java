@@ -5,6 +5,7 @@ import java.util.NoSuchElementException;
 import java.util.Optional;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.Timeline;
+import org.matraloom.score.TalaSections;
 import org.matraloom.time.FrameClock;
 import org.matraloom.wav.CuePoint;
 
@@ -60,7 +61,7 @@ final class TimelineCues implements Iterable<CuePoint> {
 
   private Optional<String> label(Event event) {
     if (event instanceof Event.HandBeat hand && hand.samam()) {
-      long avartana = timeline.performance().avartana().numberAt(hand.beat()) + 1;
+      long avartana = TalaSections.numberAt(timeline.performance().avartana(), hand.beat()) + 1;
       return Optional.of(avartana < 1 ? "count-in" : "avartana " + avartana);
     }
     if (event instanceof Event.RoundStart round) {

@@ -16,6 +16,7 @@ import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
+import org.matraloom.score.TalaSections;
 import org.matraloom.time.Ratio;
 
 /**
@@ -77,7 +78,10 @@ class TalaChangeTest {
     long[] numbers = {-1, 0, 1, 2, 3, 4, 5};
     long[] beats = {-1, 0, 8, 16, 22, 28, 35};
     for (int index = 0; index < beats.length; index++) {
-      assertEquals(numbers[index], avartana.numberAt(Ratio.of(beats[index])), "" + beats[index]);
+      assertEquals(
+          numbers[index],
+          TalaSections.numberAt(avartana, Ratio.of(beats[index])),
+          "" + beats[index]);
     }
     assertEquals(22, avartana.samamBefore(Ratio.of(55, 2)));
   }
@@ -119,7 +123,7 @@ class TalaChangeTest {
                 + BOTH.replace("x2\ntala", "x4\ntala")
                 + "tala Ferry: clap clap wave\nFall");
     assertEquals(piece, score(ScorePrinter.print(piece)));
-    assertEquals(3, Performance.of(piece).avartana().sections().size());
+    assertEquals(3, TalaSections.of(Performance.of(piece).avartana()).size());
     assertEquals(12, Performance.of(piece).avartana().goingOnAt(Ratio.of(32)).beats());
   }
 
