@@ -60,10 +60,10 @@ class DrumTrackTest {
 
   @Test
   void aWrongListIsToldWithItsLine() throws IOException {
-    Path mine = Files.writeString(folder.resolve("mine.txt"), "ta = tomm\n");
+    Path mine = Files.writeString(folder.resolve("mine.txt"), "ta = thm\n");
     CommandLineRun run = CommandLineRun.of("sheet", score, "--strokes", mine.toString());
     assertEquals(ExitCode.BAD_INPUT, run.code());
-    assertTrue(run.err().contains("mine.txt:1: no stroke is called \"tomm\"; the nearest is thom"));
+    assertTrue(run.err().contains("mine.txt:1: no stroke is called \"thm\"; the nearest is thom"));
     CommandLineRun none = CommandLineRun.of("sheet", score, "--strokes", "none.txt");
     assertEquals(ExitCode.BAD_INPUT, none.code());
     assertTrue(none.err().contains("none.txt cannot be read"), none.err());
