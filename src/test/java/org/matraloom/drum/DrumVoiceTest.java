@@ -179,7 +179,7 @@ class DrumVoiceTest {
         "ta nam | mine.txt:1: a line is a sollu, =, and its strokes, as in dhim = din + thom",
         "ta = nan | mine.txt:1: no stroke is called \"nan\"; the nearest is nam",
         "taka = nam | mine.txt:1: \"taka\" is 2 sollus; write a line for each",
-        "dhjim = nam | mine.txt:1: \"dhjim\" is no known sollu; the nearest is dhim",
+        "dhjim = nam | mine.txt:1: \"dhjim\" is no known sollu; the nearest is dhiim",
         "ta = nam + din | mine.txt:1: a sollu has one stroke, or one of each hand, as in din + thom"
       })
   void aWrongLineSaysWhatIsMeant(String line, String message) {
