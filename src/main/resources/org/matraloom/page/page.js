@@ -531,7 +531,8 @@
 
   buttons();
   hand(score.rows[0], false);
-  byId("where").textContent = score.rows.length + " avartanas of " + score.cycle + " beats";
+  byId("where").textContent = score.rows.length + " avartanas"
+    + (score.talas.length > 1 ? "" : " of " + score.cycle + " beats");
   byId("what").textContent = score.turns[0].words;
   requestAnimationFrame(follow);
 })();
