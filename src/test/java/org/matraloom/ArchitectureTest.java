@@ -47,6 +47,7 @@ class ArchitectureTest {
           Map.entry("pasted", 4),
           Map.entry("repair", 4),
           Map.entry("sound", 4),
+          Map.entry("drum", 4),
           Map.entry("live", 5),
           Map.entry("log", 5),
           Map.entry("measure", 5),
@@ -75,10 +76,11 @@ class ArchitectureTest {
 
   /**
    * Rooms that may hold more: the language of scores has grown by words of one's own, last strokes
-   * and breath marks, and what reads it uses one set of tokens and problems that nobody else sees.
+   * and breath marks, by parts, endings, fill-ins and scores of several pieces, and what reads it
+   * uses one set of tokens and problems that nobody else sees.
    */
   private static final Map<String, Integer> MOST_FILES_BY_ROOM =
-      Map.of("notation", 43, "score", 43);
+      Map.of("notation", 56, "score", 46);
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter()

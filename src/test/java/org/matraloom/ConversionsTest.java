@@ -48,6 +48,7 @@ class ConversionsTest {
   private static final List<String> ON_SAMPLES =
       List.of(
           "device/",
+          "drum/",
           "live/",
           "loudness/",
           "onset/",

@@ -126,7 +126,7 @@ public final class BreathText {
         + ", "
         + Nadai.inWords(round.matrasPerBeat())
         + ", from "
-        + composition.avartana().say(round.startBeat());
+        + plan.performance().avartana().say(round.startBeat());
   }
 
   private String told(int index) {
@@ -179,7 +179,7 @@ public final class BreathText {
   }
 
   private String place(Ratio beat) {
-    Avartana avartana = composition.avartana();
+    Avartana avartana = plan.performance().avartana();
     return avartana.say(beat);
   }
 

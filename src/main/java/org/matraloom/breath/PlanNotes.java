@@ -116,6 +116,6 @@ final class PlanNotes {
     return "after the "
         + stop.last().spelling()
         + " on "
-        + performance.composition().avartana().say(stop.last().beat());
+        + performance.avartana().say(stop.last().beat());
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.Timeline;
+import org.matraloom.score.Step;
 import org.matraloom.script.SolluWriting;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
@@ -32,6 +33,7 @@ public final class Captions {
   private final boolean eachSollu;
   private final List<Event.SolluSaid> waiting = new ArrayList<>();
   private String name = "";
+  private String named = "Round ";
   private long lastStartMs;
 
   private Captions(Timeline timeline, SolluWriting writing, boolean eachSollu, Appendable out) {
@@ -72,10 +74,13 @@ public final class Captions {
     for (Event event : timeline) {
       if (event instanceof Event.RoundStart round) {
         flush();
-        name = "Round " + round.number();
+        name = named + round.number();
+      } else if (event instanceof Event.NoticePut put
+          && put.notice().step() instanceof Step.Part part) {
+        named = part.name() + ", round ";
       } else if (event instanceof Event.SectionStart section) {
         flush();
-        name = "Round " + section.round() + " " + section.phrase();
+        name = named + section.round() + " " + section.phrase();
       } else if (event instanceof Event.Silence || event instanceof Event.LandingPoint) {
         flush();
       } else if (event instanceof Event.SolluSaid said) {

@@ -13,6 +13,7 @@ import javax.sound.midi.ShortMessage;
 import javax.sound.midi.Track;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.EventVisitor;
+import org.matraloom.schedule.Stress;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Finger;
@@ -76,7 +77,7 @@ public final class MidiFile {
 
   private MidiFile(Timeline timeline, SolluWriting writing) throws InvalidMidiDataException {
     this.timeline = timeline;
-    this.avartana = timeline.performance().composition().avartana();
+    this.avartana = timeline.performance().avartana();
     this.writing = writing;
     this.sequence = new Sequence(Sequence.PPQ, TICKS_PER_BEAT);
     this.signs = sequence.createTrack();
@@ -122,14 +123,8 @@ public final class MidiFile {
     metres();
   }
 
-  /** A bar is an avartana; a first bar that begins inside one is shorter. */
   private void metres() {
-    Ratio origin = timeline.originBeat();
-    int done = (int) avartana.placeOf(origin).floor();
-    if (done > 0) {
-      metre(origin, avartana.beats() - done);
-    }
-    metre(done == 0 ? origin : origin.plus(Ratio.of(avartana.beats() - done)), avartana.beats());
+    MidiMetre.of(avartana, timeline.originBeat()).forEach(one -> metre(one.beat(), one.beats()));
   }
 
   private void metre(Ratio beat, int beats) {
@@ -144,6 +139,11 @@ public final class MidiFile {
     @Override
     public Boolean countIn(Event.CountIn countIn) {
       return text(signs, TEXT_MARKER, countIn.beat(), "Count-in");
+    }
+
+    @Override
+    public Boolean noticePut(Event.NoticePut put) {
+      return put.notice().words().map(w -> text(signs, TEXT_MARKER, put.beat(), w)).orElse(false);
     }
 
     @Override
@@ -203,7 +203,7 @@ public final class MidiFile {
     }
   }
 
-  private static int velocity(Event.Stress stress) {
+  private static int velocity(Stress stress) {
     return switch (stress) {
       case ROUND -> 110;
       case SAMAM -> 104;

@@ -35,7 +35,7 @@ public final class MusicXml {
   private MusicXml(Sheet sheet, XMLStreamWriter xml) {
     this.sheet = sheet;
     this.words = new SheetWords(sheet);
-    this.avartana = sheet.performance().composition().avartana();
+    this.avartana = sheet.performance().avartana();
     this.notes = StaffNotes.of(sheet.rows());
     this.divisions =
         notes.stream().mapToLong(note -> note.beats().den()).reduce(1, MusicXml::commonMultiple);
@@ -130,15 +130,14 @@ public final class MusicXml {
   }
 
   private void attributes(Row row) throws XMLStreamException {
+    Avartana tala = avartana.goingOnAt(row.startBeat());
     if (row.number() > 1) {
+      turn(row, tala);
       return;
     }
     open("attributes");
     element("divisions", Long.toString(divisions));
-    open("time");
-    element("beats", beats());
-    element("beat-type", "4");
-    close();
+    time(tala);
     open("clef");
     element("sign", "percussion");
     close();
@@ -148,8 +147,26 @@ public final class MusicXml {
     close();
   }
 
+  /** The time of another tala, in the measure with which it begins. */
+  private void turn(Row row, Avartana tala) throws XMLStreamException {
+    boolean begins =
+        avartana.turns().stream().anyMatch(turn -> Ratio.of(turn.beat()).equals(row.startBeat()));
+    if (begins) {
+      open("attributes");
+      time(tala);
+      close();
+    }
+  }
+
+  private void time(Avartana tala) throws XMLStreamException {
+    open("time");
+    element("beats", beats(tala));
+    element("beat-type", "4");
+    close();
+  }
+
   /** The angas as a sum, such as 4+2+2. */
-  private String beats() {
+  private static String beats(Avartana avartana) {
     return avartana.tala().angas().stream()
         .map(Anga::aksharas)
         .map(aksharas -> Integer.toString(aksharas * avartana.kalai()))

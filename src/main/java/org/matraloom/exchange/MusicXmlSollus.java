@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
+import org.matraloom.score.Notice;
 import org.matraloom.sheet.NadaiTurn;
 import org.matraloom.sheet.RoundPart;
 import org.matraloom.sheet.Row;
@@ -42,6 +43,11 @@ final class MusicXmlSollus {
   }
 
   private void directions(Row row, StaffNote note, SheetWords words) throws XMLStreamException {
+    for (Notice notice : words.notices()) {
+      if (notice.words().isPresent() && within(notice.beat(), note)) {
+        direction("words", notice.words().get());
+      }
+    }
     for (RoundPart part : row.parts()) {
       if (part.opensHere() && within(part.from(), note)) {
         direction("rehearsal", "Round " + part.round());

@@ -42,7 +42,7 @@ public record FitAnswer(
    * @return avartanas
    */
   public Ratio avartanas() {
-    return beats().dividedBy(performance.composition().avartana().beats());
+    return beats().dividedBy(performance.avartana().beats());
   }
 
   /**

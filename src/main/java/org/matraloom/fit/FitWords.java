@@ -55,12 +55,12 @@ public final class FitWords {
   }
 
   private static String places(FitAnswer answer) {
-    Avartana avartana = answer.performance().composition().avartana();
+    Avartana avartana = answer.performance().avartana();
     return ", from " + avartana.say(answer.start()) + " to " + avartana.say(answer.eduppu());
   }
 
   private static String hard(FitAnswer answer) {
-    Avartana avartana = answer.performance().composition().avartana();
+    Avartana avartana = answer.performance().avartana();
     return answer.changesInsideABeat().stream()
             .map(Entrance::round)
             .map(round -> avartana.say(round.startBeat()))
@@ -88,7 +88,7 @@ public final class FitWords {
 
   /** The length in whole avartanas and the beats left over; nothing below one avartana. */
   private static String cycles(FitAnswer answer) {
-    int cycle = answer.performance().composition().avartana().beats();
+    int cycle = answer.performance().avartana().beats();
     return LengthWords.avartanas(answer.beats(), cycle).map(" = "::concat).orElse("");
   }
 

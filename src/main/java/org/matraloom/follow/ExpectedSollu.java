@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.matraloom.schedule.Event;
+import org.matraloom.schedule.Stress;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Sollu;
 import org.matraloom.time.Ratio;
@@ -46,7 +47,7 @@ public record ExpectedSollu(
       if (event instanceof Event.SolluSaid said) {
         double seconds = timeline.secondsAt(said.beat()).toDouble();
         first = sollus.isEmpty() ? seconds : first;
-        boolean entry = said.stress() == Event.Stress.ROUND || said.stress() == Event.Stress.PHRASE;
+        boolean entry = said.stress() == Stress.ROUND || said.stress() == Stress.PHRASE;
         sollus.add(
             new ExpectedSollu(
                 said.beat(),

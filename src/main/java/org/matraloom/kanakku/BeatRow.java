@@ -65,7 +65,7 @@ public record BeatRow(
         ended++;
       }
       List<Spoken> sounding = said.subList(ended, said.size());
-      rows.add(row(beat, performance.composition().avartana(), round, sounding));
+      rows.add(row(beat, performance.avartana(), round, sounding));
     }
     return List.copyOf(rows);
   }

@@ -34,7 +34,7 @@ public record Entrance(
    * @return one for each round, in order
    */
   public static List<Entrance> of(Performance performance) {
-    Avartana avartana = performance.composition().avartana();
+    Avartana avartana = performance.avartana();
     List<Entrance> entrances = new ArrayList<>();
     int before = 0;
     for (Span.Round round : performance.rounds()) {

@@ -30,7 +30,7 @@ public record FalseClaim(Element.Bar bar, Ratio atBeat, Ratio missBeats) {
    */
   public static List<FalseClaim> in(Performance performance) {
     List<FalseClaim> claims = new ArrayList<>();
-    Avartana avartana = performance.composition().avartana();
+    Avartana avartana = performance.avartana();
     int first = performance.rounds().get(0).number();
     Iterator<Moment> moments = performance.onlyRounds(first, first).moments();
     while (moments.hasNext() && claims.size() < MOST) {
@@ -46,8 +46,9 @@ public record FalseClaim(Element.Bar bar, Ratio atBeat, Ratio missBeats) {
 
   private static Ratio missOf(Element.Bar bar, Ratio beat, Avartana avartana) {
     Ratio place = avartana.placeOf(beat);
-    List<Integer> ends = new ArrayList<>(bar.endsAvartana() ? List.of(0) : avartana.angaStarts());
-    ends.add(avartana.beats());
+    Avartana cycle = avartana.goingOnAt(beat);
+    List<Integer> ends = new ArrayList<>(bar.endsAvartana() ? List.of(0) : cycle.angaStarts());
+    ends.add(cycle.beats());
     Ratio nearest = place;
     for (int end : ends) {
       Ratio miss = place.minus(Ratio.of(end));

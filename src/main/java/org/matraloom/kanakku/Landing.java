@@ -6,6 +6,8 @@ import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
 import org.matraloom.score.Step;
+import org.matraloom.score.TalaSections;
+import org.matraloom.score.TalaTurn;
 import org.matraloom.time.Ratio;
 
 /**
@@ -28,8 +30,10 @@ public record Landing(Performance performance, Ratio missBeats) {
    */
   public static Landing of(Performance performance) {
     Composition composition = performance.composition();
-    Ratio cycle = Ratio.of(composition.avartana().beats());
-    Ratio past = performance.endBeat().minus(composition.eduppuBeat()).modulo(cycle);
+    Avartana avartana = performance.avartana();
+    Ratio cycle = Ratio.of(avartana.goingOnAt(performance.endBeat()).beats());
+    Ratio place = avartana.placeOf(performance.endBeat());
+    Ratio past = place.minus(composition.eduppuBeat()).modulo(cycle);
     boolean nearerToTheNext = past.times(2).compareTo(cycle) > 0;
     return new Landing(performance, nearerToTheNext ? past.minus(cycle) : past);
   }
@@ -77,17 +81,26 @@ public record Landing(Performance performance, Ratio missBeats) {
    * @return avartanas
    */
   public Ratio avartanas() {
-    return beats().dividedBy(performance.composition().avartana().beats());
+    Ratio avartanas = Ratio.ZERO;
+    List<TalaTurn> talas = TalaSections.of(performance.avartana());
+    for (int index = 0; index < talas.size(); index++) {
+      boolean last = index + 1 == talas.size();
+      Ratio from = index == 0 ? performance.startBeat() : Ratio.of(talas.get(index).beat());
+      Ratio to = last ? performance.endBeat() : Ratio.of(talas.get(index + 1).beat());
+      avartanas = avartanas.plus(to.minus(from).dividedBy(talas.get(index).avartana().beats()));
+    }
+    return avartanas;
   }
 
   /**
    * Whether another start could mend a miss: a plan that waits for a place of the tala ends where
-   * it ends, wherever it starts.
+   * it ends, wherever it starts, and one that changes the tala does so on samam.
    *
    * @return true if {@link #startThatLands()} lands
    */
   public boolean startCanMend() {
-    return performance.composition().plan().stream().noneMatch(Step.Until.class::isInstance);
+    return performance.composition().plan().stream()
+        .noneMatch(step -> step instanceof Step.Until || step instanceof Step.ToTala);
   }
 
   /**
@@ -96,7 +109,7 @@ public record Landing(Performance performance, Ratio missBeats) {
    * @return beats after samam, from 0 up to the length of the avartana
    */
   public Ratio startThatLands() {
-    Avartana avartana = performance.composition().avartana();
+    Avartana avartana = performance.avartana();
     return avartana.placeOf(performance.startBeat().minus(missBeats));
   }
 }

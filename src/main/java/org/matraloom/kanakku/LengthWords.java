@@ -1,6 +1,12 @@
 package org.matraloom.kanakku;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import org.matraloom.score.Avartana;
+import org.matraloom.score.Performance;
+import org.matraloom.score.TalaSections;
+import org.matraloom.score.TalaTurn;
 import org.matraloom.time.Ratio;
 
 /** Says lengths the way they are counted on the hand: in beats and in matras. */
@@ -52,6 +58,27 @@ public final class LengthWords {
             whole
                 + (whole == 1 ? " avartana" : " avartanas")
                 + (rest.signum() == 0 ? "" : " and " + beats(rest)));
+  }
+
+  /**
+   * The length of a performance in avartanas, those of each tala by themselves if it changes.
+   *
+   * @param performance what is performed
+   * @return "7 avartanas" or "4 avartanas of adi and 3 avartanas of chatusra rupaka"; nothing below
+   *     one avartana
+   */
+  public static Optional<String> avartanas(Performance performance) {
+    List<TalaTurn> talas = TalaSections.of(performance.avartana());
+    List<String> words = new ArrayList<>();
+    for (int index = 0; index < talas.size(); index++) {
+      boolean last = index + 1 == talas.size();
+      Ratio from = index == 0 ? performance.startBeat() : Ratio.of(talas.get(index).beat());
+      Ratio to = last ? performance.endBeat() : Ratio.of(talas.get(index + 1).beat());
+      Avartana tala = talas.get(index).avartana();
+      String name = talas.size() == 1 ? "" : " of " + tala.tala().name();
+      avartanas(to.minus(from), tala.beats()).ifPresent(length -> words.add(length + name));
+    }
+    return words.isEmpty() ? Optional.empty() : Optional.of(String.join(" and ", words));
   }
 
   /**

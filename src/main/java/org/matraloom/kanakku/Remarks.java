@@ -33,7 +33,7 @@ public final class Remarks {
   public static List<String> on(Performance performance) {
     List<String> remarks = new ArrayList<>();
     List<Entrance> entrances = Entrance.of(performance);
-    Avartana avartana = performance.composition().avartana();
+    Avartana avartana = performance.avartana();
     entrances.stream()
         .filter(entrance -> entrance.insideBeat() || isChangeInsideAvartana(entrance))
         .limit(MOST_ROUNDS)

@@ -11,9 +11,10 @@ import org.matraloom.score.Span;
  *
  * @param landing where it ends
  * @param barsHold whether every bar stands where an anga or an avartana ends
+ * @param placesHold whether every line such as {@code at samam} is true
  * @param yati the shape of the purvanga of its first round
  */
-public record ScoreFindings(Landing landing, boolean barsHold, Yati yati) {
+public record ScoreFindings(Landing landing, boolean barsHold, boolean placesHold, Yati yati) {
 
   /**
    * Looks at a score.
@@ -26,7 +27,17 @@ public record ScoreFindings(Landing landing, boolean barsHold, Yati yati) {
     Span.Round round = performance.rounds().get(0);
     Yati yati = Structure.of(composition, round.phrase(), round.nadai()).yati();
     boolean barsHold = FalseClaim.in(performance).isEmpty();
-    return new ScoreFindings(Landing.of(performance), barsHold, yati);
+    return new ScoreFindings(Landing.of(performance), barsHold, placesHold(performance), yati);
+  }
+
+  /**
+   * Whether every place that is claimed is so.
+   *
+   * @param performance what is performed
+   * @return true if there is no false claim
+   */
+  public static boolean placesHold(Performance performance) {
+    return PlaceClaim.in(performance).stream().allMatch(PlaceClaim::holds);
   }
 
   /**
@@ -35,6 +46,6 @@ public record ScoreFindings(Landing landing, boolean barsHold, Yati yati) {
    * @return true if it lands and no bar claims what is not so
    */
   public boolean passes() {
-    return barsHold && landing.lands();
+    return barsHold && placesHold && landing.lands();
   }
 }

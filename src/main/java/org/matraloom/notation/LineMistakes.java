@@ -78,6 +78,13 @@ final class LineMistakes {
   }
 
   private static void unknown(Token first, boolean headersOver, Problems problems) {
+    if (PlanParser.isWord(first)) {
+      problems.error(
+          first,
+          first.said() + " stands under a line perform",
+          "move the line below perform, or write that line above it");
+      return;
+    }
     List<String> expected = new ArrayList<>(headersOver ? List.of() : Headers.KEYWORDS);
     expected.add("perform");
     problems.error(

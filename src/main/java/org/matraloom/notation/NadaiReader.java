@@ -14,6 +14,15 @@ final class NadaiReader {
 
   /** Reads a nadai from one token. */
   static Optional<Integer> read(Token token, Problems problems) {
+    return read(token, List.of(), problems);
+  }
+
+  /** Reads the nadai of a curly bracket, where the word of an ending may be meant. */
+  static Optional<Integer> inBrackets(Token token, Problems problems) {
+    return read(token, LastTimes.WORDS, problems);
+  }
+
+  private static Optional<Integer> read(Token token, List<String> also, Problems problems) {
     if (token.is(TokenKind.NUMBER)
         && token.value() >= 1
         && token.value() <= Composition.HIGHEST_NADAI) {
@@ -28,6 +37,8 @@ final class NadaiReader {
     for (Jati known : Jati.values()) {
       names.add(known.word());
     }
+    List<String> meant = new ArrayList<>(names);
+    meant.addAll(also);
     problems.error(
         token,
         "a nadai is 1 to "
@@ -36,7 +47,7 @@ final class NadaiReader {
             + String.join(", ", names)
             + "; found "
             + token.said(),
-        () -> MeantWord.of(token.text(), names).map(near -> "the nearest is " + near));
+        () -> MeantWord.of(token.text(), meant).map(near -> "the nearest is " + near));
     return Optional.empty();
   }
 }

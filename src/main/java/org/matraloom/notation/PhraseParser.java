@@ -162,7 +162,7 @@ final class PhraseParser {
     Optional<Integer> nadai = Optional.empty();
     boolean headed = cursor.peek(1).is(TokenKind.COLON);
     if (headed) {
-      nadai = NadaiReader.read(cursor.next(), problems);
+      nadai = NadaiReader.inBrackets(cursor.next(), problems);
       cursor.next();
     } else {
       problems.error(

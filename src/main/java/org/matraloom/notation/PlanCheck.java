@@ -34,11 +34,11 @@ final class PlanCheck {
     return plan.stream().map(Line::step).toList();
   }
 
-  /** The phrases that the plan names. */
-  Set<String> said() {
+  /** Those of some phrases that the plan names. */
+  Set<String> saidOf(Set<String> phrases) {
     Set<String> said = new LinkedHashSet<>();
     for (Line line : plan) {
-      if (line.step() instanceof Step.Say say) {
+      if (line.step() instanceof Step.Say say && phrases.contains(say.phrase())) {
         said.add(say.phrase());
       }
     }

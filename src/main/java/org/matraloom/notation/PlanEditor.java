@@ -17,7 +17,7 @@ final class PlanEditor {
     List<Integer> stepLines = lines.indicesOf(ScoreLine.Use.STEP);
     if (stepLines.isEmpty()) {
       List<String> written = new ArrayList<>(List.of("", Headers.PERFORM));
-      now.forEach(step -> written.add(INDENT + ScorePrinter.step(step)));
+      now.forEach(step -> written.add(INDENT + ScorePrinter.print(step)));
       lines.insertAfter(lines.before().size() - 1, written);
       return;
     }
@@ -55,7 +55,7 @@ final class PlanEditor {
       lines.insertAfter(
           last,
           steps.subList(over, steps.size()).stream()
-              .map(step -> indent + ScorePrinter.step(step))
+              .map(step -> indent + ScorePrinter.print(step))
               .toList());
     }
   }
@@ -81,7 +81,7 @@ final class PlanEditor {
         return;
       }
     }
-    lines.replace(index, line.tokens().get(0).start(), line.lastEnd(), ScorePrinter.step(step));
+    lines.replace(index, line.tokens().get(0).start(), line.lastEnd(), ScorePrinter.print(step));
   }
 
   private static void set(StringBuilder text, Token number, int value) {

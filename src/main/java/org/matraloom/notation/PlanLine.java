@@ -35,8 +35,31 @@ final class PlanLine implements StepVisitor<String> {
 
   @Override
   public String until(Step.Until until) {
-    return until.place().signum() == 0
-        ? "until samam"
-        : "until beat " + until.place().plus(Ratio.ONE).toMixed();
+    return "until " + place(until.place());
+  }
+
+  @Override
+  public String part(Step.Part part) {
+    return PlanWords.PART + " " + part.name();
+  }
+
+  @Override
+  public String tell(Step.Tell tell) {
+    return PlanWords.TELL + " " + tell.text();
+  }
+
+  @Override
+  public String stands(Step.Stands stands) {
+    String whose = stands.whose().isEmpty() ? "" : " " + PlanWords.FOR + " " + stands.whose();
+    return PlanWords.AT + " " + place(stands.place()) + whose;
+  }
+
+  @Override
+  public String toTala(Step.ToTala turn) {
+    return PlanWords.TALA + " " + TalaText.written(turn.tala());
+  }
+
+  private static String place(Ratio place) {
+    return place.signum() == 0 ? "samam" : "beat " + place.plus(Ratio.ONE).toMixed();
   }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.matraloom.notation.Token.TokenKind;
-import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Step;
@@ -17,38 +16,75 @@ final class PlanParser {
   /** The nadai of a line that names none. */
   static final int USUAL_NADAI = 4;
 
+  private static final List<String> WORDS =
+      List.of(
+          "rest",
+          "until",
+          PlanWords.PART,
+          PlanWords.TELL,
+          PlanWords.AT,
+          FillIn.FILL,
+          UsedPiece.USE);
+
   private static final Set<String> NADAI = Set.of("nadai", "nade", "nada", "gati");
   private static final Set<String> KALAM = Set.of("kala", "kalam");
+  private static final String LAST = "last";
   private static final Set<String> BEATS = Set.of("beat", "beats");
   private static final Set<String> MATRAS = Set.of("matra", "matras");
 
-  private final Avartana avartana;
+  private final PlanPosition position;
   private final Set<String> phrases;
   private final Lexicon lexicon;
   private final Problems problems;
 
-  PlanParser(Avartana avartana, Set<String> phrases, Lexicon lexicon, Problems problems) {
-    this.avartana = avartana;
+  PlanParser(PlanPosition position, Set<String> phrases, Lexicon lexicon, Problems problems) {
+    this.position = position;
     this.phrases = phrases;
     this.lexicon = lexicon;
     this.problems = problems;
   }
 
+  /** Whether a line begins with one of the words that stand under perform only. */
+  static boolean isWord(Token first) {
+    return first.is(PlanWords.PART)
+        || first.is(PlanWords.TELL)
+        || first.is(FillIn.FILL)
+        || first.is(UsedPiece.USE);
+  }
+
+  /** Whether a line under perform is one of the plan, and not a header at the wrong place. */
+  static boolean mayBegin(Token first, Optional<String> keyword, boolean isPhrase) {
+    return keyword.isEmpty() || isPhrase || first.is(PlanWords.TALA);
+  }
+
+  /** Whether a nadai comes next. */
+  static boolean isNadai(Token token) {
+    return isOneOf(token, NADAI);
+  }
+
+  /** Whether a line says a phrase, one of which may be called Part or Use. */
+  boolean says(Token first) {
+    return first.is(TokenKind.NAME) && phrases.contains(first.name());
+  }
+
   /** Reads one line; its first token is there. */
-  Optional<Step> step(List<Token> tokens) {
+  List<Step> steps(List<Token> tokens) {
     Cursor cursor = new Cursor(tokens, 0);
     int before = problems.errors();
     Token first = cursor.next();
-    Optional<Step> step;
-    if (first.is(TokenKind.NAME) && phrases.contains(first.name())) {
-      step = say(first, cursor);
+    List<Step> steps;
+    if (says(first)) {
+      steps = say(first, cursor);
     } else if (first.is("rest")) {
-      step = rest(cursor);
+      steps = rest(cursor).stream().toList();
     } else if (first.is("until")) {
-      step = BeatPlace.read(cursor, avartana, problems).map(this::until);
+      steps =
+          BeatPlace.read(cursor, position.avartana(), problems).map(this::until).stream().toList();
+    } else if (PlanWords.begins(first)) {
+      steps = PlanWords.read(first, cursor, position, problems).stream().toList();
     } else {
       unknown(first);
-      return Optional.empty();
+      return List.of();
     }
     if (before == problems.errors() && !cursor.isAtEnd()) {
       problems.error(
@@ -56,11 +92,11 @@ final class PlanParser {
           "expected the end of the line, found " + cursor.peek().said(),
           "each round, rest or wait stands on a line of its own");
     }
-    return step;
+    return steps;
   }
 
   private Step until(Ratio place) {
-    return new Step.Until(avartana.placeOf(place));
+    return new Step.Until(position.avartana().placeOf(place));
   }
 
   private void unknown(Token first) {
@@ -72,8 +108,7 @@ final class PlanParser {
       return;
     }
     List<String> expected = new ArrayList<>(phrases);
-    expected.add("rest");
-    expected.add("until");
+    expected.addAll(WORDS);
     problems.error(
         first,
         "expected a phrase name, rest or until; found " + first.said(),
@@ -84,10 +119,11 @@ final class PlanParser {
                     .orElse("write a line such as Song x2 nadai 4, or rest 2 beats")));
   }
 
-  private Optional<Step> say(Token name, Cursor cursor) {
+  private List<Step> say(Token name, Cursor cursor) {
     Optional<Integer> times = Optional.empty();
     Optional<Integer> nadai = Optional.empty();
     Optional<Integer> kalam = Optional.empty();
+    Optional<Token> last = Optional.empty();
     while (!cursor.isAtEnd()) {
       Token token = cursor.peek();
       if (token.is(TokenKind.TIMES)) {
@@ -99,23 +135,54 @@ final class PlanParser {
       } else if (isOneOf(token, KALAM)) {
         once(kalam, cursor.next(), "kalam");
         kalam = kalam(cursor.next());
+      } else if (token.is(LAST)) {
+        once(last, cursor.next(), LAST);
+        last = lastTime(cursor.next());
       } else {
         problems.error(
             token,
             "expected x2, nadai 5 or kalam 2; found " + token.said(),
             () ->
                 Optional.of(
-                    MeantWord.of(token.text(), List.of("nadai", "kalam", "gati"))
+                    MeantWord.of(token.text(), List.of("nadai", "kalam", "gati", LAST))
                         .map("the nearest is "::concat)
                         .orElse("each round, rest or wait stands on a line of its own")));
-        return Optional.empty();
+        return List.of();
       }
     }
-    return Optional.of(
-        new Step.Say(name.name(), times.orElse(1), nadai.orElse(USUAL_NADAI), kalam.orElse(1)));
+    Step.Say all =
+        new Step.Say(name.name(), times.orElse(1), nadai.orElse(USUAL_NADAI), kalam.orElse(1));
+    return last.map(other -> lastOther(all, other)).orElse(List.of(all));
   }
 
-  private void once(Optional<Integer> earlier, Token token, String what) {
+  /** The phrase that is said the last time in place of the one that is repeated. */
+  private Optional<Token> lastTime(Token name) {
+    if (name.is(TokenKind.NAME) && phrases.contains(name.name())) {
+      return Optional.of(name);
+    }
+    problems.error(
+        name,
+        "expected the phrase that is said the last time, found " + name.said(),
+        () ->
+            Optional.of(
+                MeantWord.of(name.text(), phrases)
+                    .map("the nearest is "::concat)
+                    .orElse("write Song x3 last Close")));
+    return Optional.empty();
+  }
+
+  private List<Step> lastOther(Step.Say all, Token last) {
+    if (all.times() == 1) {
+      problems.error(
+          last, "there is no last time of what is said once", "write x3, or take the word out");
+      return List.of(all);
+    }
+    return List.of(
+        new Step.Say(all.phrase(), all.times() - 1, all.nadai(), all.kalam()),
+        new Step.Say(last.name(), 1, all.nadai(), all.kalam()));
+  }
+
+  private void once(Optional<?> earlier, Token token, String what) {
     if (earlier.isPresent()) {
       problems.error(token, what + " is given twice in this line", "write two lines");
     }
@@ -174,7 +241,7 @@ final class PlanParser {
         .map(nadai -> new Step.RestMatras(matras, nadai));
   }
 
-  private static boolean isOneOf(Token token, Set<String> words) {
+  static boolean isOneOf(Token token, Set<String> words) {
     return (token.is(TokenKind.WORD) || token.is(TokenKind.NAME))
         && words.contains(JatiNames.fold(token.text()));
   }

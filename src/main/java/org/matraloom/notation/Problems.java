@@ -18,6 +18,7 @@ final class Problems {
   private final String file;
   private final List<Problem> shown = new ArrayList<>();
   private final Set<String> toldOnce = new HashSet<>();
+  private final Set<String> told = new HashSet<>();
   private int errors;
   private int left;
 
@@ -103,6 +104,9 @@ final class Problems {
       int end,
       String message,
       Supplier<Optional<String>> help) {
+    if (!told.add(line.number() + ":" + start + ":" + message)) {
+      return;
+    }
     count(
         severity,
         () ->

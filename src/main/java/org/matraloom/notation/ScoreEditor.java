@@ -1,6 +1,8 @@
 package org.matraloom.notation;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Edit;
 import org.matraloom.score.Lexicon;
@@ -15,7 +17,7 @@ public final class ScoreEditor {
 
   /**
    * Writes changes into a text. A text of nothing but sollus gets the names and the tala that it
-   * leaves out.
+   * leaves out; one that takes over from elsewhere what it says is written out in full.
    *
    * @param text a score that is read without errors
    * @param edits the changes in order
@@ -24,7 +26,26 @@ public final class ScoreEditor {
    * @throws IllegalArgumentException if the text, as given or after one of the changes, has errors
    */
   public static String apply(String text, List<Edit> edits, Lexicon lexicon) {
-    String changed = ScoreReader.inFull(text, lexicon);
+    return apply(text, Optional.empty(), edits, lexicon);
+  }
+
+  /**
+   * Writes changes into the text of a file, which may use other scores; such a text is written out
+   * in full.
+   *
+   * @param text a score that is read without errors
+   * @param file where it is
+   * @param edits the changes in order
+   * @param lexicon the sollus to know
+   * @return the changed text
+   * @throws IllegalArgumentException if the text, as given or after one of the changes, has errors
+   */
+  public static String apply(String text, Path file, List<Edit> edits, Lexicon lexicon) {
+    return apply(text, Optional.of(file), edits, lexicon);
+  }
+
+  private static String apply(String text, Optional<Path> file, List<Edit> edits, Lexicon lexicon) {
+    String changed = ScoreReader.inFull(text, file, lexicon);
     for (Edit edit : edits) {
       Composition before =
           ScoreReader.read(changed, "", lexicon)
@@ -42,7 +63,7 @@ public final class ScoreEditor {
     } else if (edit instanceof Edit.Eduppu eduppu) {
       HeaderEditor.set(lines, "eduppu", ScorePrinter.place(eduppu.place(), before.avartana()));
     } else if (edit instanceof Edit.InTala other) {
-      HeaderEditor.set(lines, "tala", ScorePrinter.tala(other.tala()));
+      HeaderEditor.set(lines, "tala", TalaText.written(other.tala()));
     } else if (edit instanceof Edit.Plan plan) {
       PlanEditor.replace(lines, before.plan(), plan.steps());
     } else if (edit instanceof Edit.Splice splice) {

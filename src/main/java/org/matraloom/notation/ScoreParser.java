@@ -1,6 +1,7 @@
 package org.matraloom.notation;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Length;
 import org.matraloom.score.Lexicon;
+import org.matraloom.score.Sequence;
 import org.matraloom.score.Step;
 
 /** Sorts the lines of a score into headers, phrases and the perform plan, and joins their parts. */
@@ -26,9 +28,12 @@ final class ScoreParser {
   private final BareLines bare;
   private boolean headersOver;
   private boolean lineLost;
+  private boolean takesOver;
+  private final Optional<PieceShelf> shelf;
 
-  ScoreParser(Lexicon lexicon, Problems problems) {
+  ScoreParser(Lexicon lexicon, Problems problems, Optional<PieceShelf> shelf) {
     this.lexicon = lexicon;
+    this.shelf = shelf;
     this.problems = problems;
     this.headers = new Headers(lexicon, problems);
     this.bare = new BareLines(lexicon);
@@ -68,7 +73,9 @@ final class ScoreParser {
     } else if (equals && first.is(TokenKind.WORD) && keyword.isEmpty()) {
       LineMistakes.smallName(first, problems);
       beginPhrase(tokens);
-    } else if (perform.isPresent() && !equals && (keyword.isEmpty() || isPhrase(first))) {
+    } else if (perform.isPresent()
+        && !equals
+        && PlanParser.mayBegin(first, keyword, isPhrase(first))) {
       plan.add(tokens);
     } else if (!phrase.isEmpty() && first.start() > 0 && !equals) {
       phrase.remove(phrase.size() - 1);
@@ -89,9 +96,18 @@ final class ScoreParser {
     return !bare.isEmpty() && phrases.isEmpty() && phrase.isEmpty() && perform.isEmpty();
   }
 
+  /** Whether a tempo is written. */
+  boolean namesTempo() {
+    return headers.has("tempo");
+  }
+
   /** The text with all that it leaves out, after the last line; the same if that is nothing. */
   String inFull(String text) {
-    return isBare() ? bare.inFull(text, headers.has("tala")) : text;
+    if (isBare()) {
+      return bare.inFull(text, headers.has("tala"));
+    }
+    Optional<Composition> read = finish();
+    return takesOver ? read.map(ScorePrinter::print).orElse(text) : text;
   }
 
   private void nameBareLines() {
@@ -110,16 +126,19 @@ final class ScoreParser {
     nameBareLines();
     endPhrase();
     Headers.Head head = headers.read();
-    if (phrases.isEmpty() && !lineLost) {
+    if (phrases.isEmpty() && !lineLost && plan.stream().noneMatch(PlanReader::takesOver)) {
       problems.error(
           "there is no phrase", Optional.of("add a line such as Song = takita takadimi"));
     }
     PhraseGraph graph = new PhraseGraph(phrases, lexicon, problems);
     Map<String, Length> lengths = graph.lengths();
-    PlanCheck check = new PlanCheck(plan(head), problems);
+    PlanReader.Plan read = plan(head, new HashMap<>(lengths));
+    PlanCheck check = new PlanCheck(read.lines(), problems);
     if (problems.hasErrors()) {
       return Optional.empty();
     }
+    Map<String, Sequence> said = graph.sequences();
+    said.putAll(read.borrowed());
     Composition composition =
         new Composition(
             head.title(),
@@ -127,15 +146,15 @@ final class ScoreParser {
             head.tempo(),
             head.startBeat(),
             head.eduppuBeat(),
-            graph.sequences(),
+            said,
             check.steps(),
-            head.closing(),
+            read.closing(),
             head.wording());
-    check.check(composition, lengths);
+    check.check(composition, read.lengths());
     if (problems.hasErrors()) {
       return Optional.empty();
     }
-    warnOfUnsaid(graph.saidBy(check.said()));
+    warnOfUnsaid(graph.saidBy(check.saidOf(phrases.keySet())));
     return Optional.of(composition);
   }
 
@@ -163,7 +182,9 @@ final class ScoreParser {
       phraseParser.use(headers.wording());
     }
     Token name = phrase.get(0);
-    PhraseParser.Body body = phraseParser.parse(name, new Cursor(phrase, 2));
+    takesOver |= LastTimes.in(phrase);
+    List<Token> written = LastTimes.writtenOut(phrase, problems);
+    PhraseParser.Body body = phraseParser.parse(name, new Cursor(written, 2));
     String key = name.is(TokenKind.NAME) ? name.name() : LineMistakes.capital(name);
     PhraseGraph.Definition definition =
         new PhraseGraph.Definition(key, name, body.sequence(), body.references());
@@ -193,32 +214,20 @@ final class ScoreParser {
     perform = Optional.of(token);
   }
 
-  private List<PlanCheck.Line> plan(Headers.Head head) {
-    List<PlanCheck.Line> lines = new ArrayList<>();
+  private PlanReader.Plan plan(Headers.Head head, Map<String, Length> lengths) {
     if (perform.isEmpty()) {
-      lastPhraseOnce().ifPresent(lines::add);
-      return lines;
+      return PlanReader.lastOnce(phrases.values(), lengths, head.closing());
     }
-    PlanParser parser = new PlanParser(head.avartana(), phrases.keySet(), lexicon, problems);
-    int before = problems.errors();
-    for (List<Token> tokens : plan) {
-      parser.step(tokens).ifPresent(step -> lines.add(new PlanCheck.Line(step, tokens.get(0))));
-    }
-    boolean silent = lines.stream().noneMatch(line -> line.step() instanceof Step.Say);
-    if (silent && before == problems.errors()) {
+    PlanReader reader = new PlanReader(head, phrases.keySet(), lexicon, lengths, problems);
+    PlanReader.Plan read =
+        reader.read(plan, shelf, !headers.has("stroke") && !headers.has("after"));
+    takesOver |= read.takesOver();
+    boolean silent = read.lines().stream().noneMatch(line -> line.step() instanceof Step.Say);
+    if (silent && !problems.hasErrors()) {
       problems.error(
           perform.get(), "nothing is said under perform", "add a line such as Song x2 nadai 4");
     }
-    return lines;
-  }
-
-  private Optional<PlanCheck.Line> lastPhraseOnce() {
-    Optional<PlanCheck.Line> last = Optional.empty();
-    for (Map.Entry<String, PhraseGraph.Definition> entry : phrases.entrySet()) {
-      Step once = new Step.Say(entry.getKey(), 1, PlanParser.USUAL_NADAI, 1);
-      last = Optional.of(new PlanCheck.Line(once, entry.getValue().token()));
-    }
-    return last;
+    return read;
   }
 
   private void warnOfUnsaid(Set<String> said) {

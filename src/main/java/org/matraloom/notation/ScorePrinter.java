@@ -2,7 +2,6 @@ package org.matraloom.notation;
 
 import java.math.BigDecimal;
 import java.util.Locale;
-import org.matraloom.score.Anga;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Closing;
 import org.matraloom.score.Composition;
@@ -10,7 +9,6 @@ import org.matraloom.score.Element;
 import org.matraloom.score.FingerCustom;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Step;
-import org.matraloom.score.Tala;
 import org.matraloom.score.Wording;
 import org.matraloom.time.Ratio;
 
@@ -43,7 +41,7 @@ public final class ScorePrinter {
     if (!composition.title().isBlank()) {
       header("title", title(composition.title()), text);
     }
-    header("tala", tala(avartana.tala()), text);
+    header("tala", TalaText.written(avartana.tala()), text);
     header("kalai", Integer.toString(avartana.kalai()), text);
     header("tempo", tempo(composition.tempo().beatsPerMinute()), text);
     header("start", place(composition.startBeat(), avartana), text);
@@ -57,7 +55,7 @@ public final class ScorePrinter {
     composition.phrases().forEach((name, sequence) -> phrase(name, sequence, text));
     text.append("\nperform\n");
     for (Step step : composition.plan()) {
-      text.append(INDENT).append(step(step)).append('\n');
+      text.append(INDENT).append(print(step)).append('\n');
     }
     return text.toString();
   }
@@ -114,14 +112,6 @@ public final class ScorePrinter {
     return title.replaceAll("\\s", " ").replace('#', '\u266f').strip();
   }
 
-  static String tala(Tala tala) {
-    boolean named = TalaReader.read(tala.name()).tala().filter(tala::equals).isPresent();
-    String formula = tala.formula();
-    boolean own = tala.angas().stream().anyMatch(Anga.Own.class::isInstance);
-    boolean titled = own && !tala.name().equals(formula);
-    return named ? tala.name() : titled ? tala.name() + ": " + formula : formula;
-  }
-
   private static String tempo(Ratio tempo) {
     return DECIMAL % tempo.den() == 0
         ? BigDecimal.valueOf(tempo.num()).divide(BigDecimal.valueOf(tempo.den())).toPlainString()
@@ -150,7 +140,13 @@ public final class ScorePrinter {
     text.append(line).append('\n');
   }
 
-  static String step(Step step) {
+  /**
+   * Writes a line of a plan.
+   *
+   * @param step the line
+   * @return one line without a line end
+   */
+  public static String print(Step step) {
     return step.told(new PlanLine());
   }
 }

@@ -34,6 +34,28 @@ public final class ScoreReader {
    */
   public static Reading read(Path file, Lexicon lexicon) {
     Problems problems = new Problems(file.toString());
+    Optional<PieceShelf> shelf = shelf(file, lexicon);
+    return text(file, problems)
+        .map(text -> parsed(text, problems, lexicon, shelf))
+        .orElseGet(() -> new Reading(Optional.empty(), problems.inOrder()));
+  }
+
+  private static Optional<PieceShelf> shelf(Path file, Lexicon lexicon) {
+    return PieceShelf.of(
+        file,
+        (other, shelf, problems) ->
+            text(other, problems).flatMap(text -> piece(text, shelf, problems, lexicon)));
+  }
+
+  private static Optional<PieceShelf.Piece> piece(
+      String text, PieceShelf shelf, Problems problems, Lexicon lexicon) {
+    ScoreParser parser = new ScoreParser(lexicon, problems, Optional.of(shelf));
+    takeLines(text, parser);
+    return parser.finish().map(piece -> new PieceShelf.Piece(piece, parser.namesTempo()));
+  }
+
+  /** The text of a file; why there is none is told. */
+  private static Optional<String> text(Path file, Problems problems) {
     byte[] bytes;
     try (InputStream in = Files.newInputStream(file)) {
       bytes = in.readNBytes(MOST_BYTES + 1);
@@ -51,7 +73,7 @@ public final class ScoreReader {
     if (bytes.length > MOST_BYTES) {
       return refused(problems, TOO_LARGE, "split it into several scores");
     }
-    return decoded(bytes, problems, lexicon);
+    return decoded(bytes, problems);
   }
 
   /**
@@ -65,26 +87,31 @@ public final class ScoreReader {
   public static Reading read(String text, String fileName, Lexicon lexicon) {
     Problems problems = new Problems(fileName);
     if (text.length() > MOST_BYTES || text.getBytes(StandardCharsets.UTF_8).length > MOST_BYTES) {
-      return refused(problems, TOO_LARGE, "split it into several scores");
+      refused(problems, TOO_LARGE, "split it into several scores");
+      return new Reading(Optional.empty(), problems.inOrder());
     }
-    return parsed(text, problems, lexicon);
+    return parsed(text, problems, lexicon, Optional.empty());
   }
 
   /**
    * A text with all that it leaves out: the names and the tala of a piece that is nothing but lines
    * of sollus.
    *
+   * <p>A score that uses others, fills in, or has repeats with endings of their own is written out.
+   *
    * @param text a score
+   * @param file where it is, for the scores that it uses; none if it is in no file
    * @param lexicon the sollus to know
-   * @return a score that says the same; the text itself if it has phrases
+   * @return a score that says the same; the text itself if it leaves nothing out
    */
-  static String inFull(String text, Lexicon lexicon) {
-    ScoreParser parser = new ScoreParser(lexicon, new Problems(""));
+  static String inFull(String text, Optional<Path> file, Lexicon lexicon) {
+    Optional<PieceShelf> shelf = file.flatMap(path -> shelf(path, lexicon));
+    ScoreParser parser = new ScoreParser(lexicon, new Problems(""), shelf);
     takeLines(text, parser);
     return parser.inFull(text);
   }
 
-  private static Reading decoded(byte[] bytes, Problems problems, Lexicon lexicon) {
+  private static Optional<String> decoded(byte[] bytes, Problems problems) {
     CharsetDecoder decoder =
         StandardCharsets.UTF_8
             .newDecoder()
@@ -95,7 +122,7 @@ public final class ScoreReader {
     CoderResult result = decoder.decode(in, out, true);
     String text = out.flip().toString();
     if (!result.isError()) {
-      return parsed(text, problems, lexicon);
+      return Optional.of(text);
     }
     int lineStart = Math.max(text.lastIndexOf('\n'), text.lastIndexOf('\r')) + 1;
     int number = (int) text.chars().filter(letter -> letter == '\n').count() + 1;
@@ -107,11 +134,12 @@ public final class ScoreReader {
         at + 1,
         String.format("the file is not UTF-8 text: byte %02x", bytes[in.position()]),
         () -> Optional.of("save it as UTF-8 in the editor"));
-    return new Reading(Optional.empty(), problems.inOrder());
+    return Optional.empty();
   }
 
-  private static Reading parsed(String text, Problems problems, Lexicon lexicon) {
-    ScoreParser parser = new ScoreParser(lexicon, problems);
+  private static Reading parsed(
+      String text, Problems problems, Lexicon lexicon, Optional<PieceShelf> shelf) {
+    ScoreParser parser = new ScoreParser(lexicon, problems, shelf);
     takeLines(text, parser);
     return new Reading(parser.finish(), problems.inOrder());
   }
@@ -142,8 +170,8 @@ public final class ScoreReader {
     return forgotten ? "there is a " + name + ENDING : "check the name and the folder";
   }
 
-  private static Reading refused(Problems problems, String message, String help) {
+  private static Optional<String> refused(Problems problems, String message, String help) {
     problems.error(message, Optional.of(help));
-    return new Reading(Optional.empty(), problems.inOrder());
+    return Optional.empty();
   }
 }

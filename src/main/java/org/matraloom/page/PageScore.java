@@ -12,6 +12,10 @@ import org.matraloom.schedule.Event;
 import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Kriya;
+import org.matraloom.score.Notice;
+import org.matraloom.score.Step;
+import org.matraloom.score.TalaSections;
+import org.matraloom.score.TalaTurn;
 import org.matraloom.sheet.Figure;
 import org.matraloom.sheet.HtmlRows;
 import org.matraloom.sheet.Mark;
@@ -33,7 +37,7 @@ final class PageScore {
     this.sheet = sheet;
     this.sound = sound;
     this.words = new SheetWords(sheet);
-    this.avartana = sheet.performance().composition().avartana();
+    this.avartana = sheet.performance().avartana();
   }
 
   void write(Appendable out) throws IOException {
@@ -42,12 +46,13 @@ final class PageScore {
       json.writeStartObject();
       Ratio tempo = sheet.performance().composition().tempo().beatsPerMinute();
       json.writeNumberField("tempo", tempo.toDouble());
-      json.writeNumberField("cycle", avartana.beats());
+      json.writeNumberField("cycle", TalaSections.of(avartana).get(0).avartana().beats());
       json.writeNumberField("start", sheet.performance().startBeat().toDouble());
       json.writeNumberField("end", sheet.performance().handEndBeat().toDouble());
       beats("rows", sheet.rows().stream().map(Row::startBeat).toList(), json);
       beats("marks", marks().stream().map(Mark::beat).toList(), json);
       hand(json);
+      talas(json);
       turns(json);
       events(json);
       sound(json);
@@ -73,12 +78,29 @@ final class PageScore {
 
   private void hand(JsonGenerator json) throws IOException {
     json.writeArrayFieldStart("hand");
-    for (int beat = 0; beat < avartana.beats(); beat++) {
-      Kriya kriya = avartana.kriyaAt(beat);
+    for (TalaTurn part : TalaSections.of(avartana)) {
+      for (int beat = 0; beat < part.avartana().beats(); beat++) {
+        Kriya kriya = part.avartana().kriyaAt(beat);
+        json.writeStartObject();
+        json.writeStringField("figure", HtmlRows.name(Figure.of(kriya)));
+        json.writeStringField("word", words.kriya(kriya));
+        json.writeEndObject();
+      }
+    }
+    json.writeEndArray();
+  }
+
+  /** Where each tala begins, how long its cycle is and where its kriyas stand in the list. */
+  private void talas(JsonGenerator json) throws IOException {
+    json.writeArrayFieldStart("talas");
+    int first = 0;
+    for (TalaTurn part : TalaSections.of(avartana)) {
       json.writeStartObject();
-      json.writeStringField("figure", HtmlRows.name(Figure.of(kriya)));
-      json.writeStringField("word", words.kriya(kriya));
+      json.writeNumberField("beat", part.beat());
+      json.writeNumberField("cycle", part.avartana().beats());
+      json.writeNumberField("first", first);
       json.writeEndObject();
+      first += part.avartana().beats();
     }
     json.writeEndArray();
   }
@@ -93,6 +115,11 @@ final class PageScore {
       row.parts().stream()
           .filter(RoundPart::opensHere)
           .forEach(part -> turns.put(part.from(), words.roundHeading(part)));
+    }
+    for (Notice notice : sheet.performance().notices()) {
+      if (notice.step() instanceof Step.Part || notice.step() instanceof Step.ToTala) {
+        turns.merge(notice.beat(), notice.words().orElse(""), (words, name) -> name + ": " + words);
+      }
     }
     json.writeArrayFieldStart("turns");
     for (Ratio beat : turns.keySet()) {

@@ -12,6 +12,8 @@ import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
+import org.matraloom.score.TalaSections;
+import org.matraloom.score.TalaTurn;
 import org.matraloom.sound.LooseSounds;
 import org.matraloom.sound.Mix;
 import org.matraloom.time.Ratio;
@@ -76,8 +78,14 @@ public final class PageSoundMaker {
   }
 
   private List<Optional<PageSound.Stroke>> hand() {
-    Avartana avartana = performance.composition().avartana();
     List<Optional<PageSound.Stroke>> strokes = new ArrayList<>();
+    for (TalaTurn part : TalaSections.of(performance.avartana())) {
+      hand(part.avartana(), strokes);
+    }
+    return strokes;
+  }
+
+  private void hand(Avartana avartana, List<Optional<PageSound.Stroke>> strokes) {
     for (int beat = 0; beat < avartana.beats(); beat++) {
       Event.HandBeat given =
           new Event.HandBeat(
@@ -88,7 +96,6 @@ public final class PageSoundMaker {
               0);
       strokes.add(loose.stroke(given).map(this::stroke));
     }
-    return strokes;
   }
 
   private PageSound.Stroke stroke(LooseSounds.Loose sound) {

@@ -68,6 +68,9 @@ public record ConversionWish(Optional<Integer> nadai, Optional<Tala> tala, boole
     List<Step> plan = new ArrayList<>(piece.plan());
     plan.replaceAll(
         step -> step instanceof Step.Until u ? new Step.Until(inside(u.place(), piece)) : step);
+    if (tala.isPresent()) {
+      plan.removeIf(Step.Stands.class::isInstance);
+    }
     return nadai.map(given -> PlanSurgery.inNadai(plan, given)).orElse(plan);
   }
 

@@ -2,6 +2,7 @@ package org.matraloom.repair;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.matraloom.score.Avartana;
@@ -72,13 +73,19 @@ final class PlaceRepairs {
     }
   }
 
+  /** The place of the tala that a line of the plan names. */
+  private static Optional<Ratio> placeIn(Step step) {
+    if (step instanceof Step.Until until) {
+      return Optional.of(until.place());
+    }
+    return step instanceof Step.Stands stands ? Optional.of(stands.place()) : Optional.empty();
+  }
+
   /** Whether a cycle of so many beats has all the places that the piece names. */
   private static boolean hasRoom(Composition composition, int beats) {
     return Stream.concat(
             Stream.of(composition.startBeat(), composition.eduppuBeat()),
-            composition.plan().stream()
-                .filter(Step.Until.class::isInstance)
-                .map(step -> ((Step.Until) step).place()))
+            composition.plan().stream().flatMap(step -> placeIn(step).stream()))
         .allMatch(
             place -> place.compareTo(Ratio.of(beats)) < 0 && place.compareTo(Ratio.of(-beats)) > 0);
   }

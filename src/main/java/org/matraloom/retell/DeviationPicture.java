@@ -40,7 +40,7 @@ public final class DeviationPicture {
   private DeviationPicture(TakeFindings findings, Performance performance) {
     this.findings = findings;
     this.performance = performance;
-    this.cycleBeats = performance.composition().avartana().beats();
+    this.cycleBeats = performance.avartana().goingOnAt(performance.startBeat()).beats();
   }
 
   /**

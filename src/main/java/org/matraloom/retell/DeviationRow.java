@@ -61,7 +61,7 @@ final class DeviationRow {
 
   void draw(Performance performance, DeviationMarks marks, PulseLine line) {
     ground(performance, line);
-    grid(performance.composition().avartana());
+    grid(performance.avartana());
     new RoundFlags(picture, performance.rounds(), from, to).draw(left, beatWidth, top, PLOT);
     marks(marks);
     words(marks.words());

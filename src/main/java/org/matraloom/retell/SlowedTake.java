@@ -161,7 +161,7 @@ public final class SlowedTake {
 
   private static void addBeats(
       TakeFindings findings, Timeline timeline, PulseLine line, List<Beat> beats) {
-    Avartana avartana = timeline.performance().composition().avartana();
+    Avartana avartana = timeline.performance().avartana();
     List<ExpectedSollu> expected = findings.alignment().expected();
     for (int run = 1; run <= line.runs(); run++) {
       int number = run;

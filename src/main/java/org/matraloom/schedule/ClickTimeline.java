@@ -2,6 +2,7 @@ package org.matraloom.schedule;
 
 import java.util.Iterator;
 import java.util.stream.StreamSupport;
+import org.matraloom.score.TalaSections;
 import org.matraloom.time.Ratio;
 
 /**
@@ -30,9 +31,8 @@ public record ClickTimeline(Timeline score, ClickPattern pattern) implements For
   }
 
   private ClickPattern.Heard heardAt(Ratio beat) {
-    int beats = performance().composition().avartana().beats();
-    long first = performance().startBeat().dividedBy(beats).floor();
-    long avartana = beat.dividedBy(beats).floor() - first;
+    long first = TalaSections.numberAt(performance().avartana(), performance().startBeat());
+    long avartana = TalaSections.numberAt(performance().avartana(), beat) - first;
     return avartana < 0 ? ClickPattern.Heard.ALL : pattern.in(avartana);
   }
 }

@@ -2,6 +2,7 @@ package org.matraloom.schedule;
 
 import org.matraloom.score.Kriya;
 import org.matraloom.score.Matras;
+import org.matraloom.score.Notice;
 import org.matraloom.score.Sollu;
 import org.matraloom.score.Spoken;
 import org.matraloom.time.Ratio;
@@ -89,7 +90,9 @@ public sealed interface Event {
      *
      * @return true for the kriya on the first beat of an avartana
      */
-    boolean samam();
+    default boolean samam() {
+      return false;
+    }
 
     /**
      * The same where no round goes on.
@@ -130,11 +133,6 @@ public sealed interface Event {
    * @param round the round that is going on, from 1; 0 before the first
    */
   record Tick(Ratio beat, long matra, int matrasPerBeat, int round) implements OfTheHand {
-    @Override
-    public boolean samam() {
-      return false;
-    }
-
     @Override
     public Tick beforeTheRounds() {
       return new Tick(beat, matra, matrasPerBeat, 0);
@@ -236,15 +234,16 @@ public sealed interface Event {
     }
   }
 
-  /** How prominent the place of a sollu is; never a matter of its time. */
-  enum Stress {
-    /** The first sollu of a round. */
-    ROUND,
-    /** On samam. */
-    SAMAM,
-    /** The first sollu of a named phrase or of a kanakku group. */
-    PHRASE,
-    /** Anywhere else. */
-    NONE
+  /**
+   * A line of the plan that takes no time is passed: a part begins, students are told something.
+   *
+   * @param beat where
+   * @param notice the line
+   */
+  record NoticePut(Ratio beat, Notice notice) implements Event {
+    @Override
+    public <R> R told(EventVisitor<R> visitor) {
+      return visitor.noticePut(this);
+    }
   }
 }

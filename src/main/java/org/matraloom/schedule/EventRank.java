@@ -59,4 +59,9 @@ final class EventRank implements EventVisitor<Integer> {
   public Integer landing(Event.LandingPoint event) {
     return LANDING;
   }
+
+  @Override
+  public Integer noticePut(Event.NoticePut event) {
+    return MARK;
+  }
 }

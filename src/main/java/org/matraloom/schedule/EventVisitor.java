@@ -86,4 +86,12 @@ public interface EventVisitor<R> {
    * @return what is said of it
    */
   R landing(Event.LandingPoint event);
+
+  /**
+   * A line of the plan that takes no time is passed.
+   *
+   * @param event the event
+   * @return what is said of it
+   */
+  R noticePut(Event.NoticePut event);
 }

@@ -15,7 +15,7 @@ final class HandEvents implements Iterator<Event> {
   private long nextBeat;
 
   HandEvents(Performance performance, Ratio originBeat, Ratio endBeat) {
-    this.avartana = performance.composition().avartana();
+    this.avartana = performance.avartana();
     this.rounds = new RoundFinder(performance);
     this.nextBeat = originBeat.floor();
     this.lastBeat = endBeat.floor();

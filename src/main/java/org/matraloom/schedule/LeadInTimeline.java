@@ -42,7 +42,7 @@ public record LeadInTimeline(Timeline score, Ratio fromBeat, int matrasPerBeat, 
     List<Event> words = new ArrayList<>();
     for (int i = 0; i < sollus.size(); i++) {
       Ratio beat = fromBeat.plus(matra.times(i));
-      Event.Stress stress = beat.isWhole() ? Event.Stress.PHRASE : Event.Stress.NONE;
+      Stress stress = beat.isWhole() ? Stress.PHRASE : Stress.NONE;
       Spoken word = Spoken.aside(beat, sollus.get(i), matrasPerBeat, BEFORE_THE_FIRST_ROUND);
       words.add(new Event.SolluSaid(word, stress));
     }

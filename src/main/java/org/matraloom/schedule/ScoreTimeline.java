@@ -2,6 +2,7 @@ package org.matraloom.schedule;
 
 import java.util.Iterator;
 import java.util.List;
+import org.matraloom.score.Avartana;
 import org.matraloom.score.Performance;
 import org.matraloom.time.Ratio;
 
@@ -40,18 +41,18 @@ public final class ScoreTimeline implements Timeline {
       throw new IllegalArgumentException(
           "a count-in has 0 to " + MOST_COUNT_IN + " avartanas, given " + countInAvartanas);
     }
-    int cycleBeats = performance.composition().avartana().beats();
-    Ratio origin = origin(performance.startBeat(), cycleBeats, countInAvartanas);
+    Ratio origin = origin(performance.startBeat(), performance.avartana(), countInAvartanas);
     return new ScoreTimeline(performance, countInAvartanas, origin);
   }
 
   /** Where the hand begins for a start that is counted in. */
-  static Ratio origin(Ratio startBeat, int cycleBeats, int countInAvartanas) {
+  static Ratio origin(Ratio startBeat, Avartana avartana, int countInAvartanas) {
     if (countInAvartanas == 0) {
       return Ratio.of(startBeat.floor());
     }
-    Ratio cycles = startBeat.dividedBy(cycleBeats);
-    long samam = (startBeat.signum() < 0 ? cycles.ceil() : cycles.floor()) * cycleBeats;
+    int cycleBeats = avartana.goingOnAt(startBeat).beats();
+    boolean falls = startBeat.signum() < 0 && avartana.placeOf(startBeat).signum() != 0;
+    long samam = avartana.samamBefore(startBeat) + (falls ? cycleBeats : 0);
     return Ratio.of(samam - (long) countInAvartanas * cycleBeats);
   }
 
@@ -75,6 +76,9 @@ public final class ScoreTimeline implements Timeline {
     return new MergedEvents(
         List.of(
             countIn().iterator(),
+            performance.notices().stream()
+                .<Event>map(notice -> new Event.NoticePut(notice.beat(), notice))
+                .iterator(),
             new VoiceEvents(performance),
             new HandEvents(performance, originBeat, endBeat()),
             new TickEvents(performance, originBeat),

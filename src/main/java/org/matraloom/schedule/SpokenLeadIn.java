@@ -23,8 +23,8 @@ public final class SpokenLeadIn {
    */
   public static Optional<String> words(Performance performance) {
     Span.Round first = performance.rounds().get(0);
-    Avartana avartana = performance.composition().avartana();
-    return LeadIn.of(avartana, performance.startBeat(), first.nadai(), 0)
+    Avartana avartana = performance.avartana().goingOnAt(performance.startBeat());
+    return LeadIn.of(avartana, placeIn(performance), first.nadai(), 0)
         .map(lead -> lead.said(size -> PlainWords.of(size).orElse("")))
         .filter(words -> !words.isEmpty());
   }
@@ -40,12 +40,12 @@ public final class SpokenLeadIn {
   public static Timeline before(Timeline timeline, int wholeAvartanas) {
     Performance performance = timeline.performance();
     Span.Round first = performance.rounds().get(0);
-    Avartana avartana = performance.composition().avartana();
-    Ratio way = avartana.placeOf(performance.startBeat());
+    Avartana avartana = performance.avartana().goingOnAt(performance.startBeat());
+    Ratio way = placeIn(performance);
     Ratio room = performance.startBeat().minus(timeline.originBeat()).minus(way);
     int cycles =
         (int) Math.min(wholeAvartanas, Math.max(0, room.dividedBy(avartana.beats()).floor()));
-    Optional<LeadIn> lead = LeadIn.of(avartana, performance.startBeat(), first.nadai(), cycles);
+    Optional<LeadIn> lead = LeadIn.of(avartana, placeIn(performance), first.nadai(), cycles);
     if (lead.isEmpty()) {
       return timeline;
     }
@@ -57,5 +57,9 @@ public final class SpokenLeadIn {
     return sollus.isEmpty() || from.compareTo(timeline.originBeat()) < 0
         ? timeline
         : new LeadInTimeline(timeline, from, lead.get().matrasPerBeat(), sollus);
+  }
+
+  private static Ratio placeIn(Performance performance) {
+    return performance.avartana().placeOf(performance.startBeat());
   }
 }

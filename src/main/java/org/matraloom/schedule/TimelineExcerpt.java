@@ -5,6 +5,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import org.matraloom.score.Avartana;
 import org.matraloom.score.Performance;
 import org.matraloom.time.Ratio;
 
@@ -57,8 +58,8 @@ public final class TimelineExcerpt implements Timeline {
    * @return the excerpt, with the beats of the whole
    */
   public static TimelineExcerpt countedIn(Timeline whole, Ratio startBeat, int countInAvartanas) {
-    int cycle = whole.performance().composition().avartana().beats();
-    return of(whole, ScoreTimeline.origin(startBeat, cycle, countInAvartanas), startBeat);
+    Avartana avartana = whole.performance().avartana();
+    return of(whole, ScoreTimeline.origin(startBeat, avartana, countInAvartanas), startBeat);
   }
 
   @Override

@@ -21,7 +21,7 @@ final class VoiceEvents implements Iterator<Event>, MomentListener {
   private final Queue<Event> ready = new ArrayDeque<>();
 
   VoiceEvents(Performance performance) {
-    this.avartana = performance.composition().avartana();
+    this.avartana = performance.avartana();
     this.moments = performance.moments();
   }
 
@@ -46,12 +46,12 @@ final class VoiceEvents implements Iterator<Event>, MomentListener {
     ready.add(new Event.SolluSaid(spoken, stress(spoken)));
   }
 
-  private Event.Stress stress(Spoken spoken) {
+  private Stress stress(Spoken spoken) {
     boolean samam = avartana.placeOf(spoken.beat()).signum() == 0;
     return switch (spoken.opens()) {
-      case ROUND -> Event.Stress.ROUND;
-      case PHRASE -> samam ? Event.Stress.SAMAM : Event.Stress.PHRASE;
-      case REST_OF_PHRASE, NOTHING -> samam ? Event.Stress.SAMAM : Event.Stress.NONE;
+      case ROUND -> Stress.ROUND;
+      case PHRASE -> samam ? Stress.SAMAM : Stress.PHRASE;
+      case REST_OF_PHRASE, NOTHING -> samam ? Stress.SAMAM : Stress.NONE;
     };
   }
 

@@ -66,6 +66,15 @@ public record Composition(
   }
 
   /**
+   * Whether it goes on in another tala somewhere.
+   *
+   * @return true if a line of the plan changes the tala
+   */
+  public boolean changesTala() {
+    return plan.stream().anyMatch(Step.ToTala.class::isInstance);
+  }
+
+  /**
    * How many times denser a kalam is than the first.
    *
    * <p>First, second and third speed are 1, 2 and 4 sollus where there was one (eviolinguru.com,

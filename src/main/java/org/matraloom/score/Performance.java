@@ -13,12 +13,20 @@ import org.matraloom.time.Tempo;
  * @param composition what is performed
  * @param spans rounds and silences in order, without gaps
  * @param closing what follows the last of them
+ * @param notices the lines of the plan that take no time, in order
+ * @param avartana the cycle that it is set in, with the turns to other talas
  */
-public record Performance(Composition composition, List<Span> spans, Closing closing) {
+public record Performance(
+    Composition composition,
+    List<Span> spans,
+    Closing closing,
+    List<Notice> notices,
+    Avartana avartana) {
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public Performance {
     spans = List.copyOf(spans);
+    notices = List.copyOf(notices);
   }
 
   /**
@@ -28,7 +36,7 @@ public record Performance(Composition composition, List<Span> spans, Closing clo
    * @param spans rounds and silences in order, without gaps
    */
   public Performance(Composition composition, List<Span> spans) {
-    this(composition, spans, Closing.NONE);
+    this(composition, spans, Closing.NONE, List.of(), composition.avartana());
   }
 
   /**
@@ -39,7 +47,9 @@ public record Performance(Composition composition, List<Span> spans, Closing clo
    * @throws ArithmeticException if it is too long to count
    */
   public static Performance of(Composition composition) {
-    return new Performance(composition, PlanLayout.spans(composition), composition.closing());
+    PlanLayout layout = PlanLayout.of(composition);
+    return new Performance(
+        composition, layout.spans(), composition.closing(), layout.notices(), layout.avartana());
   }
 
   /**
@@ -49,7 +59,7 @@ public record Performance(Composition composition, List<Span> spans, Closing clo
    * @return a copy
    */
   public Performance at(Tempo tempo) {
-    return new Performance(composition.at(tempo), spans, closing);
+    return new Performance(composition.at(tempo), spans, closing, notices, avartana);
   }
 
   /**
@@ -100,7 +110,19 @@ public record Performance(Composition composition, List<Span> spans, Closing clo
     }
     boolean toTheEnd = to + 1 == spans.size();
     return new Performance(
-        composition, spans.subList(from, to + 1), toTheEnd ? closing : Closing.NONE);
+        composition,
+        spans.subList(from, to + 1),
+        toTheEnd ? closing : Closing.NONE,
+        noticesOf(from, to, toTheEnd),
+        avartana.from(spans.get(from).startBeat()));
+  }
+
+  /** The lines without time that belong to some spans, with those that open the first of them. */
+  private List<Notice> noticesOf(int from, int to, boolean toTheEnd) {
+    return notices.stream()
+        .filter(notice -> notice.span() >= from && notice.span() <= (toTheEnd ? to + 1 : to))
+        .map(notice -> notice.inPart(from))
+        .toList();
   }
 
   private int indexOf(int number) {
@@ -148,7 +170,7 @@ public record Performance(Composition composition, List<Span> spans, Closing clo
    * @return {@link #soundEndBeat()}, or later where the tala goes on
    */
   public Ratio handEndBeat() {
-    Ratio cycles = Ratio.of((long) closing.avartanas() * composition.avartana().beats());
+    Ratio cycles = Ratio.of((long) closing.avartanas() * avartana.goingOnAt(endBeat()).beats());
     Ratio end = endBeat().plus(cycles);
     return end.compareTo(soundEndBeat()) > 0 ? end : soundEndBeat();
   }

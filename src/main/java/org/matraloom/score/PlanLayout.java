@@ -14,20 +14,35 @@ final class PlanLayout implements StepVisitor<Ratio> {
 
   private final Composition composition;
   private final List<Span> spans = new ArrayList<>();
+  private final List<Notice> notices = new ArrayList<>();
   private final Map<String, Length> lengths = new HashMap<>();
   private Ratio now;
+  private Avartana avartana;
   private int rounds;
   private int nadai = FIRST_NADAI;
 
   private PlanLayout(Composition composition) {
     this.composition = composition;
     this.now = composition.startBeat();
+    this.avartana = composition.avartana();
   }
 
-  static List<Span> spans(Composition composition) {
+  static PlanLayout of(Composition composition) {
     PlanLayout layout = new PlanLayout(composition);
     composition.plan().forEach(step -> step.told(layout));
-    return layout.spans;
+    return layout;
+  }
+
+  List<Span> spans() {
+    return spans;
+  }
+
+  Avartana avartana() {
+    return avartana;
+  }
+
+  List<Notice> notices() {
+    return notices;
   }
 
   @Override
@@ -60,7 +75,36 @@ final class PlanLayout implements StepVisitor<Ratio> {
 
   @Override
   public Ratio until(Step.Until until) {
-    return pause(until.place().minus(now).modulo(Ratio.of(composition.avartana().beats())));
+    Ratio cycle = Ratio.of(avartana.goingOnAt(now).beats());
+    return pause(until.place().minus(avartana.placeOf(now)).modulo(cycle));
+  }
+
+  @Override
+  public Ratio part(Step.Part part) {
+    return notice(part);
+  }
+
+  @Override
+  public Ratio tell(Step.Tell tell) {
+    return notice(tell);
+  }
+
+  @Override
+  public Ratio stands(Step.Stands stands) {
+    return notice(stands);
+  }
+
+  @Override
+  public Ratio toTala(Step.ToTala turn) {
+    List<TalaTurn> turns = new ArrayList<>(avartana.turns());
+    turns.add(new TalaTurn(now.ceil(), composition.avartana().in(turn.tala())));
+    avartana = avartana.turning(turns);
+    return notice(turn);
+  }
+
+  private Ratio notice(Step.Timeless step) {
+    notices.add(new Notice(step, now, spans.size()));
+    return Ratio.ZERO;
   }
 
   private Ratio pause(Ratio beats) {

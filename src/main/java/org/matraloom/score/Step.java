@@ -65,4 +65,56 @@ public sealed interface Step {
       return visitor.until(this);
     }
   }
+
+  /** A line that takes no time: a name, a word to students, a claim. */
+  sealed interface Timeless extends Step {}
+
+  /**
+   * A part of the piece begins.
+   *
+   * @param name what it is called, such as Purvanga; one line, not blank
+   */
+  record Part(String name) implements Timeless {
+    @Override
+    public <R> R told(StepVisitor<R> visitor) {
+      return visitor.part(this);
+    }
+  }
+
+  /**
+   * Something said to students, which stands on their sheet.
+   *
+   * @param text what they read; one line, not blank
+   */
+  record Tell(String text) implements Timeless {
+    @Override
+    public <R> R told(StepVisitor<R> visitor) {
+      return visitor.tell(this);
+    }
+  }
+
+  /**
+   * A claim that the tala stands at a place here; checked, never obeyed.
+   *
+   * @param place beats after samam, from 0 up to the avartana
+   * @param whose the part that enters or lands here; empty if that is not said
+   */
+  record Stands(Ratio place, String whose) implements Timeless {
+    @Override
+    public <R> R told(StepVisitor<R> visitor) {
+      return visitor.stands(this);
+    }
+  }
+
+  /**
+   * The tala changes here, on a samam, in the same kalai.
+   *
+   * @param tala the tala from here on
+   */
+  record ToTala(Tala tala) implements Timeless {
+    @Override
+    public <R> R told(StepVisitor<R> visitor) {
+      return visitor.toTala(this);
+    }
+  }
 }

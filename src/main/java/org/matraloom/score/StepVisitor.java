@@ -38,4 +38,36 @@ public interface StepVisitor<R> {
    * @return what is said of it
    */
   R until(Step.Until step);
+
+  /**
+   * A part that begins.
+   *
+   * @param step the line
+   * @return what is said of it
+   */
+  R part(Step.Part step);
+
+  /**
+   * A word to students.
+   *
+   * @param step the line
+   * @return what is said of it
+   */
+  R tell(Step.Tell step);
+
+  /**
+   * A claim about the place in the tala.
+   *
+   * @param step the line
+   * @return what is said of it
+   */
+  R stands(Step.Stands step);
+
+  /**
+   * A change of tala.
+   *
+   * @param step the line
+   * @return what is said of it
+   */
+  R toTala(Step.ToTala step);
 }

@@ -3,6 +3,7 @@ package org.matraloom.script;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Sollu;
 import org.matraloom.score.SolluSound;
@@ -33,6 +34,7 @@ public final class SolluWriting {
   private final Script script;
   private final Lexicon lexicon;
   private final Optional<ScriptLetters> letters;
+  private final Optional<Function<Sollu, String>> names;
 
   /**
    * Prepares a writing.
@@ -41,10 +43,35 @@ public final class SolluWriting {
    * @param lexicon knows how each sollu sounds
    */
   public SolluWriting(Script script, Lexicon lexicon) {
+    this(script, lexicon, Optional.empty());
+  }
+
+  private SolluWriting(Script script, Lexicon lexicon, Optional<Function<Sollu, String>> names) {
     this.script = script;
     this.lexicon = lexicon;
+    this.names = names;
     this.letters =
         script == Script.LATIN ? Optional.empty() : Optional.of(ScriptLetters.of(script));
+  }
+
+  /**
+   * A writing in which something else stands for each sollu, such as the strokes of a drum.
+   *
+   * @param lexicon knows how each sollu sounds
+   * @param names what stands for a sollu
+   * @return the writing, in Roman letters
+   */
+  public static SolluWriting named(Lexicon lexicon, Function<Sollu, String> names) {
+    return new SolluWriting(Script.LATIN, lexicon, Optional.of(names));
+  }
+
+  /**
+   * Whether sollus are written as the user spells them.
+   *
+   * @return false for another script, or where something else stands for them
+   */
+  public boolean isAsSpelt() {
+    return script == Script.LATIN && names.isEmpty();
   }
 
   /**
@@ -65,6 +92,9 @@ public final class SolluWriting {
    * @return the sollu in the script
    */
   public String write(Optional<Sollu> before, Sollu sollu, Optional<Sollu> after) {
+    if (names.isPresent()) {
+      return names.get().apply(sollu);
+    }
     Optional<SolluSound> sound = lexicon.sound(sollu);
     if (letters.isEmpty() || sound.isEmpty()) {
       return sollu.spelling();

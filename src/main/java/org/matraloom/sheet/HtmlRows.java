@@ -76,6 +76,9 @@ public final class HtmlRows {
   }
 
   private void write(Row row, boolean withSums) throws IOException {
+    for (String line : withSums ? words.above(row) : List.<String>of()) {
+      out.append("<p class=\"told\">" + Xml.escape(line) + "</p>\n");
+    }
     String heading = words.heading(row);
     if (!heading.isEmpty()) {
       out.append("<h2>" + Xml.escape(heading) + "</h2>\n");

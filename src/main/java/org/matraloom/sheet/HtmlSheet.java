@@ -5,7 +5,6 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
-import java.util.LinkedHashSet;
 import java.util.Set;
 import org.matraloom.picture.Typeface;
 import org.matraloom.picture.Xml;
@@ -72,7 +71,7 @@ public final class HtmlSheet {
       out.append("<p>" + Xml.escape(loss) + "</p>\n");
     }
     out.append("<ul class=\"legend\">\n");
-    Set<Kriya> kriyas = new LinkedHashSet<>(sheet.performance().composition().avartana().kriyas());
+    Set<Kriya> kriyas = words.kriyas();
     for (Kriya kriya : kriyas) {
       out.append("<li>" + HtmlRows.figure(Figure.of(kriya)) + " ");
       out.append(Xml.escape(words.kriya(kriya)) + "</li>\n");

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.matraloom.score.Avartana;
+import org.matraloom.time.Ratio;
 
 /**
  * Where an avartana that is too wide for the page goes on in the next line.
@@ -92,11 +93,12 @@ record LineBreaks(List<Integer> starts, int longest) {
 
   /** Cuts a row into its lines: at the breaks of its cycle, or for a phrase wherever it is full. */
   List<List<Cell>> lines(Row row, Avartana avartana) {
-    boolean wholeCycle = row.cells().size() == avartana.beats() && row.cells().get(0).beginsCycle();
+    int cycle = avartana.goingOnAt(row.startBeat()).beats();
+    boolean wholeCycle = row.cells().size() == cycle && row.cells().get(0).beginsCycle();
     List<List<Cell>> lines = new ArrayList<>();
     List<Cell> line = new ArrayList<>();
     for (Cell cell : row.cells()) {
-      int place = (int) Math.floorMod(cell.beat(), (long) avartana.beats());
+      int place = (int) avartana.placeOf(Ratio.of(cell.beat())).floor();
       boolean full = wholeCycle ? starts.contains(place) : line.size() == longest;
       if (full && !line.isEmpty()) {
         lines.add(List.copyOf(line));

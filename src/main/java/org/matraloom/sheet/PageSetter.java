@@ -1,7 +1,6 @@
 package org.matraloom.sheet;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.matraloom.picture.Typeface;
@@ -27,7 +26,7 @@ final class PageSetter {
   private PageSetter(Sheet sheet, Typeface typeface) {
     this.sheet = sheet;
     this.words = new SheetWords(sheet);
-    this.avartana = sheet.performance().composition().avartana();
+    this.avartana = sheet.performance().avartana();
     this.style = PageStyle.of(sheet.options().large());
     this.typeface = typeface;
     this.setter = new CellSetter(style, typeface);
@@ -64,7 +63,7 @@ final class PageSetter {
 
   /** The kriyas of the tala with their names, each once. */
   private void legend() {
-    Set<Kriya> kriyas = new LinkedHashSet<>(avartana.kriyas());
+    Set<Kriya> kriyas = words.kriyas();
     double x = PageStyle.LEFT;
     double line = Math.max(style.sign(), style.label() * LEADING) + 3;
     flow.skip(3);
@@ -88,7 +87,7 @@ final class PageSetter {
     double widest = rows.stream().mapToDouble(this::widest).reduce(1, Math::max);
     for (Row row : rows) {
       int most = (int) Math.max(1, Math.floor(style.gridWidth() / widest(row)));
-      LineBreaks breaks = LineBreaks.of(avartana, most);
+      LineBreaks breaks = LineBreaks.of(avartana.goingOnAt(row.startBeat()), most);
       double cellWidth = Math.min(style.gridWidth() / breaks.longest(), widest * 2);
       row(row, breaks, cellWidth, withSums);
     }
@@ -102,8 +101,11 @@ final class PageSetter {
   private void row(Row row, LineBreaks breaks, double cellWidth, boolean withSums) {
     List<List<Cell>> lines = lines(row, breaks);
     String heading = words.heading(row);
-    List<String> headingLines =
-        heading.isEmpty() ? List.of() : flow.wrap(heading, style.label(), true);
+    List<String> headingLines = new ArrayList<>();
+    for (String told : withSums ? words.above(row) : List.<String>of()) {
+      headingLines.addAll(flow.wrap(told, style.label(), true));
+    }
+    headingLines.addAll(heading.isEmpty() ? List.of() : flow.wrap(heading, style.label(), true));
     double step = style.lineHeight() + style.lineGap();
     double headingHeight =
         headingLines.isEmpty() ? 0 : (headingLines.size() * LEADING + 0.5) * style.label();

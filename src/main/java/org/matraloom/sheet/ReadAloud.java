@@ -32,6 +32,9 @@ public final class ReadAloud {
     }
     for (Row row : sheet.rows()) {
       out.append('\n');
+      for (String told : words.above(row)) {
+        line(told.matches(".*[.!?]") ? told : told + ".", out);
+      }
       String heading = words.heading(row);
       if (!heading.isEmpty()) {
         line(heading.replace(" · ", ". ") + ".", out);

@@ -92,7 +92,7 @@ public record Rebar(Sheet before, Sheet after) {
 
   private static String end(Sheet sheet) {
     Span.Round round = round(sheet);
-    Avartana avartana = sheet.performance().composition().avartana();
+    Avartana avartana = sheet.performance().avartana();
     return "In "
         + Nadai.inWords(round.nadai())
         + ": "

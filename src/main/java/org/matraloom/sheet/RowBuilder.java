@@ -1,14 +1,13 @@
 package org.matraloom.sheet;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.matraloom.breath.Breath;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
+import org.matraloom.score.TalaSections;
 import org.matraloom.time.Ratio;
 
 /** Cuts the marks of a performance into rows, front to back. */
@@ -18,7 +17,6 @@ final class RowBuilder {
 
   private final Performance performance;
   private final Avartana avartana;
-  private final Set<Integer> angaStarts;
   private final List<Mark> marks;
   private final List<NadaiTurn> turns;
   private final List<Breath> breaths;
@@ -31,8 +29,7 @@ final class RowBuilder {
 
   RowBuilder(Performance performance, List<Mark> marks, List<NadaiTurn> turns) {
     this.performance = performance;
-    this.avartana = performance.composition().avartana();
-    this.angaStarts = new HashSet<>(avartana.angaStarts());
+    this.avartana = performance.avartana();
     this.marks = marks;
     this.turns = turns;
     this.breaths = marks.stream().flatMap(mark -> mark.breath().stream()).toList();
@@ -41,11 +38,12 @@ final class RowBuilder {
 
   /** One row an avartana, whole avartanas only. */
   List<Row> byAvartana() {
-    long last = Math.max(firstAvartana, avartanaBefore(performance.soundEndBeat()));
-    for (long cycle = firstAvartana; cycle <= last; cycle++) {
-      Ratio from = Ratio.of(cycle * avartana.beats());
-      add(from, from.plus(Ratio.of(avartana.beats())), "");
-    }
+    Ratio from = Ratio.of(avartana.samamBefore(performance.startBeat()));
+    do {
+      Ratio to = from.plus(Ratio.of(avartana.goingOnAt(from).beats()));
+      add(from, to, "");
+      from = to;
+    } while (from.compareTo(performance.soundEndBeat()) < 0);
     return List.copyOf(rows);
   }
 
@@ -101,11 +99,13 @@ final class RowBuilder {
   }
 
   private Cell.End end(long beat) {
-    int place = (int) Math.floorMod(beat, (long) avartana.beats());
+    Ratio position = Ratio.of(beat);
+    int place = (int) avartana.placeOf(position).floor();
     if (place == 0) {
       return Cell.End.AVARTANA;
     }
-    return angaStarts.contains(place) ? Cell.End.ANGA : Cell.End.BEAT;
+    boolean anga = avartana.goingOnAt(position).angaStarts().contains(place);
+    return anga ? Cell.End.ANGA : Cell.End.BEAT;
   }
 
   private List<RoundPart> parts(Ratio from, Ratio to) {
@@ -153,11 +153,7 @@ final class RowBuilder {
   }
 
   private long avartanaOf(Ratio beat) {
-    return beat.dividedBy(avartana.beats()).floor();
-  }
-
-  private long avartanaBefore(Ratio beat) {
-    return beat.dividedBy(avartana.beats()).ceil() - 1;
+    return TalaSections.numberAt(avartana, beat);
   }
 
   private static Ratio max(Ratio a, Ratio b) {

@@ -1,7 +1,9 @@
 package org.matraloom.sheet;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -12,8 +14,10 @@ import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Kriya;
 import org.matraloom.score.Nadai;
+import org.matraloom.score.Notice;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
+import org.matraloom.score.TalaSections;
 import org.matraloom.script.Script;
 import org.matraloom.script.ScriptTerms;
 import org.matraloom.time.Ratio;
@@ -47,7 +51,7 @@ public final class SheetWords {
   SheetWords(Performance performance, Script script) {
     this.performance = performance;
     this.composition = performance.composition();
-    this.avartana = composition.avartana();
+    this.avartana = performance.avartana();
     this.script = script;
   }
 
@@ -82,9 +86,23 @@ public final class SheetWords {
   /** Where it begins and where it must end. */
   String places() {
     return "From "
-        + avartana.say(composition.startBeat())
+        + composition.avartana().say(composition.startBeat())
         + "; eduppu "
-        + avartana.say(composition.eduppuBeat());
+        + avartana.goingOnAt(performance.endBeat()).say(composition.eduppuBeat());
+  }
+
+  /**
+   * The lines of the plan that take no time.
+   *
+   * @return in order
+   */
+  public List<Notice> notices() {
+    return performance.notices();
+  }
+
+  /** What stands above a row, before its heading: parts that begin, words to students. */
+  List<String> above(Row row) {
+    return SheetNotices.above(row, performance);
   }
 
   /** The heading of a row: the rounds that begin in it and the changes of nadai. */
@@ -137,9 +155,16 @@ public final class SheetWords {
         .orElseGet(kriya::words);
   }
 
+  /** The kriyas of all talas, each once. */
+  Set<Kriya> kriyas() {
+    Set<Kriya> kriyas = new LinkedHashSet<>();
+    TalaSections.of(avartana).forEach(part -> kriyas.addAll(part.avartana().kriyas()));
+    return kriyas;
+  }
+
   /** A beat by its number and its kriya. */
   String beat(Cell cell) {
-    long place = Math.floorMod(cell.beat(), (long) avartana.beats()) + 1;
+    long place = avartana.placeOf(Ratio.of(cell.beat())).floor() + 1;
     String kriya =
         cell.kriya().map(given -> ", " + kriya(given) + (cell.again() ? " again" : "")).orElse("");
     return "Beat " + place + (cell.kriya().isEmpty() ? " goes on" : "") + kriya;
@@ -161,7 +186,7 @@ public final class SheetWords {
     return summed(Span::matras, landing.matras(), "matra")
         + "; "
         + summed(Span::beats, landing.beats(), "beat")
-        + LengthWords.avartanas(landing.beats(), avartana.beats()).map(" = "::concat).orElse("")
+        + LengthWords.avartanas(performance).map(" = "::concat).orElse("")
         + ".";
   }
 
@@ -172,7 +197,7 @@ public final class SheetWords {
    */
   public String landing() {
     Landing landing = Landing.of(performance);
-    String eduppu = avartana.say(composition.eduppuBeat());
+    String eduppu = avartana.goingOnAt(performance.endBeat()).say(composition.eduppuBeat());
     if (landing.lands()) {
       return "Lands: "
           + ClosingWords.ends(performance)

@@ -10,12 +10,12 @@ import org.matraloom.notation.ScorePrinter;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
+import org.matraloom.score.Notice;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Span;
 import org.matraloom.score.Step;
 import org.matraloom.score.Wording;
-import org.matraloom.script.Script;
 import org.matraloom.time.Ratio;
 
 /**
@@ -50,7 +50,7 @@ public final class TextSheet {
     this.sheet = sheet;
     this.words = new SheetWords(sheet);
     this.performance = sheet.performance();
-    this.avartana = performance.composition().avartana();
+    this.avartana = performance.avartana();
     this.lexicon = lexicon;
   }
 
@@ -75,8 +75,8 @@ public final class TextSheet {
     }
     int cellWidth = cellWidth();
     int perLine = Math.max(1, (WIDEST - NAME_WIDTH) / (cellWidth + GAP));
-    LineBreaks breaks = LineBreaks.of(avartana, perLine);
     for (Row row : sheet.rows()) {
+      LineBreaks breaks = LineBreaks.of(avartana.goingOnAt(row.startBeat()), perLine);
       write(row, breaks, cellWidth, out);
     }
     out.append('\n');
@@ -84,9 +84,11 @@ public final class TextSheet {
       writeRound(round.getKey(), round.getValue(), out);
     }
     out.append("\nperform\n");
-    for (Span span : performance.spans()) {
-      perform(span, out);
+    for (int index = 0; index < performance.spans().size(); index++) {
+      notices(index, out);
+      perform(performance.spans().get(index), out);
     }
+    notices(performance.spans().size(), out);
     out.append('\n');
     for (String sentence : sheet.closing()) {
       note(sentence, out);
@@ -100,7 +102,7 @@ public final class TextSheet {
     Composition head =
         new Composition(
             whole.title(),
-            avartana,
+            avartana.goingOnAt(start),
             whole.tempo(),
             start.signum() < 0 ? start : avartana.placeOf(start),
             whole.eduppuBeat(),
@@ -115,6 +117,9 @@ public final class TextSheet {
   private void write(Row row, LineBreaks breaks, int cellWidth, Appendable out) throws IOException {
     rowNumber++;
     out.append('\n');
+    for (String told : words.above(row)) {
+      note(told, out);
+    }
     String heading = words.heading(row);
     if (!heading.isEmpty()) {
       note(heading, out);
@@ -145,7 +150,7 @@ public final class TextSheet {
 
   private void writeNotes(TextColumns line, Appendable out) throws IOException {
     note(line.kriyas(), out);
-    if (sheet.options().writing().script() != Script.LATIN || line.isBesideTheRounds()) {
+    if (!sheet.options().writing().isAsSpelt() || line.isBesideTheRounds()) {
       note(line.script(), out);
     }
     if (line.hasBreaths()) {
@@ -173,6 +178,15 @@ public final class TextSheet {
       out.append(line.toString().replaceFirst("^Round\\d+", partName)).append('\n');
       parts.add(partName);
       out.append("Round" + round + " = " + String.join(" ", parts)).append('\n');
+    }
+  }
+
+  /** The lines of the plan without time that stand before a span. */
+  private void notices(int span, Appendable out) throws IOException {
+    for (Notice notice : performance.notices()) {
+      if (notice.span() == span) {
+        out.append(ScorePrinter.print(notice.step()) + "\n");
+      }
     }
   }
 

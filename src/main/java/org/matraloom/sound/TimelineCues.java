@@ -5,6 +5,7 @@ import java.util.NoSuchElementException;
 import java.util.Optional;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.Timeline;
+import org.matraloom.score.TalaSections;
 import org.matraloom.time.FrameClock;
 import org.matraloom.wav.CuePoint;
 
@@ -18,13 +19,11 @@ final class TimelineCues implements Iterable<CuePoint> {
   private final Timeline timeline;
   private final FrameClock clock;
   private final long startFrame;
-  private final int beatsPerAvartana;
 
   TimelineCues(Timeline timeline, FrameClock clock, long startFrame) {
     this.timeline = timeline;
     this.clock = clock;
     this.startFrame = startFrame;
-    this.beatsPerAvartana = timeline.performance().composition().avartana().beats();
   }
 
   @Override
@@ -62,7 +61,7 @@ final class TimelineCues implements Iterable<CuePoint> {
 
   private Optional<String> label(Event event) {
     if (event instanceof Event.HandBeat hand && hand.samam()) {
-      long avartana = Math.floorDiv(hand.beat().floor(), beatsPerAvartana) + 1;
+      long avartana = TalaSections.numberAt(timeline.performance().avartana(), hand.beat()) + 1;
       return Optional.of(avartana < 1 ? "count-in" : "avartana " + avartana);
     }
     if (event instanceof Event.RoundStart round) {

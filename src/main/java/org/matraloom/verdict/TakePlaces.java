@@ -12,7 +12,7 @@ final class TakePlaces {
   private final List<ExpectedSollu> expected;
 
   TakePlaces(Performance performance, List<ExpectedSollu> expected) {
-    this.avartana = performance.composition().avartana();
+    this.avartana = performance.avartana();
     this.expected = expected;
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.matraloom.schedule.Event;
+import org.matraloom.schedule.Stress;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Sollu;
@@ -73,7 +74,7 @@ public record SpokenTicks(SolluVoice voice, Lexicon lexicon) {
     List<Sollu> words = words(tick.matrasPerBeat());
     Sollu sollu = words.get(Math.floorMod(indexInBeat(tick), words.size()));
     Spoken word = Spoken.aside(tick.beat(), sollu, tick.matrasPerBeat(), tick.round());
-    return new Event.SolluSaid(word, Event.Stress.NONE);
+    return new Event.SolluSaid(word, Stress.NONE);
   }
 
   /** A whole beat of so many matras; a faster kalam says the same word again. */

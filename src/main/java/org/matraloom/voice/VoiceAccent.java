@@ -1,6 +1,6 @@
 package org.matraloom.voice;
 
-import org.matraloom.schedule.Event.Stress;
+import org.matraloom.schedule.Stress;
 
 /** How much a stressed sollu stands out: a little level and a little pitch. */
 final class VoiceAccent {

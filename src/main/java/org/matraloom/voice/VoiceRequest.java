@@ -1,7 +1,7 @@
 package org.matraloom.voice;
 
 import java.util.Optional;
-import org.matraloom.schedule.Event.Stress;
+import org.matraloom.schedule.Stress;
 
 /**
  * All that one sollu's sound depends on; equal requests sound alike. Times are whole milliseconds,

@@ -125,6 +125,14 @@
     }
   }
 
+  /** The tala that goes on at a beat, the beat of its cycle, and its kriya in the list of all. */
+  const talaAt = (beat) => score.talas[Math.max(0, last(score.talas.map((each) => each.beat), beat))];
+  const placeOf = (beat) => {
+    const { beat: samam, cycle } = talaAt(beat);
+    return (((beat - samam) % cycle) + cycle) % cycle;
+  };
+  const handAt = (beat) => talaAt(beat).first + placeOf(beat);
+
   /** The sounds of a part between two beats, the first beat at frame `shift`. */
   function compose(part, from, to, length, shift, ring) {
     const buffer = new Float32Array(length);
@@ -132,7 +140,7 @@
       add(buffer, number, frames(beat - from) + shift, gain, ring);
     if (part === "hand") {
       for (let beat = Math.ceil(from); beat < to; beat++) {
-        const stroke = sound.hand[(((beat % score.cycle) + score.cycle) % score.cycle)];
+        const stroke = sound.hand[handAt(beat)];
         if (stroke) {
           place(beat, stroke.clip, stroke.gain);
         }
@@ -169,7 +177,7 @@
 
   const region = () => ({
     from: score.rows[state.from],
-    to: score.rows[state.to] + score.cycle,
+    to: score.rows[state.to] + talaAt(score.rows[state.to]).cycle,
   });
 
   /** What is heard now, in seconds of the clock that runs. */
@@ -188,7 +196,7 @@
     const spb = secondsPerBeat();
     const silent = !context || context.state === "closed";
     const last = state.to === lastRow && !state.loop;
-    const counted = beat === undefined && state.countIn ? score.cycle : 0;
+    const counted = beat === undefined && state.countIn ? talaAt(from).cycle : 0;
     const at = beat === undefined ? from : beat;
     const time = silent ? performance.now() / 1000 : context.currentTime;
     const start = time + LEAD_TIME + counted * spb - (at - from) * spb;
@@ -307,21 +315,20 @@
     }
   }
 
-  const placeOf = (beat) => ((beat % score.cycle) + score.cycle) % score.cycle;
-
   function hand(beat, counting) {
-    const now = score.hand[placeOf(beat)];
-    const next = score.hand[placeOf(beat + 1)];
+    const now = score.hand[handAt(beat)];
+    const next = score.hand[handAt(beat + 1)];
+    const cycle = talaAt(beat).cycle;
     byId("now-sign").setAttribute("href", "#f-" + now.figure);
     byId("now-word").textContent = now.word;
     byId("next-sign").setAttribute("href", "#f-" + next.figure);
     byId("next-word").textContent = next.word;
     const avartana = Math.min(lastRow, Math.max(0, last(score.rows, beat))) + 1;
     byId("where").textContent = counting
-      ? "Count-in, beat " + (placeOf(beat) + 1) + " of " + score.cycle
+      ? "Count-in, beat " + (placeOf(beat) + 1) + " of " + cycle
       : "Avartana " + avartana + " of " + score.rows.length + ", beat "
-        + (placeOf(beat) + 1) + " of " + score.cycle;
-    byId("river").style.transform = "scaleX(" + (placeOf(beat) + 1) / score.cycle + ")";
+        + (placeOf(beat) + 1) + " of " + cycle;
+    byId("river").style.transform = "scaleX(" + (placeOf(beat) + 1) / cycle + ")";
   }
 
   /** Brings the row in sight when it begins, and the beat if the row is taller than the screen. */
@@ -350,7 +357,7 @@
     const index = Math.max(0, last(score.turns.map((turn) => turn.beat), here));
     const turn = score.turns[index];
     const next = score.turns[index + 1];
-    const soon = next && next.beat - here <= score.cycle / 2 && next.beat < run.to;
+    const soon = next && next.beat - here <= talaAt(here).cycle / 2 && next.beat < run.to;
     byId("what").textContent = turn.words + (soon ? " — next: " + next.words : "");
     const told = index + (soon ? 0.5 : 0);
     if (told !== shown.told) {
@@ -524,7 +531,8 @@
 
   buttons();
   hand(score.rows[0], false);
-  byId("where").textContent = score.rows.length + " avartanas of " + score.cycle + " beats";
+  byId("where").textContent = score.rows.length + " avartanas"
+    + (score.talas.length > 1 ? "" : " of " + score.cycle + " beats");
   byId("what").textContent = score.turns[0].words;
   requestAnimationFrame(follow);
 })();

@@ -36,6 +36,7 @@ public final class RandomScores {
 
   private final SplittableRandom random;
   private final SplittableRandom wishes;
+  private final SplittableRandom lines;
   private final Lexicon lexicon = Lexicon.standard();
   private final List<Tala> talas = List.copyOf(TalaReader.names().values());
   private final List<SolluSound> sounds = lexicon.sounds();
@@ -50,6 +51,7 @@ public final class RandomScores {
   public RandomScores(long seed) {
     this.random = new SplittableRandom(seed);
     this.wishes = new SplittableRandom(seed);
+    this.lines = new SplittableRandom(seed);
   }
 
   /**
@@ -326,8 +328,21 @@ public final class RandomScores {
         case 2 -> plan.add(new Step.Until(fraction(beats)));
         default -> {}
       }
+      withoutTime(beats, plan);
     }
     return plan;
+  }
+
+  /** A line of the plan that takes no time, now and then, before or after what is there. */
+  private void withoutTime(int beats, List<Step> plan) {
+    int at = lines.nextInt(plan.size() + 1);
+    switch (lines.nextInt(9)) {
+      case 0 -> plan.add(at, new Step.Part("Purvanga " + lines.nextInt(3)));
+      case 1 -> plan.add(at, new Step.Tell("Clap = softly; (x2), 5 , kula \u0b95\u0bc1\u0bb3"));
+      case 2 -> plan.add(at, new Step.Stands(Ratio.of(lines.nextInt(beats)), ""));
+      case 3 -> plan.add(at, new Step.Stands(Ratio.of(lines.nextInt(beats * 4), 4), "Weir"));
+      default -> {}
+    }
   }
 
   private String untidy(String tidy) {
@@ -335,7 +350,8 @@ public final class RandomScores {
     String lineEnd = pick(List.of("\n", "\n", "\r\n", "\r"));
     boolean body = false;
     for (String line : tidy.split("\n")) {
-      boolean free = !line.startsWith("title") && !line.startsWith("tala");
+      boolean words = line.matches("(title|tala).*| *(part|tell|at) .*");
+      boolean free = !words;
       boolean breakable = line.matches("\\D\\S* = .*") || (body && line.startsWith("  "));
       body = breakable;
       for (String part : line.split("(?<= )")) {

@@ -46,8 +46,8 @@ class LeadInTimelineTest {
             .toList();
     assertEquals(6, words.size());
     assertEquals(Ratio.of(5, 4), words.get(5).beat());
-    assertEquals(Event.Stress.PHRASE, words.get(4).stress());
-    assertEquals(Event.Stress.NONE, words.get(5).stress());
+    assertEquals(Stress.PHRASE, words.get(4).stress());
+    assertEquals(Stress.NONE, words.get(5).stress());
     List<Event> unled = new ArrayList<>();
     plain.forEach(unled::add);
     events.removeAll(words);

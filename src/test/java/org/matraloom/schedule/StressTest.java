@@ -12,7 +12,7 @@ import org.matraloom.time.Ratio;
 /** Which sollus are stressed: those that open a round or a phrase, and those on samam. */
 class StressTest {
 
-  private static Map<Ratio, Event.Stress> stresses(String song) {
+  private static Map<Ratio, Stress> stresses(String song) {
     String text =
         """
         tala adi
@@ -22,7 +22,7 @@ class StressTest {
         perform
           Song x2 nadai 4
         """;
-    Map<Ratio, Event.Stress> stresses = new TreeMap<>();
+    Map<Ratio, Stress> stresses = new TreeMap<>();
     for (Event event : SaidAs.timeline(text.formatted(song))) {
       if (event instanceof Event.SolluSaid said) {
         stresses.put(said.beat(), said.stress());
@@ -33,27 +33,26 @@ class StressTest {
 
   @Test
   void roundsComeBeforeSamamAndSamamBeforePhrases() {
-    Map<Ratio, Event.Stress> six = stresses("Drip Drip Drip Drip Drip Drip");
+    Map<Ratio, Stress> six = stresses("Drip Drip Drip Drip Drip Drip");
     assertEquals(48, six.size());
-    assertEquals(Event.Stress.ROUND, six.get(Ratio.ZERO));
-    assertEquals(Event.Stress.PHRASE, six.get(Ratio.of(5)));
-    assertEquals(Event.Stress.ROUND, six.get(Ratio.of(6)));
-    assertEquals(Event.Stress.SAMAM, six.get(Ratio.of(8)));
+    assertEquals(Stress.ROUND, six.get(Ratio.ZERO));
+    assertEquals(Stress.PHRASE, six.get(Ratio.of(5)));
+    assertEquals(Stress.ROUND, six.get(Ratio.of(6)));
+    assertEquals(Stress.SAMAM, six.get(Ratio.of(8)));
     assertTrue(six.containsKey(Ratio.of(1, 4)));
-    six.forEach(
-        (beat, stress) -> assertEquals(beat.isWhole(), stress != Event.Stress.NONE, "" + beat));
+    six.forEach((beat, stress) -> assertEquals(beat.isWhole(), stress != Stress.NONE, "" + beat));
   }
 
   @Test
   void whatOpensNothingIsStressedOnSamamOnly() {
-    Map<Ratio, Event.Stress> seven = stresses("takadimi takadimi " + "ta ka di mi ".repeat(5));
+    Map<Ratio, Stress> seven = stresses("takadimi takadimi " + "ta ka di mi ".repeat(5));
     assertEquals(56, seven.size());
-    for (Map.Entry<Ratio, Event.Stress> said : seven.entrySet()) {
+    for (Map.Entry<Ratio, Stress> said : seven.entrySet()) {
       Ratio beat = said.getKey();
-      Event.Stress wanted =
+      Stress wanted =
           beat.signum() == 0 || beat.equals(Ratio.of(7))
-              ? Event.Stress.ROUND
-              : beat.equals(Ratio.of(8)) ? Event.Stress.SAMAM : Event.Stress.NONE;
+              ? Stress.ROUND
+              : beat.equals(Ratio.of(8)) ? Stress.SAMAM : Stress.NONE;
       assertEquals(wanted, said.getValue(), "beat " + beat);
     }
   }

@@ -86,7 +86,7 @@ class TimelineExcerptTest {
     Ratio start = score.performance().startBeat();
     Event word =
         new Event.SolluSaid(
-            Spoken.aside(start.minus(Ratio.ONE), new Sollu("ta", "ta"), 1, 0), Event.Stress.NONE);
+            Spoken.aside(start.minus(Ratio.ONE), new Sollu("ta", "ta"), 1, 0), Stress.NONE);
     Timeline led =
         new Timeline() {
           @Override

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.matraloom.schedule.Event;
-import org.matraloom.schedule.Event.Stress;
+import org.matraloom.schedule.Stress;
 import org.matraloom.score.Sollu;
 import org.matraloom.score.Spoken;
 

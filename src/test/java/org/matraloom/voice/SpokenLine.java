@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.matraloom.schedule.Event;
-import org.matraloom.schedule.Event.Stress;
+import org.matraloom.schedule.Stress;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Matras;
 import org.matraloom.score.Sollu;

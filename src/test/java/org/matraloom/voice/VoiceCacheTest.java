@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.matraloom.schedule.Event.Stress;
+import org.matraloom.schedule.Stress;
 
 /** What was said before is not worked out again, and the memory stays bounded. */
 class VoiceCacheTest {

@@ -17,7 +17,7 @@ import org.matraloom.sound.SrutiDrone;
 import org.matraloom.sound.Track;
 import org.matraloom.sound.TrackWriter;
 import org.matraloom.time.FrameClock;
-import org.matraloom.voice.FormantVoice;
+import org.matraloom.voice.SolluVoice;
 import org.matraloom.wav.PcmFormat;
 
 /** Renders one track to a file and says so. */
@@ -27,7 +27,7 @@ public final class TrackOutput {
 
   private final PrintWriter out;
   private final PrintWriter err;
-  private final IntFunction<FormantVoice> voice;
+  private final IntFunction<? extends SolluVoice> voice;
 
   /**
    * Prepares to render.
@@ -36,7 +36,7 @@ public final class TrackOutput {
    * @param err where the progress is shown
    * @param voice makes the voice for a rate in frames a second
    */
-  public TrackOutput(PrintWriter out, PrintWriter err, IntFunction<FormantVoice> voice) {
+  public TrackOutput(PrintWriter out, PrintWriter err, IntFunction<? extends SolluVoice> voice) {
     this.out = out;
     this.err = err;
     this.voice = voice;

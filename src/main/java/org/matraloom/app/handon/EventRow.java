@@ -1,6 +1,7 @@
 package org.matraloom.app.handon;
 
 import java.util.Optional;
+import org.matraloom.notation.ScorePrinter;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.EventVisitor;
 import org.matraloom.score.Kriya;
@@ -10,8 +11,8 @@ import org.matraloom.time.Ratio;
 /**
  * An event in the words of the printed timeline.
  *
- * @param kind one of count-in, round, nadai, section, clap, count, wave, hold, tick, sollu,
- *     silence, breath, landing
+ * @param kind one of part, tell, at, count-in, round, nadai, section, clap, count, wave, hold,
+ *     tick, sollu, silence, breath, landing
  * @param round the round that is going on, 0 before the first
  * @param text what happens
  * @param beats how long it lasts, for a sollu, a silence or a breath
@@ -75,6 +76,13 @@ record EventRow(String kind, int round, String text, Optional<Ratio> beats) {
     @Override
     public EventRow landing(Event.LandingPoint landing) {
       return mark("landing", roundGoingOn, "the last matra has ended");
+    }
+
+    @Override
+    public EventRow noticePut(Event.NoticePut put) {
+      String line = ScorePrinter.print(put.notice().step());
+      int word = line.indexOf(' ');
+      return mark(line.substring(0, word), roundGoingOn, line.substring(word + 1));
     }
   }
 

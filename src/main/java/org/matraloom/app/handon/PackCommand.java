@@ -11,6 +11,7 @@ import org.matraloom.app.cli.BreathOptions;
 import org.matraloom.app.cli.DroneOptions;
 import org.matraloom.app.cli.ExactNumber;
 import org.matraloom.app.cli.ExitCode;
+import org.matraloom.app.cli.OneTala;
 import org.matraloom.app.cli.ProgressLine;
 import org.matraloom.app.cli.ScoreOptions;
 import org.matraloom.app.cli.UserError;
@@ -98,7 +99,7 @@ public final class PackCommand implements Callable<Integer> {
     if (breaths.isGiven() && !breathCue) {
       throw BreathOptions.unheard();
     }
-    Composition composition = score.read();
+    Composition composition = OneTala.of(score.read(), "a set of tracks");
     PackOrder order = UserError.unlessRefused(() -> order(composition));
     Files.createDirectories(folder);
     int rate = PcmFormat.USUAL.ratePerSecond();

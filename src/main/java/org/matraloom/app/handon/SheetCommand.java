@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
+import org.matraloom.app.cli.OneTala;
 import org.matraloom.app.cli.RoundsOption;
 import org.matraloom.app.cli.ScoreOptions;
 import org.matraloom.app.cli.SheetOutput;
@@ -71,6 +72,7 @@ public final class SheetCommand implements Callable<Integer> {
     SheetOptions options = content.options(performance, score.lexicon());
     PrintWriter out = command.commandLine().getOut();
     if (rebar != null) {
+      OneTala.of(composition, "--rebar");
       rebar(composition, performance, options, out);
       return ExitCode.DONE;
     }

@@ -1,9 +1,11 @@
 package org.matraloom.app.handon;
 
 import java.util.List;
+import org.matraloom.app.cli.DrumOptions;
 import org.matraloom.breath.Breath;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
+import org.matraloom.script.SolluWriting;
 import org.matraloom.sheet.SheetOptions;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -23,11 +25,17 @@ final class SheetContentOptions {
 
   @Mixin private PageContentOptions content;
 
+  @Mixin private DrumOptions drum;
+
   List<Breath> breaths(Performance performance) {
     return content.breaths(performance);
   }
 
   SheetOptions options(Performance performance, Lexicon lexicon) {
-    return content.options(performance, lexicon, lines, cues);
+    SheetOptions said = content.options(performance, lexicon, lines, cues);
+    return drum.table(lexicon)
+        .map(strokes -> SolluWriting.named(lexicon, strokes::written))
+        .map(writing -> new SheetOptions(said.lines(), said.large(), said.cues(), writing))
+        .orElse(said);
   }
 }

@@ -217,7 +217,7 @@ final class TakeReport {
         + " (round "
         + asked.round()
         + ", beat "
-        + performance.composition().avartana().placeOf(asked.beat()).plus(Ratio.ONE).toMixed()
+        + performance.avartana().placeOf(asked.beat()).plus(Ratio.ONE).toMixed()
         + ")";
   }
 

@@ -79,7 +79,7 @@ public final class BreathsCommand implements Callable<Integer> {
   private void keep(BreathPlan plan) throws IOException {
     KeptPlan kept = KeptPlan.of(plan);
     String text = Files.readString(score.file(), StandardCharsets.UTF_8);
-    String marked = ScoreEditor.apply(text, kept.edits(), score.lexicon());
+    String marked = ScoreEditor.apply(text, score.file(), kept.edits(), score.lexicon());
     WholeFile.writeText(keep, file -> file.append(marked));
     command.commandLine().getErr().println(keptWords(kept));
   }

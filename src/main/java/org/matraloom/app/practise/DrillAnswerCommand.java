@@ -1,6 +1,7 @@
 package org.matraloom.app.practise;
 
 import java.io.IOException;
+import org.matraloom.app.cli.OneTala;
 import org.matraloom.app.cli.ScoreOptions;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.practice.AnswerDrill;
@@ -36,7 +37,7 @@ final class DrillAnswerCommand implements DrillMaker {
 
   @Override
   public MadeDrill drill() throws IOException {
-    Composition composition = score.read();
+    Composition composition = OneTala.of(score.read(), "this drill");
     return output.made(UserError.unlessRefused(() -> AnswerDrill.of(composition, times)));
   }
 }

@@ -11,6 +11,7 @@ import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.FormatOptions;
 import org.matraloom.app.cli.MixOptions;
 import org.matraloom.app.cli.NoteOptions;
+import org.matraloom.app.cli.OneTala;
 import org.matraloom.app.cli.ScoreOptions;
 import org.matraloom.app.cli.TimelineOptions;
 import org.matraloom.app.cli.UserError;
@@ -112,7 +113,7 @@ public final class PlayCommand implements Callable<Integer> {
   }
 
   private MadeDrill ofScore() throws IOException {
-    Composition composition = score.read();
+    Composition composition = OneTala.of(score.read(), "playing live");
     Passage passage = new Passage(timeline.shown(composition).timeline(), mix.mix());
     return new MadeDrill(
         composition,

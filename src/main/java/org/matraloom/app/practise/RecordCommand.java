@@ -17,6 +17,7 @@ import org.matraloom.app.cli.DroneOptions;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.FormatOptions;
 import org.matraloom.app.cli.MixOptions;
+import org.matraloom.app.cli.OneTala;
 import org.matraloom.app.cli.ScoreOptions;
 import org.matraloom.app.cli.TimelineOptions;
 import org.matraloom.app.cli.UserError;
@@ -102,7 +103,8 @@ public final class RecordCommand implements Callable<Integer> {
       DeviceOptions.print(out);
       return ExitCode.DONE;
     }
-    Timeline laidOut = timeline.shown(score.read()).timeline();
+    Timeline laidOut =
+        timeline.shown(OneTala.of(score.read(), "recording with a guide")).timeline();
     PcmFormat guide = format.format();
     Path target = target();
     SoundDevices devices = SoundDevices.find();

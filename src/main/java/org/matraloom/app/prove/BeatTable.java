@@ -31,7 +31,7 @@ record BeatTable(Span.Round round, int cycle, List<BeatRow> rows) {
   }
 
   static BeatTable of(Span.Round round, Performance performance) {
-    int cycle = performance.composition().avartana().beats();
+    int cycle = performance.avartana().beats();
     return new BeatTable(round, cycle, BeatRow.of(round, performance));
   }
 

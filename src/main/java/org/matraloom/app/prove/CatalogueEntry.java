@@ -53,7 +53,7 @@ record CatalogueEntry(Path file, Optional<ScoreFindings> findings, String proble
 
   String tala() {
     return landing()
-        .map(known -> known.performance().composition().avartana())
+        .map(known -> known.performance().avartana())
         .map(a -> a.tala().name() + (a.kalai() > 1 ? ", kalai " + a.kalai() : ""))
         .orElse("");
   }
@@ -82,6 +82,7 @@ record CatalogueEntry(Path file, Optional<ScoreFindings> findings, String proble
     List<Span.Round> rounds = findings.get().landing().performance().rounds();
     return MissWords.of(
             findings.get().landing().missBeats(), rounds.get(rounds.size() - 1).matrasPerBeat())
-        + (findings.get().barsHold() ? "" : "; a bar stands wrong");
+        + (findings.get().barsHold() ? "" : "; a bar stands wrong")
+        + (findings.get().placesHold() ? "" : "; a piece enters or lands wrong");
   }
 }

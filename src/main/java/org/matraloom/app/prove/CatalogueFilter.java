@@ -33,7 +33,7 @@ record CatalogueFilter(
       return equals(EVERYTHING);
     }
     Performance performance = entry.landing().get().performance();
-    List<Anga> angas = performance.composition().avartana().tala().angas();
+    List<Anga> angas = performance.avartana().tala().angas();
     List<Span.Round> rounds = performance.rounds();
     return tala.map(t -> t.angas().equals(angas)).orElse(true)
         && nadai.map(n -> rounds.stream().anyMatch(r -> r.nadai() == n)).orElse(true)

@@ -9,6 +9,7 @@ import org.matraloom.app.cli.ScoreOptions;
 import org.matraloom.fit.WholeRange;
 import org.matraloom.kanakku.FalseClaim;
 import org.matraloom.kanakku.Landing;
+import org.matraloom.kanakku.ScoreFindings;
 import org.matraloom.score.Performance;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -62,7 +63,8 @@ public final class CheckCommand implements Callable<Integer> {
     } else {
       new LandingText(landing).print(command.commandLine().getOut());
     }
-    boolean claimsHold = FalseClaim.in(performance).isEmpty();
+    boolean claimsHold =
+        FalseClaim.in(performance).isEmpty() && ScoreFindings.placesHold(performance);
     return landing.lands() && claimsHold ? ExitCode.DONE : ExitCode.CHECK_FAILED;
   }
 }

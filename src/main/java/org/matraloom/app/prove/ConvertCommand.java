@@ -11,6 +11,7 @@ import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.Json;
 import org.matraloom.app.cli.NadaiNumber;
+import org.matraloom.app.cli.OneTala;
 import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.kanakku.FalseClaim;
@@ -65,6 +66,7 @@ public final class ConvertCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     WrittenPiece piece = WrittenPiece.read(file, command);
+    OneTala.of(piece.composition(), "convert");
     PrintWriter out = command.commandLine().getOut();
     ConversionWish wish = wish();
     if (wish.isEmpty()) {

@@ -6,6 +6,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.matraloom.app.cli.OneTala;
 import org.matraloom.fit.WholeRange;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -91,6 +92,7 @@ public final class FitCommand implements Callable<Integer> {
         isFile
             ? WrittenPiece.read(path, command)
             : WrittenPiece.sum(piece, setting, rounds, command);
+    OneTala.of(written.composition(), "fit");
     return new RepairReport(written, repair).print(command, json);
   }
 

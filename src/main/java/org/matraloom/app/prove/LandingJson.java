@@ -6,11 +6,14 @@ import java.io.PrintWriter;
 import java.util.Optional;
 import org.matraloom.app.cli.Json;
 import org.matraloom.kanakku.Landing;
+import org.matraloom.kanakku.PlaceClaim;
 import org.matraloom.kanakku.Remarks;
 import org.matraloom.score.Closing;
 import org.matraloom.score.Composition;
+import org.matraloom.score.Notice;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
+import org.matraloom.score.Step;
 
 /** The landing of a score as JSON; exact numbers are strings such as "56" or "224/5". */
 public final class LandingJson {
@@ -54,9 +57,10 @@ public final class LandingJson {
       }
       generator.writeArrayFieldStart("rounds");
       for (Span.Round round : performance.rounds()) {
-        write(round, composition, generator);
+        write(round, performance, generator);
       }
       generator.writeEndArray();
+      writeParts(performance, generator);
       generator.writeArrayFieldStart("warnings");
       for (String remark : Remarks.on(performance)) {
         generator.writeString(remark);
@@ -66,7 +70,7 @@ public final class LandingJson {
     }
   }
 
-  private static void write(Span.Round round, Composition composition, JsonGenerator generator)
+  private static void write(Span.Round round, Performance performance, JsonGenerator generator)
       throws IOException {
     generator.writeStartObject();
     generator.writeNumberField("round", round.number());
@@ -74,10 +78,38 @@ public final class LandingJson {
     generator.writeNumberField("nadai", round.nadai());
     generator.writeNumberField("kalam", round.kalam());
     generator.writeStringField("startBeat", round.startBeat().toString());
-    generator.writeStringField("startsOn", composition.avartana().say(round.startBeat()));
+    generator.writeStringField("startsOn", performance.avartana().say(round.startBeat()));
     generator.writeStringField("beats", round.beats().toString());
     generator.writeStringField("matras", round.matras().toString());
     generator.writeNumberField("sollus", round.sollus());
     generator.writeEndObject();
+  }
+
+  /** The parts and the places that are claimed; nothing for a score that has neither. */
+  private static void writeParts(Performance performance, JsonGenerator generator)
+      throws IOException {
+    if (performance.notices().isEmpty()) {
+      return;
+    }
+    generator.writeArrayFieldStart("parts");
+    for (Notice notice : performance.notices()) {
+      if (notice.step() instanceof Step.Part part) {
+        generator.writeStartObject();
+        generator.writeStringField("part", part.name());
+        generator.writeStringField("startBeat", notice.beat().toString());
+        generator.writeEndObject();
+      }
+    }
+    generator.writeEndArray();
+    generator.writeArrayFieldStart("places");
+    for (PlaceClaim claim : PlaceClaim.in(performance)) {
+      generator.writeStartObject();
+      generator.writeStringField("words", claim.words(performance.avartana()));
+      generator.writeStringField("beat", claim.atBeat().toString());
+      generator.writeStringField("missBeats", claim.missBeats().toString());
+      generator.writeBooleanField("holds", claim.holds());
+      generator.writeEndObject();
+    }
+    generator.writeEndArray();
   }
 }

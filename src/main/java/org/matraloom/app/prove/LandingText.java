@@ -41,7 +41,7 @@ public final class LandingText {
     this.landing = landing;
     this.performance = landing.performance();
     this.composition = performance.composition();
-    this.avartana = composition.avartana();
+    this.avartana = performance.avartana();
   }
 
   /**
@@ -58,6 +58,9 @@ public final class LandingText {
     printRounds(out);
     out.println();
     out.println(Paragraph.hanging(2, sum()));
+    PartLines.of(performance).places().stream()
+        .map(line -> Paragraph.hanging(2, line))
+        .forEach(out::println);
     verdict().lines().forEach(line -> out.println(Paragraph.hanging(2, line)));
     out.println(Paragraph.hanging(2, rates()));
     Remarks.on(performance)
@@ -75,9 +78,9 @@ public final class LandingText {
         + " beats; tempo "
         + composition.tempo().beatsPerMinute().toMixed()
         + "; from "
-        + avartana.say(composition.startBeat())
+        + composition.avartana().say(composition.startBeat())
         + " to "
-        + avartana.say(composition.eduppuBeat());
+        + avartana.goingOnAt(performance.endBeat()).say(composition.eduppuBeat());
   }
 
   private void printRounds(PrintWriter out) {
@@ -92,7 +95,9 @@ public final class LandingText {
             + widest(shown, round -> avartana.say(round.startBeat()), LEAST_PLACE)
             + "s %8s %8s%n";
     out.printf(row, "round", "phrase", "nadai", "begins on", "matras", "beats");
+    PartLines parts = PartLines.of(performance);
     for (Span.Round round : shown) {
+      parts.before(round).forEach(out::println);
       out.printf(
           row,
           round.number(),
@@ -117,7 +122,7 @@ public final class LandingText {
         + summed(Span::matras, landing.matras(), "matra")
         + "; "
         + summed(Span::beats, landing.beats(), "beat")
-        + LengthWords.avartanas(landing.beats(), avartana.beats()).map(" = "::concat).orElse("")
+        + LengthWords.avartanas(performance).map(" = "::concat).orElse("")
         + ".";
   }
 
@@ -138,7 +143,7 @@ public final class LandingText {
    * @return one sentence, or two lines if it misses
    */
   public String verdict() {
-    String eduppu = avartana.say(composition.eduppuBeat());
+    String eduppu = avartana.goingOnAt(performance.endBeat()).say(composition.eduppuBeat());
     if (landing.lands()) {
       return "It lands: "
           + ClosingWords.ends(performance)
@@ -170,7 +175,11 @@ public final class LandingText {
   private String mended(Ratio missMatras, boolean late) {
     String round = missMatras.isWhole() ? lastRound(missMatras, late) + " in the last round" : "";
     if (!landing.startCanMend()) {
-      String waits = "It waits for a place in the tala, so no other start mends it";
+      String why =
+          composition.changesTala()
+              ? "The tala changes on samam"
+              : "It waits for a place in the tala";
+      String waits = why + ", so no other start mends it";
       return waits + (round.isEmpty() ? "; fit tells what does." : ": " + round + ".");
     }
     int density = performance.rounds().get(0).matrasPerBeat();
@@ -193,7 +202,8 @@ public final class LandingText {
     if (late && missMatras.compareTo(last.matras()) < 0) {
       return "cut " + counted(missMatras, "matra");
     }
-    Ratio avartanaMatras = Ratio.of(avartana.beats()).times(last.matrasPerBeat());
+    Ratio avartanaMatras =
+        Ratio.of(avartana.goingOnAt(performance.endBeat()).beats()).times(last.matrasPerBeat());
     return "add " + counted(late ? avartanaMatras.minus(missMatras) : missMatras, "matra");
   }
 

@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.Json;
 import org.matraloom.app.cli.NadaiNumber;
+import org.matraloom.app.cli.OneTala;
 import org.matraloom.app.cli.ScoreOptions;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.score.Composition;
@@ -58,7 +59,7 @@ public final class RebarCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Composition piece = score.read();
+    Composition piece = OneTala.of(score.read(), "rebar");
     Performance performance = Performance.of(piece);
     List<Span.Round> rounds = performance.rounds();
     if (number < 1 || number > rounds.size()) {

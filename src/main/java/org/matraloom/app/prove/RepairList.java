@@ -85,7 +85,7 @@ record RepairList(List<Repair> repairs, RepairOptions options) {
   void write(WrittenPiece piece, List<Edit> edits, String words, PrintWriter out)
       throws IOException {
     Path target = options.target(piece.path());
-    String text = ScoreEditor.apply(piece.text(), edits, Lexicon.standard());
+    String text = ScoreEditor.apply(piece.text(), piece.path(), edits, Lexicon.standard());
     Reading reading = ScoreReader.read(text, target.toString(), Lexicon.standard());
     if (reading.composition().isEmpty()) {
       throw new UserError(

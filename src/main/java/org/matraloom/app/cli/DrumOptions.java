@@ -1,0 +1,43 @@
+package org.matraloom.app.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.matraloom.drum.StrokeTable;
+import org.matraloom.score.Lexicon;
+import picocli.CommandLine.Option;
+
+/** Whether a drum plays what is said, and with which strokes. */
+public final class DrumOptions {
+
+  @Option(names = "--drum", description = "Strokes of a drum of two heads in place of the sollus.")
+  private boolean drum;
+
+  @Option(
+      names = "--strokes",
+      paramLabel = "FILE",
+      description = "A list of your own for --drum: lines such as dhim = din + thom.")
+  private Path list;
+
+  /**
+   * The strokes of the sollus.
+   *
+   * @param lexicon the sollus that are known
+   * @return the table; empty if no drum is asked for
+   * @throws UserError if the list cannot be read or has faulty lines
+   */
+  public Optional<StrokeTable> table(Lexicon lexicon) {
+    if (list == null) {
+      return drum ? Optional.of(StrokeTable.usual(lexicon)) : Optional.empty();
+    }
+    try {
+      String text = Files.readString(list);
+      return Optional.of(StrokeTable.usual(lexicon).plus(text, list.toString(), lexicon));
+    } catch (IllegalArgumentException faulty) {
+      throw new UserError(faulty.getMessage());
+    } catch (IOException unreadable) {
+      throw new UserError("the list of strokes " + list + " cannot be read as UTF-8 text");
+    }
+  }
+}
