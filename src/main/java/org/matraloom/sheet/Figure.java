@@ -37,6 +37,8 @@ public enum Figure {
           new Part("M2 19 C5 13 9 13 12 17 C15 21 19 21 22 16", 1.4))),
   /** A still surface: the hand stays. */
   HOLD(List.of(new Part("M5 16 L19 16", 2))),
+  /** Two dots: the same once more, as in two kalai. */
+  AGAIN(List.of(new Part("M12 8 L12 8.01", 6), new Part("M12 18 L12 18.01", 6))),
   /** A raised tick: breathe here. */
   BREATH(List.of(new Part("M5 12 L10 18 L19 4", 3))),
   /** A drop: here it lands. */

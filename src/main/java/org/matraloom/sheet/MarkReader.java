@@ -123,6 +123,11 @@ final class MarkReader implements MomentListener {
   }
 
   @Override
+  public void groupStarts(Moment.GroupStart start) {
+    // its figure is a tag
+  }
+
+  @Override
   public void breathWished(Moment.BreathWished wished) {
     // the plan has heard it
   }

@@ -15,6 +15,7 @@ import org.matraloom.time.Ratio;
  * @param turns the changes of nadai in it
  * @param breaths the breaths that begin in it
  * @param landing where the last matra ends, if that is in the row or at its end
+ * @param tags what stands above it, in order of time; those that began before it included
  */
 public record Row(
     int number,
@@ -23,13 +24,15 @@ public record Row(
     List<RoundPart> parts,
     List<NadaiTurn> turns,
     List<Breath> breaths,
-    Optional<Ratio> landing) {
+    Optional<Ratio> landing,
+    List<Tag> tags) {
 
   public Row {
     cells = List.copyOf(cells);
     parts = List.copyOf(parts);
     turns = List.copyOf(turns);
     breaths = List.copyOf(breaths);
+    tags = List.copyOf(tags);
   }
 
   /**

@@ -22,19 +22,23 @@ final class RowBuilder {
   private final List<Mark> marks;
   private final List<NadaiTurn> turns;
   private final List<Breath> breaths;
+  private final List<Tag> tags;
   private final List<Row> rows = new ArrayList<>();
   private final long firstAvartana;
   private int nextMark;
   private int nextTurn;
   private int nextBreath;
+  private int nextTag;
   private int firstSpan;
+  private List<Tag> open = List.of();
 
-  RowBuilder(Performance performance, List<Mark> marks, List<NadaiTurn> turns) {
+  RowBuilder(Performance performance, List<Mark> marks, List<NadaiTurn> turns, List<Tag> tags) {
     this.performance = performance;
     this.avartana = performance.composition().avartana();
     this.angaStarts = new HashSet<>(avartana.angaStarts());
     this.marks = marks;
     this.turns = turns;
+    this.tags = tags;
     this.breaths = marks.stream().flatMap(mark -> mark.breath().stream()).toList();
     this.firstAvartana = avartanaOf(performance.startBeat());
   }
@@ -78,7 +82,18 @@ final class RowBuilder {
             parts(from, to),
             turnsBefore(to),
             breathsBefore(to),
-            landsHere ? Optional.of(end) : Optional.empty()));
+            landsHere ? Optional.of(end) : Optional.empty(),
+            tagsBefore(from, to)));
+  }
+
+  /** The tags that begin before the end of a row and have not ended before it. */
+  private List<Tag> tagsBefore(Ratio from, Ratio to) {
+    List<Tag> inside = new ArrayList<>(open);
+    while (nextTag < tags.size() && tags.get(nextTag).from().compareTo(to) < 0) {
+      inside.add(tags.get(nextTag++));
+    }
+    open = inside.stream().filter(tag -> tag.to().compareTo(to) > 0).toList();
+    return inside.stream().filter(tag -> tag.reaches(from, to)).toList();
   }
 
   private Cell cell(long beat, Ratio rowFrom, Ratio rowTo) {

@@ -25,6 +25,8 @@ public final class SheetWords {
   static final String STROKE_HERE = "here it lands, with the last stroke";
   static final String RINGS_ON_LARGE = "a square: the sound before rings on";
   static final String RINGS_ON = "grey: the sound before rings on";
+  static final String ONCE_MORE = "two dots: the same once more";
+  static final String SAID_AGAIN = "bracket: one statement of a mora";
   static final String BREATHE_HERE = "breathe here, if it suits you; stop if it strains";
 
   private static final int MOST_SUMMANDS = 8;
@@ -89,6 +91,13 @@ public final class SheetWords {
 
   /** The heading of a row: the rounds that begin in it and the changes of nadai. */
   String heading(Row row) {
+    Map<Ratio, String> parts = headings(row);
+    return parts.values().stream().limit(MOST_HEADINGS).collect(Collectors.joining(" · "))
+        + (parts.size() > MOST_HEADINGS ? " …" : "");
+  }
+
+  /** The rounds that begin in a row and the changes of nadai, each with its place. */
+  Map<Ratio, String> headings(Row row) {
     Map<Ratio, String> parts = new TreeMap<>();
     for (NadaiTurn turn : row.turns()) {
       parts.put(turn.beat(), nadai(turn.matrasPerBeat()) + whereIn(row, turn.beat()));
@@ -98,8 +107,7 @@ public final class SheetWords {
         parts.put(part.from(), roundHeading(part) + whereIn(row, part.from()));
       }
     }
-    return parts.values().stream().limit(MOST_HEADINGS).collect(Collectors.joining(" · "))
-        + (parts.size() > MOST_HEADINGS ? " …" : "");
+    return parts;
   }
 
   /**
