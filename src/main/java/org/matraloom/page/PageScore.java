@@ -12,6 +12,7 @@ import org.matraloom.schedule.Event;
 import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Kriya;
+import org.matraloom.score.Span;
 import org.matraloom.sheet.Figure;
 import org.matraloom.sheet.HtmlRows;
 import org.matraloom.sheet.Mark;
@@ -47,6 +48,7 @@ final class PageScore {
       json.writeNumberField("end", sheet.performance().handEndBeat().toDouble());
       beats("rows", sheet.rows().stream().map(Row::startBeat).toList(), json);
       beats("marks", marks().stream().map(Mark::beat).toList(), json);
+      beats("rounds", rounds(), json);
       hand(json);
       turns(json);
       events(json);
@@ -61,6 +63,10 @@ final class PageScore {
         .flatMap(row -> row.cells().stream())
         .flatMap(cell -> cell.marks().stream())
         .toList();
+  }
+
+  private List<Ratio> rounds() {
+    return sheet.performance().rounds().stream().map(Span.Round::startBeat).toList();
   }
 
   private static void beats(String name, List<Ratio> beats, JsonGenerator json) throws IOException {

@@ -41,12 +41,7 @@ public final class HtmlSheet {
     titleBlock(sheet, words, out);
     rows(sheet, out);
     closing(sheet, out);
-    out.append("<p>" + HtmlRows.figure(Figure.LANDING));
-    out.append(" " + words.landsHere() + "</p>\n");
-    if (sheet.marksBreaths()) {
-      out.append("<p>" + HtmlRows.figure(Figure.BREATH));
-      out.append(" " + SheetWords.BREATHE_HERE + "</p>\n");
-    }
+    signs(sheet, out);
     if (sheet.options().cues()) {
       out.append("<h2 class=\"part\">What falls on each kriya</h2>\n");
       out.append("<p>In brackets: the sound of that sollu rings on or has begun before.</p>\n");
@@ -93,6 +88,30 @@ public final class HtmlSheet {
       out.append("<p>" + Xml.escape(sentence) + "</p>\n");
     }
     out.append("</div>\n");
+  }
+
+  /**
+   * What the signs below the rows mean.
+   *
+   * @param sheet the sheet
+   * @param out where it goes
+   * @throws IOException if it cannot be written
+   */
+  public static void signs(Sheet sheet, Appendable out) throws IOException {
+    sign(Figure.LANDING, new SheetWords(sheet).landsHere(), out);
+    if (sheet.marksBreaths()) {
+      sign(Figure.BREATH, SheetWords.BREATHE_HERE, out);
+    }
+    if (sheet.performance().composition().avartana().kalai() > 1) {
+      sign(Figure.AGAIN, SheetWords.ONCE_MORE, out);
+    }
+    if (sheet.hasStatements()) {
+      out.append("<p><span class=\"st sb se key\"></span> " + SheetWords.SAID_AGAIN + "</p>\n");
+    }
+  }
+
+  private static void sign(Figure figure, String words, Appendable out) throws IOException {
+    out.append("<p>" + HtmlRows.figure(figure) + " " + words + "</p>\n");
   }
 
   /**

@@ -81,8 +81,8 @@ final class RowSetter {
     List<String> below = withSums ? sumsBelow(row) : List.of();
     double belowHeight = below.size() * style.label() * LEADING;
     double all = lines.stream().mapToDouble(Whole::height).sum() + belowHeight;
-    boolean fitsAPage = all < PageStyle.HEIGHT - PageStyle.TOP - PageStyle.BOTTOM;
-    flow.need(fitsAPage ? all : lines.get(0).height());
+    boolean whole = !style.large() && all < PageStyle.HEIGHT - PageStyle.TOP - PageStyle.BOTTOM;
+    flow.need(whole ? all : lines.get(0).height());
     for (int index = 0; index < lines.size(); index++) {
       Whole line = lines.get(index);
       boolean last = index == lines.size() - 1;

@@ -44,12 +44,13 @@ final class TagDrawer {
         continue;
       }
       Lettering text = typeface.lettering(tag.text(), false);
-      double x = Math.max(line.xOf(tag.from()), free);
-      double right = x + text.width(style.tag());
-      if (right <= PageStyle.WIDTH - PageStyle.RIGHT) {
+      double width = text.width(style.tag());
+      double most = PageStyle.WIDTH - PageStyle.RIGHT - width;
+      double x = Math.max(Math.min(line.xOf(tag.from()), most), free);
+      if (x <= most) {
         double base = top + style.tag() * 0.8;
         page.add(new Drawn.Text(x, base, style.tag(), text, Shade.QUIET));
-        free = right + GAP;
+        free = x + width + GAP;
       }
     }
   }
