@@ -24,7 +24,8 @@ final class PageSetter {
     this.sheet = sheet;
     this.words = new SheetWords(sheet);
     this.avartana = sheet.performance().composition().avartana();
-    this.style = PageStyle.of(sheet.options().large());
+    PageStyle usual = PageStyle.of(sheet.options().large());
+    this.style = isSpeeds(sheet) ? usual.aligned() : usual;
     this.typeface = typeface;
     this.flow = new PageFlow(style, typeface);
   }
@@ -34,13 +35,27 @@ final class PageSetter {
     return new PageSetter(sheet, typeface).set();
   }
 
-  private List<List<Drawn>> set() {
+  private static boolean isSpeeds(Sheet sheet) {
+    return sheet.options().lines() == SheetOptions.Lines.SPEEDS;
+  }
+
+  /** The pages of a sheet without a line at their foot. */
+  static List<List<Drawn>> setBare(Sheet sheet, Typeface typeface) {
+    return new PageSetter(sheet, typeface).bare();
+  }
+
+  private List<List<Drawn>> bare() {
     titleBlock();
-    rows(sheet.rows(), true);
+    rows(sheet.rows(), !isSpeeds(sheet));
     new PageClosing(sheet, style, flow).set();
     if (sheet.options().cues()) {
       cues();
     }
+    return flow.pages();
+  }
+
+  private List<List<Drawn>> set() {
+    bare();
     flow.footers(words.title());
     return flow.pages();
   }

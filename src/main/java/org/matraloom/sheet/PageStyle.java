@@ -56,6 +56,16 @@ record PageStyle(
             .toList();
   }
 
+  /** This style without room for sums, for lines that stand under one another. */
+  PageStyle aligned() {
+    return new PageStyle(large, body, label, title, sign, numberColumn, 0, large ? 6 : 3);
+  }
+
+  /** Whether lines stand under one another, so that beats are as wide in all of them. */
+  boolean isAligned() {
+    return !large && sumColumn == 0;
+  }
+
   /** Type size of what stands above a row. */
   double tag() {
     return large ? body : 7.5;

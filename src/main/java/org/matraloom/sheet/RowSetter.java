@@ -50,10 +50,13 @@ final class RowSetter {
 
   void set(List<Row> rows, boolean withSums) {
     double widest = rows.stream().mapToDouble(this::widest).reduce(1, Math::max);
-    for (Row row : rows) {
-      RowLines lines = RowLines.of(row, avartana, style, this::setter);
-      double beatWidth = Math.min(style.gridWidth() / lines.longest(), widest * 2);
-      set(row, whole(row, lines, beatWidth), withSums);
+    List<RowLines> lines =
+        rows.stream().map(row -> RowLines.of(row, avartana, style, this::setter)).toList();
+    int longest = lines.stream().mapToInt(RowLines::longest).max().orElse(1);
+    for (int index = 0; index < rows.size(); index++) {
+      int beats = style.isAligned() ? longest : lines.get(index).longest();
+      double beatWidth = Math.min(style.gridWidth() / beats, widest * 2);
+      set(rows.get(index), whole(rows.get(index), lines.get(index), beatWidth), withSums);
     }
   }
 

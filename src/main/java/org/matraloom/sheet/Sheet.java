@@ -65,7 +65,7 @@ public record Sheet(
     RowBuilder builder =
         new RowBuilder(performance, written(said.marks(), options), said.turns(), tags);
     List<Row> rows = byPhrase ? builder.byPhrase(said.openings()) : builder.byAvartana();
-    SheetWords words = new SheetWords(performance, options.writing().script());
+    SheetWords words = new SheetWords(performance, options.writing().script(), options.leadIn());
     return new Sheet(performance, options, rows, List.of(words.sum(), words.landing()));
   }
 

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.matraloom.kanakku.ClosingWords;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.kanakku.LengthWords;
+import org.matraloom.schedule.SpokenLeadIn;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Kriya;
@@ -29,6 +30,7 @@ public final class SheetWords {
   static final String SAID_AGAIN = "bracket: one statement of a mora";
   static final String BREATHE_HERE = "breathe here, if it suits you; stop if it strains";
 
+  private static final String LEAD_IN = "; lead-in from samam: ";
   private static final int MOST_SUMMANDS = 8;
   private static final int MOST_HEADINGS = 4;
 
@@ -36,6 +38,7 @@ public final class SheetWords {
   private final Composition composition;
   private final Avartana avartana;
   private final Script script;
+  private final boolean leadIn;
 
   /**
    * Prepares to say.
@@ -43,14 +46,15 @@ public final class SheetWords {
    * @param sheet the sheet
    */
   public SheetWords(Sheet sheet) {
-    this(sheet.performance(), sheet.options().writing().script());
+    this(sheet.performance(), sheet.options().writing().script(), sheet.options().leadIn());
   }
 
-  SheetWords(Performance performance, Script script) {
+  SheetWords(Performance performance, Script script, boolean leadIn) {
     this.performance = performance;
     this.composition = performance.composition();
     this.avartana = composition.avartana();
     this.script = script;
+    this.leadIn = leadIn;
   }
 
   /**
@@ -86,7 +90,8 @@ public final class SheetWords {
     return "From "
         + avartana.say(composition.startBeat())
         + "; eduppu "
-        + avartana.say(composition.eduppuBeat());
+        + avartana.say(composition.eduppuBeat())
+        + (leadIn ? SpokenLeadIn.words(performance).map(LEAD_IN::concat).orElse("") : "");
   }
 
   /** The heading of a row: the rounds that begin in it and the changes of nadai. */
