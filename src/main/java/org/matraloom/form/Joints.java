@@ -131,17 +131,6 @@ public final class Joints {
     return moras.stream().filter(this::isOutermost).reduce((earlier, later) -> later);
   }
 
-  /**
-   * The moras that hold no other, in order.
-   *
-   * @return those whose statements are no moras themselves
-   */
-  public List<Mora> innerMoras() {
-    return moras.stream()
-        .filter(mora -> moras.stream().noneMatch(other -> other != mora && mora.holds(other)))
-        .toList();
-  }
-
   /** Whether a mora lies in no statement of another. */
   private boolean isOutermost(Mora mora) {
     return moras.stream().noneMatch(other -> other != mora && other.holds(mora));

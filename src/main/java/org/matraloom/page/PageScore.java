@@ -10,8 +10,11 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.ScoreTimeline;
+import org.matraloom.schedule.SpokenLeadIn;
+import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Kriya;
+import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
 import org.matraloom.sheet.Figure;
 import org.matraloom.sheet.HtmlRows;
@@ -49,6 +52,9 @@ final class PageScore {
       beats("rows", sheet.rows().stream().map(Row::startBeat).toList(), json);
       beats("marks", marks().stream().map(Mark::beat).toList(), json);
       beats("rounds", rounds(), json);
+      if (sound.beside().droneHertz().isPresent()) {
+        json.writeNumberField("drone", sound.beside().droneHertz().get());
+      }
       hand(json);
       turns(json);
       events(json);
@@ -110,8 +116,18 @@ final class PageScore {
     json.writeEndArray();
   }
 
+  /**
+   * What is heard of a performance; with words from samam, if the avartana of its start has them.
+   */
+  static Timeline timeline(Performance performance, boolean leadsIn) {
+    if (!leadsIn) {
+      return ScoreTimeline.of(performance, 0);
+    }
+    return SpokenLeadIn.before(ScoreTimeline.of(performance, 1), 0);
+  }
+
   private void events(JsonGenerator json) throws IOException {
-    ScoreTimeline timeline = ScoreTimeline.of(sheet.performance(), 0);
+    Timeline timeline = timeline(sheet.performance(), sound.beside().leadsIn());
     json.writeArrayFieldStart("ticks");
     for (Event event : timeline) {
       if (event instanceof Event.Tick tick && tick.round() > 0) {

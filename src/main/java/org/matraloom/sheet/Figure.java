@@ -1,6 +1,7 @@
 package org.matraloom.sheet;
 
 import java.util.List;
+import org.matraloom.picture.Points;
 import org.matraloom.score.Finger;
 import org.matraloom.score.Kriya;
 
@@ -62,6 +63,22 @@ public enum Figure {
 
   Figure(List<Part> parts) {
     this.parts = parts;
+  }
+
+  /** Its paths as SVG, for a drawing in which its square is {@value #BOX} wide. */
+  String svg(String colour) {
+    StringBuilder svg = new StringBuilder();
+    for (Figure.Part part : parts) {
+      svg.append("<path d=\"").append(part.path()).append('"');
+      if (part.width() == 0) {
+        svg.append(" fill=\"").append(colour).append("\"/>");
+      } else {
+        svg.append(" fill=\"none\" stroke=\"").append(colour);
+        svg.append("\" stroke-width=\"").append(Points.text(part.width()));
+        svg.append("\" stroke-linecap=\"round\" stroke-linejoin=\"round\"/>");
+      }
+    }
+    return svg.toString();
   }
 
   List<Part> parts() {

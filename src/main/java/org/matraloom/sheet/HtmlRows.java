@@ -20,6 +20,7 @@ public final class HtmlRows {
   private final SheetWords words;
   private final String prefix;
   private final Appendable out;
+  private final HtmlMarks marks;
   private int mark;
 
   /**
@@ -32,6 +33,7 @@ public final class HtmlRows {
     this.prefix = prefix;
     this.words = new SheetWords(sheet);
     this.out = out;
+    this.marks = new HtmlMarks(sheet.options().large(), out);
   }
 
   /**
@@ -44,7 +46,7 @@ public final class HtmlRows {
     out.append("<svg class=\"figures\" aria-hidden=\"true\">");
     for (Figure figure : Figure.values()) {
       out.append("<symbol id=\"f-" + name(figure) + "\" viewBox=\"0 0 24 24\">");
-      out.append(Figures.svg(figure, "currentColor") + "</symbol>");
+      out.append(figure.svg("currentColor") + "</symbol>");
     }
     out.append("</svg>\n");
   }
@@ -144,7 +146,7 @@ public final class HtmlRows {
     return " data-from=\"" + beats(from) + "\" data-to=\"" + beats(to) + "\"";
   }
 
-  private static String beats(Ratio beats) {
+  static String beats(Ratio beats) {
     return String.format(Locale.ROOT, "%.6f", beats.toDouble()).replaceFirst("\\.?0+$", "");
   }
 
@@ -170,7 +172,7 @@ public final class HtmlRows {
       String again = cell.again() ? " again" : "";
       out.append("<span class=\"vh\">" + Xml.escape(kriya.words()) + again + ": </span>");
     }
-    for (NadaiTurn turn : row.turns()) {
+    for (Row.NadaiTurn turn : row.turns()) {
       if (cell.holds(turn.beat())) {
         out.append("<b class=\"turn\">" + turn.matrasPerBeat() + "</b>");
         out.append("<span class=\"vh\"> matras a beat: </span>");
@@ -179,7 +181,7 @@ public final class HtmlRows {
     tags(cell, row);
     out.append("</span><span class=\"marks\">");
     for (Mark each : cell.marks()) {
-      write(each, row);
+      marks.write(prefix + mark++, each, row);
     }
     out.append("</span>");
     if (row.landing().filter(cell::endsWith).isPresent()) {
@@ -209,63 +211,5 @@ public final class HtmlRows {
         out.append(Xml.escape(tag.text()) + "</span>");
       }
     }
-  }
-
-  /** The classes of a mark under the bracket of a statement, and of one that opens a round. */
-  private static String bracket(Mark each, Row row) {
-    StringBuilder classes = new StringBuilder();
-    for (Tag tag : row.tags()) {
-      boolean inside =
-          tag.kind() == Tag.Kind.STATEMENT
-              && each.beat().compareTo(tag.from()) >= 0
-              && each.beat().compareTo(tag.to()) < 0;
-      if (inside) {
-        classes.append(" st");
-        classes.append(each.beat().equals(tag.from()) ? " sb" : "");
-        classes.append(each.endBeat().compareTo(tag.to()) >= 0 ? " se" : "");
-      }
-    }
-    boolean opens =
-        row.parts().stream()
-            .anyMatch(
-                part ->
-                    part.opensHere()
-                        && part.from().equals(each.beat())
-                        && !part.from().equals(row.startBeat()));
-    return classes + (opens ? " r" : "");
-  }
-
-  private void write(Mark each, Row row) throws IOException {
-    String kind = each instanceof Mark.Said ? "s" : each instanceof Mark.Karvai ? "v" : "q";
-    String speed = each.speed() == 1 ? "" : each.speed() == 2 ? " x2" : " x4";
-    boolean opens = each instanceof Mark.Said said && said.opens();
-    boolean turns = row.turns().stream().anyMatch(turn -> turn.beat().equals(each.beat()));
-    out.append(
-        "<span id=\""
-            + prefix
-            + mark++
-            + "\" class=\""
-            + kind
-            + speed
-            + (opens ? " o" : "")
-            + (turns ? " t" : "")
-            + bracket(each, row));
-    out.append("\" style=\"flex-grow:" + beats(each.beats()) + "\">");
-    if (each.breath().isPresent()) {
-      out.append("<span class=\"air\">" + figure(Figure.BREATH));
-      out.append("<span class=\"vh\">breathe </span></span>");
-    }
-    if (each instanceof Mark.Said said) {
-      out.append(Xml.escape(said.text()));
-    } else if (each instanceof Mark.Karvai) {
-      out.append(sign(sheet.options().large() ? "\u25a1" : ",", "rings on"));
-    } else {
-      out.append(sign(".", "silent"));
-    }
-    out.append("</span> ");
-  }
-
-  private static String sign(String shown, String said) {
-    return "<span aria-hidden=\"true\">" + shown + "</span><span class=\"vh\">" + said + "</span>";
   }
 }

@@ -149,7 +149,7 @@ final class LineDrawer {
 
   /** A thin double bar, and the number of matras in a box above it. */
   private void drawTurn(
-      NadaiTurn turn, Cell cell, List<CellSetter.Placed> placed, double x, double top) {
+      Row.NadaiTurn turn, Cell cell, List<CellSetter.Placed> placed, double x, double top) {
     boolean onBeat = turn.beat().equals(cell.from());
     double at = onBeat ? x : xOf(turn.beat(), placed, x) - style.markGap() - TURN_GAP;
     double bottom = top + style.lineHeight();

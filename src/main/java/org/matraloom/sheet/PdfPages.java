@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.matraloom.picture.Lettering;
+import org.matraloom.picture.PdfGlyph;
+import org.matraloom.picture.PdfObjects;
 import org.matraloom.picture.Points;
 import org.matraloom.picture.Typeface;
 

@@ -36,6 +36,14 @@ public record Row(
   }
 
   /**
+   * A place from which a beat holds another number of matras.
+   *
+   * @param beat where, in beats of the performance
+   * @param matrasPerBeat matras a beat from here on, kalam included
+   */
+  public record NadaiTurn(Ratio beat, int matrasPerBeat) {}
+
+  /**
    * The breaths that begin between two places, the second not included.
    *
    * @param from in beats of the performance

@@ -14,13 +14,23 @@ import org.matraloom.time.Ratio;
 /** Cuts the marks of a performance into rows, front to back. */
 final class RowBuilder {
 
+  /**
+   * A place where a phrase named in the round's own phrase begins, or where what follows it goes
+   * on.
+   *
+   * @param beat where, in beats of the performance
+   * @param name the phrase, or empty where no named phrase begins
+   * @param round the round it belongs to; 0 for a silence between rounds
+   */
+  record Opening(Ratio beat, String name, int round) {}
+
   private static final String LAST_STROKE = "last stroke";
 
   private final Performance performance;
   private final Avartana avartana;
   private final Set<Integer> angaStarts;
   private final List<Mark> marks;
-  private final List<NadaiTurn> turns;
+  private final List<Row.NadaiTurn> turns;
   private final List<Breath> breaths;
   private final List<Tag> tags;
   private final List<Row> rows = new ArrayList<>();
@@ -32,7 +42,7 @@ final class RowBuilder {
   private int firstSpan;
   private List<Tag> open = List.of();
 
-  RowBuilder(Performance performance, List<Mark> marks, List<NadaiTurn> turns, List<Tag> tags) {
+  RowBuilder(Performance performance, List<Mark> marks, List<Row.NadaiTurn> turns, List<Tag> tags) {
     this.performance = performance;
     this.avartana = performance.composition().avartana();
     this.angaStarts = new HashSet<>(avartana.angaStarts());
@@ -54,7 +64,7 @@ final class RowBuilder {
   }
 
   /** One row for each opening, from where it is to where the next one is. */
-  List<Row> byPhrase(List<PhraseOpening> openings) {
+  List<Row> byPhrase(List<Opening> openings) {
     for (int index = 0; index < openings.size(); index++) {
       boolean last = index == openings.size() - 1;
       Ratio to = last ? performance.endBeat() : openings.get(index + 1).beat();
@@ -151,8 +161,8 @@ final class RowBuilder {
         end.minus(round.startBeat()).times(round.matrasPerBeat()));
   }
 
-  private List<NadaiTurn> turnsBefore(Ratio to) {
-    List<NadaiTurn> inside = new ArrayList<>();
+  private List<Row.NadaiTurn> turnsBefore(Ratio to) {
+    List<Row.NadaiTurn> inside = new ArrayList<>();
     while (nextTurn < turns.size() && turns.get(nextTurn).beat().compareTo(to) < 0) {
       inside.add(turns.get(nextTurn++));
     }

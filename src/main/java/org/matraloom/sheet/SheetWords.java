@@ -104,7 +104,7 @@ public final class SheetWords {
   /** The rounds that begin in a row and the changes of nadai, each with its place. */
   Map<Ratio, String> headings(Row row) {
     Map<Ratio, String> parts = new TreeMap<>();
-    for (NadaiTurn turn : row.turns()) {
+    for (Row.NadaiTurn turn : row.turns()) {
       parts.put(turn.beat(), nadai(turn.matrasPerBeat()) + whereIn(row, turn.beat()));
     }
     for (RoundPart part : row.parts()) {

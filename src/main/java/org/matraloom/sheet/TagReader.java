@@ -70,7 +70,7 @@ final class TagReader {
     List<Mora> found =
         moras.computeIfAbsent(
             round.phrase(),
-            phrase -> Joints.of(performance.composition(), phrase, ANY_NADAI).innerMoras());
+            phrase -> Mora.inner(Joints.of(performance.composition(), phrase, ANY_NADAI).moras()));
     for (Mora mora : found) {
       for (int time = 0; time < mora.starts().size(); time++) {
         int next = time + 1 < mora.starts().size() ? mora.starts().get(time + 1) : mora.end();

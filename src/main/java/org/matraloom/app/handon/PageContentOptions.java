@@ -58,6 +58,10 @@ final class PageContentOptions {
     return leadIn;
   }
 
+  BreathOptions breathOptions() {
+    return breathOptions;
+  }
+
   /** The breaths to mark. */
   List<Breath> breaths(Performance performance) {
     return withoutBreaths ? List.of() : breathOptions.plan(performance).breaths();
