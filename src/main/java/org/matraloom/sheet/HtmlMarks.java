@@ -17,9 +17,9 @@ final class HtmlMarks {
   /** The classes of a mark under the bracket of a statement, and of one that opens a round. */
   private static String bracket(Mark each, Row row) {
     StringBuilder classes = new StringBuilder();
-    for (Tag tag : row.tags()) {
+    for (Row.Tag tag : row.tags()) {
       boolean inside =
-          tag.kind() == Tag.Kind.STATEMENT
+          tag.kind() == Row.Tag.Kind.STATEMENT
               && each.beat().compareTo(tag.from()) >= 0
               && each.beat().compareTo(tag.to()) < 0;
       if (inside) {

@@ -199,8 +199,8 @@ public final class HtmlRows {
         out.append("Round " + part.round() + "</b>");
       }
     }
-    for (Tag tag : row.tags()) {
-      if (tag.kind() != Tag.Kind.STATEMENT && cell.holds(tag.from())) {
+    for (Row.Tag tag : row.tags()) {
+      if (tag.kind() != Row.Tag.Kind.STATEMENT && cell.holds(tag.from())) {
         boolean late = tag.from().compareTo(cell.from()) > 0;
         out.append(
             "<span class=\"name"

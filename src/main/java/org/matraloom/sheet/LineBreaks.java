@@ -24,6 +24,7 @@ record LineBreaks(List<Integer> starts, int longest) {
   private static final int LINE_COST = 100;
   private static final int SPLIT_ANGA_COST = 120;
   private static final int TORN_ANGA_COST = 400;
+  private static final int MIXED_COST = 30;
   private static final int UNREACHED = Integer.MAX_VALUE;
 
   LineBreaks {
@@ -93,7 +94,7 @@ record LineBreaks(List<Integer> starts, int longest) {
     for (int at = 1; at <= beats; at++) {
       int ending = at == beats || angas.contains(at) ? 0 : splitCost(avartana, at);
       for (int start = Math.max(0, at - mostBeats); start < at; start++) {
-        int cost = best[start] + LINE_COST + ending;
+        int cost = best[start] + LINE_COST + ending + (mixes(avartana, start, at) ? MIXED_COST : 0);
         if (cost <= best[at] && (start == at - 1 || room.holds(start, at))) {
           best[at] = cost;
           from[at] = start;
@@ -103,13 +104,23 @@ record LineBreaks(List<Integer> starts, int longest) {
     return best;
   }
 
-  /** What a line costs that ends inside an anga: little between pairs of beats, much elsewhere. */
+  /** Whether a line begins inside an anga and goes on into the next. */
+  private static boolean mixes(Avartana avartana, int from, int to) {
+    List<Integer> starts = avartana.angaStarts();
+    return !starts.contains(from) && starts.stream().anyMatch(start -> start > from && start < to);
+  }
+
+  /**
+   * What a line costs that ends inside an anga: little between pairs of beats, or where an odd anga
+   * has two beats or more on each side; much elsewhere.
+   */
   private static int splitCost(Avartana avartana, int at) {
     List<Integer> starts = avartana.angaStarts();
     int from = starts.stream().filter(start -> start < at).reduce(0, Math::max);
     int to = starts.stream().filter(start -> start > at).findFirst().orElse(avartana.beats());
     boolean even = (at - from) % 2 == 0 && (to - at) % 2 == 0;
-    return even ? SPLIT_ANGA_COST : TORN_ANGA_COST;
+    boolean odd = (to - from) % 2 != 0 && at - from >= 2 && to - at >= 2;
+    return even || odd ? SPLIT_ANGA_COST : TORN_ANGA_COST;
   }
 
   /** Cuts a row into its lines: at the breaks of its cycle, or for a phrase wherever it is full. */

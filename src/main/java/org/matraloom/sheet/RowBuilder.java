@@ -32,7 +32,7 @@ final class RowBuilder {
   private final List<Mark> marks;
   private final List<Row.NadaiTurn> turns;
   private final List<Breath> breaths;
-  private final List<Tag> tags;
+  private final List<Row.Tag> tags;
   private final List<Row> rows = new ArrayList<>();
   private final long firstAvartana;
   private int nextMark;
@@ -40,9 +40,10 @@ final class RowBuilder {
   private int nextBreath;
   private int nextTag;
   private int firstSpan;
-  private List<Tag> open = List.of();
+  private List<Row.Tag> open = List.of();
 
-  RowBuilder(Performance performance, List<Mark> marks, List<Row.NadaiTurn> turns, List<Tag> tags) {
+  RowBuilder(
+      Performance performance, List<Mark> marks, List<Row.NadaiTurn> turns, List<Row.Tag> tags) {
     this.performance = performance;
     this.avartana = performance.composition().avartana();
     this.angaStarts = new HashSet<>(avartana.angaStarts());
@@ -97,8 +98,8 @@ final class RowBuilder {
   }
 
   /** The tags that begin before the end of a row and have not ended before it. */
-  private List<Tag> tagsBefore(Ratio from, Ratio to) {
-    List<Tag> inside = new ArrayList<>(open);
+  private List<Row.Tag> tagsBefore(Ratio from, Ratio to) {
+    List<Row.Tag> inside = new ArrayList<>(open);
     while (nextTag < tags.size() && tags.get(nextTag).from().compareTo(to) < 0) {
       inside.add(tags.get(nextTag++));
     }

@@ -58,9 +58,9 @@ public record Sheet(
     }
     MarkReader said = MarkReader.read(performance, breaths);
     boolean byPhrase = options.lines() == SheetOptions.Lines.PHRASE;
-    List<Tag> tags =
+    List<Row.Tag> tags =
         TagReader.of(performance).stream()
-            .filter(tag -> !byPhrase || tag.kind() != Tag.Kind.NAME)
+            .filter(tag -> !byPhrase || tag.kind() != Row.Tag.Kind.NAME)
             .toList();
     RowBuilder builder =
         new RowBuilder(performance, written(said.marks(), options), said.turns(), tags);
@@ -106,7 +106,7 @@ public record Sheet(
   boolean hasStatements() {
     return rows.stream()
         .flatMap(row -> row.tags().stream())
-        .anyMatch(tag -> tag.kind() == Tag.Kind.STATEMENT);
+        .anyMatch(tag -> tag.kind() == Row.Tag.Kind.STATEMENT);
   }
 
   private static Optional<Sollu> sollu(Mark mark) {

@@ -27,8 +27,8 @@ final class TagDrawer {
     return row.tags().stream().anyMatch(tag -> isDrawn(tag, line));
   }
 
-  private static boolean isDrawn(Tag tag, SetLine line) {
-    return tag.kind() == Tag.Kind.STATEMENT
+  private static boolean isDrawn(Row.Tag tag, SetLine line) {
+    return tag.kind() == Row.Tag.Kind.STATEMENT
         ? tag.reaches(line.startBeat(), line.endBeat())
         : tag.beginsIn(line.startBeat(), line.endBeat());
   }
@@ -36,10 +36,10 @@ final class TagDrawer {
   /** Draws above a line whose strip begins at a height. */
   void draw(Row row, SetLine line, double top) {
     double free = line.left();
-    for (Tag tag : row.tags()) {
+    for (Row.Tag tag : row.tags()) {
       if (!isDrawn(tag, line)) {
         continue;
-      } else if (tag.kind() == Tag.Kind.STATEMENT) {
+      } else if (tag.kind() == Row.Tag.Kind.STATEMENT) {
         bracket(tag, line, top + style.lane() - (style.large() ? 2 : 0));
         continue;
       }
@@ -55,7 +55,7 @@ final class TagDrawer {
     }
   }
 
-  private void bracket(Tag tag, SetLine line, double y) {
+  private void bracket(Row.Tag tag, SetLine line, double y) {
     boolean begins = tag.from().compareTo(line.startBeat()) >= 0;
     boolean ends = tag.to().compareTo(line.endBeat()) <= 0;
     double left = begins ? line.xOf(tag.from()) : line.left();

@@ -21,7 +21,7 @@ final class TagReader {
 
   private final Performance performance;
   private final Map<String, List<Mora>> moras = new HashMap<>();
-  private final List<Tag> tags = new ArrayList<>();
+  private final List<Row.Tag> tags = new ArrayList<>();
   private final List<Spoken> said = new ArrayList<>();
   private Span.Round round;
   private Moment.PhraseStart named;
@@ -32,14 +32,14 @@ final class TagReader {
   }
 
   /** All tags of a performance, in order of time. */
-  static List<Tag> of(Performance performance) {
+  static List<Row.Tag> of(Performance performance) {
     TagReader reader = new TagReader(performance);
     Iterator<Moment> moments = performance.moments();
     while (moments.hasNext()) {
       reader.take(moments.next());
     }
     reader.statements();
-    reader.tags.sort(Comparator.comparing(Tag::from));
+    reader.tags.sort(Comparator.comparing(Row.Tag::from));
     return List.copyOf(reader.tags);
   }
 
@@ -52,11 +52,11 @@ final class TagReader {
     } else if (moment instanceof Moment.PhraseEnd end && end.depth() == 1) {
       Ratio matras = end.beat().minus(named.beat()).times(round.matrasPerBeat());
       String text = named.name() + " " + matras.toMixed();
-      tags.add(new Tag(Tag.Kind.NAME, named.beat(), end.beat(), text));
+      tags.add(new Row.Tag(Row.Tag.Kind.NAME, named.beat(), end.beat(), text));
     } else if (moment instanceof Moment.GroupStart start) {
       String text = start.size() + (start.hold() == 1 ? "" : "\u00d7" + start.hold());
       Ratio end = start.beat().plus(start.beats());
-      tags.add(new Tag(Tag.Kind.FIGURE, start.beat(), end, text));
+      tags.add(new Row.Tag(Row.Tag.Kind.FIGURE, start.beat(), end, text));
     } else if (moment instanceof Spoken spoken) {
       said.add(spoken);
     }
@@ -76,8 +76,8 @@ final class TagReader {
         int next = time + 1 < mora.starts().size() ? mora.starts().get(time + 1) : mora.end();
         Spoken last = said.get(next - 1);
         tags.add(
-            new Tag(
-                Tag.Kind.STATEMENT,
+            new Row.Tag(
+                Row.Tag.Kind.STATEMENT,
                 said.get(mora.starts().get(time)).beat(),
                 last.beat().plus(last.ownBeats()),
                 ""));
