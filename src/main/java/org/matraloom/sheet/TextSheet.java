@@ -32,6 +32,7 @@ public final class TextSheet {
   private static final int GAP = 2;
   private static final int NARROWEST_CELL = 7;
   private static final int NAME_WIDTH = 8;
+  private static final int LAST_BAR = 2;
 
   /** Every fraction of a beat that a score can name divides this. */
   private static final int FRACTIONS = 5_040;
@@ -74,7 +75,7 @@ public final class TextSheet {
       told(loss, out);
     }
     int cellWidth = cellWidth();
-    int perLine = Math.max(1, (WIDEST - NAME_WIDTH) / (cellWidth + GAP));
+    int perLine = Math.max(1, (WIDEST - NAME_WIDTH - LAST_BAR) / (cellWidth + GAP));
     LineBreaks breaks = LineBreaks.of(avartana, perLine);
     for (Row row : sheet.rows()) {
       write(row, breaks, cellWidth, out);
