@@ -2,6 +2,7 @@ package org.matraloom.app;
 
 import java.util.List;
 import java.util.Optional;
+import org.matraloom.app.handon.BookletCommand;
 import org.matraloom.app.handon.EventsCommand;
 import org.matraloom.app.handon.ExportCommand;
 import org.matraloom.app.handon.PackCommand;
@@ -57,6 +58,7 @@ final class Commands {
           DrillCommand.class,
           PackCommand.class,
           SheetCommand.class,
+          BookletCommand.class,
           ExportCommand.class,
           PageCommand.class,
           TakeCommand.class,

@@ -5,7 +5,6 @@ import java.util.Optional;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 import org.matraloom.score.Notice;
-import org.matraloom.sheet.NadaiTurn;
 import org.matraloom.sheet.RoundPart;
 import org.matraloom.sheet.Row;
 import org.matraloom.sheet.SheetWords;
@@ -53,7 +52,7 @@ final class MusicXmlSollus {
         direction("rehearsal", "Round " + part.round());
       }
     }
-    for (NadaiTurn turn : row.turns()) {
+    for (Row.NadaiTurn turn : row.turns()) {
       if (within(turn.beat(), note)) {
         direction("words", words.nadai(turn.matrasPerBeat()));
       }

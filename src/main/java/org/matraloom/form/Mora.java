@@ -51,6 +51,18 @@ public record Mora(List<Integer> starts, int end, List<Ratio> statements, Ratio 
     return statements.stream().map(Ratio::toMixed).collect(Collectors.joining(between));
   }
 
+  /**
+   * Those that hold no other, in order.
+   *
+   * @param moras moras of one phrase
+   * @return those whose statements are no moras themselves
+   */
+  public static List<Mora> inner(List<Mora> moras) {
+    return moras.stream()
+        .filter(mora -> moras.stream().noneMatch(other -> other != mora && mora.holds(other)))
+        .toList();
+  }
+
   /** The sollus after which there is a gap. */
   List<Integer> gaps() {
     return starts.subList(1, starts.size()).stream().map(start -> start - 1).toList();

@@ -15,6 +15,7 @@ import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
 import org.matraloom.time.Ratio;
+import org.matraloom.time.Tempo;
 
 /** Works out the tracks of a set, in an order in which their names sort. */
 final class PackList {
@@ -87,8 +88,13 @@ final class PackList {
     return sections;
   }
 
+  /** At a part of the tempo, in whole beats a minute, as one sets them. */
   private static Composition slowed(Composition composition, Ratio percent) {
-    return composition.at(composition.tempo().scaled(percent.dividedBy(100)));
+    Ratio exact = composition.tempo().beatsPerMinute().times(percent).dividedBy(100);
+    Ratio whole = Ratio.of(exact.plus(Ratio.of(1, 2)).floor());
+    boolean own = percent.equals(Ratio.of(100)) || !Tempo.inRange(whole);
+    return composition.at(
+        own ? composition.tempo().scaled(percent.dividedBy(100)) : new Tempo(whole));
   }
 
   /** Plain letters, digits and hyphens, which every phone and chat takes. */

@@ -74,6 +74,16 @@ public final class PackMaker {
   }
 
   /**
+   * Takes the folder for this set, so that nothing is written into the folder of another.
+   *
+   * @throws IOException if the disk fails
+   * @throws IllegalArgumentException if the folder holds another set
+   */
+  public void claim() throws IOException {
+    new PackManifest(order, tracks).claim(folder);
+  }
+
+  /**
    * Makes what is missing, then the list and the page.
    *
    * @param threads how many tracks are made at a time, at least 1
@@ -93,7 +103,7 @@ public final class PackMaker {
       for (PackTrack track : tracks) {
         jobs.add(workers.submit(() -> make(track, progress)));
       }
-      List<Levels> levels = new ArrayList<>();
+      List<Optional<Levels>> levels = new ArrayList<>();
       int made = 0;
       for (Future<Made> job : jobs) {
         levels.add(job.get().levels);
@@ -112,23 +122,29 @@ public final class PackMaker {
     }
   }
 
-  private record Made(Levels levels, int files) {}
+  private record Made(Optional<Levels> levels, int files) {}
 
   private Made make(PackTrack track, PackProgress progress) throws IOException {
-    Path wave = folder.resolve(track.waveName());
     Path mp3 = folder.resolve(track.mp3Name());
+    boolean keeps = order.files().hasWave();
+    boolean encodes = order.files().hasMp3() && !Files.exists(mp3);
+    Path wave = folder.resolve(keeps ? track.waveName() : "." + track.name() + ".wav.part");
     int files = 0;
-    if (!Files.exists(wave)) {
+    if (!Files.exists(wave) && (keeps || encodes)) {
       new LevelledTrack(track(track), FORMAT, LevelledTrack.USUAL_LUFS, info(track))
           .write(wave, (done, total) -> tell(track, done, progress));
-      files++;
+      files += keeps ? 1 : 0;
     }
     tell(track, lengthFrames(track), progress);
-    if (order.compressed() && !Files.exists(mp3)) {
+    if (encodes) {
       Mp3File.encode(wave, mp3, tags(track));
       files++;
     }
-    return new Made(Levels.of(wave), files);
+    if (!keeps) {
+      Files.deleteIfExists(wave);
+      return new Made(Optional.empty(), files);
+    }
+    return new Made(Optional.of(Levels.of(wave)), files);
   }
 
   private Track track(PackTrack track) {
@@ -195,7 +211,7 @@ public final class PackMaker {
   private void removeLeftovers() throws IOException {
     for (PackTrack track : tracks) {
       try (DirectoryStream<Path> leftovers =
-          Files.newDirectoryStream(folder, "." + track.name() + ".*.part")) {
+          Files.newDirectoryStream(folder, "." + track.name() + ".*part")) {
         for (Path leftover : leftovers) {
           Files.deleteIfExists(leftover);
         }

@@ -18,6 +18,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.matraloom.loudness.Levels;
 import org.matraloom.notation.ScorePrinter;
 
@@ -27,7 +28,7 @@ final class PackManifest {
   private static final String NAME = "manifest.json";
 
   /** Goes into the fingerprint; a change of the sound or of the names asks for another. */
-  private static final String KIND = "matraloom set 1";
+  private static final String KIND = "matraloom set 2";
 
   private static final DefaultIndenter INDENT = new DefaultIndenter("  ", "\n");
 
@@ -54,8 +55,8 @@ final class PackManifest {
     }
   }
 
-  /** Writes the list, with levels once every track is there. */
-  void write(Path folder, List<Levels> levels) throws IOException {
+  /** Writes the list, with the levels of WAV files once every track is there. */
+  void write(Path folder, List<Optional<Levels>> levels) throws IOException {
     StringWriter text = new StringWriter();
     try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
       json.setPrettyPrinter(
@@ -72,7 +73,7 @@ final class PackManifest {
     Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
   }
 
-  private void write(JsonGenerator json, List<Levels> levels) throws IOException {
+  private void write(JsonGenerator json, List<Optional<Levels>> levels) throws IOException {
     json.writeStartObject();
     json.writeStringField("title", order.composition().title());
     json.writeStringField("tala", order.composition().avartana().tala().name());
@@ -85,8 +86,10 @@ final class PackManifest {
       json.writeStartObject();
       json.writeNumberField("number", track.number());
       json.writeStringField("title", track.title());
-      json.writeStringField("wav", track.waveName());
-      if (order.compressed()) {
+      if (order.files().hasWave()) {
+        json.writeStringField("wav", track.waveName());
+      }
+      if (order.files().hasMp3()) {
         json.writeStringField("mp3", track.mp3Name());
       }
       json.writeStringField("section", track.section());
@@ -94,8 +97,11 @@ final class PackManifest {
       json.writeStringField("percent", track.percent().toString());
       json.writeStringField("tempo", track.composition().tempo().beatsPerMinute().toString());
       json.writeStringField("nadai", PackList.nadais(track));
-      json.writeStringField("lufs", String.format(Locale.ROOT, "%.1f", levels.get(at).lufs()));
-      json.writeStringField("dbtp", String.format(Locale.ROOT, "%.1f", levels.get(at).dbtp()));
+      if (levels.get(at).isPresent()) {
+        Levels measured = levels.get(at).get();
+        json.writeStringField("lufs", String.format(Locale.ROOT, "%.1f", measured.lufs()));
+        json.writeStringField("dbtp", String.format(Locale.ROOT, "%.1f", measured.dbtp()));
+      }
       json.writeEndObject();
     }
     json.writeEndArray();
@@ -110,7 +116,7 @@ final class PackManifest {
             ScorePrinter.print(order.composition()),
             order.percents().toString(),
             order.mixes().toString(),
-            order.drills() + " " + order.countInAvartanas() + " " + order.compressed(),
+            order.drills() + " " + order.countInAvartanas() + " " + order.files(),
             order.sruti().toString() + order.breaths().map(cued -> "\n" + cued).orElse(""));
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");

@@ -17,7 +17,7 @@ import org.matraloom.time.Ratio;
  * @param drills whether sections and joins are added, looped at the slowest tempo
  * @param countInAvartanas avartanas counted before each track, 1 to 4
  * @param sruti the tonic of a drone under all tracks
- * @param compressed whether an MP3 is made of each track
+ * @param files which sound files are made
  * @param breaths how breaths are planned that are cued in every track; empty for none
  */
 public record PackOrder(
@@ -27,7 +27,7 @@ public record PackOrder(
     boolean drills,
     int countInAvartanas,
     Optional<Sruti> sruti,
-    boolean compressed,
+    PackFiles files,
     Optional<BreathSettings> breaths) {
 
   /**
@@ -36,6 +36,10 @@ public record PackOrder(
    */
   public static final List<Ratio> USUAL_PERCENTS =
       List.of(Ratio.of(60), Ratio.of(75), Ratio.of(88), Ratio.of(100));
+
+  /** The usual mixes: what one listens to, what one recites under, what one recites over. */
+  public static final List<PackMix> USUAL_MIXES =
+      List.of(PackMix.FULL, PackMix.VOICE, PackMix.TALA);
 
   private static final int MOST_TEMPI = 12;
   private static final Ratio HIGHEST_PERCENT = Ratio.of(300);

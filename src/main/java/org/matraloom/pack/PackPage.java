@@ -1,6 +1,7 @@
 package org.matraloom.pack;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -17,10 +18,23 @@ final class PackPage {
     this.tracks = tracks;
   }
 
+  /** The papers that lie in the folder, as links. */
+  private static String papers(Path folder) {
+    StringBuilder links = new StringBuilder();
+    for (PackPaper paper : PackPaper.values()) {
+      if (Files.exists(folder.resolve(paper.fileName()))) {
+        links.append(links.isEmpty() ? "<p>" : " · ");
+        links.append("<a href=\"" + paper.fileName() + "\">" + paper.words() + "</a>");
+      }
+    }
+    return links.isEmpty() ? "" : links + "</p>\n";
+  }
+
   void write(Path folder) throws IOException {
     StringBuilder rows = new StringBuilder();
     for (PackTrack track : tracks) {
-      String file = order.compressed() ? track.mp3Name() : track.waveName();
+      String file = order.files().hasMp3() ? track.mp3Name() : track.waveName();
+      String exact = order.files().hasWave() ? track.waveName() : file;
       rows.append(
           """
           <li><p>%s, %s beats a minute</p>
@@ -31,8 +45,8 @@ final class PackPage {
                   escaped(track.title()),
                   track.composition().tempo().beatsPerMinute().toMixed(),
                   file,
-                  track.waveName(),
-                  track.waveName()));
+                  exact,
+                  exact));
     }
     String title =
         order.composition().title().isEmpty() ? "Practice set" : order.composition().title();
@@ -57,13 +71,16 @@ final class PackPage {
         <h1>%1$s</h1>
         <p>%2$s. Every track is counted in. Keep the level low, drink some water, and stop if \
         anything hurts; these are general cautions, not medical advice.</p>
-        <ol>
+        %4$s<ol>
         %3$s</ol>
         </body>
         </html>
         """
             .formatted(
-                escaped(title), escaped(order.composition().avartana().tala().name()), rows));
+                escaped(title),
+                escaped(order.composition().avartana().tala().name()),
+                rows,
+                papers(folder)));
   }
 
   private static String escaped(String text) {

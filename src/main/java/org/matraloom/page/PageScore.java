@@ -10,9 +10,13 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.ScoreTimeline;
+import org.matraloom.schedule.SpokenLeadIn;
+import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Kriya;
 import org.matraloom.score.Notice;
+import org.matraloom.score.Performance;
+import org.matraloom.score.Span;
 import org.matraloom.score.Step;
 import org.matraloom.score.TalaSections;
 import org.matraloom.score.TalaTurn;
@@ -51,6 +55,10 @@ final class PageScore {
       json.writeNumberField("end", sheet.performance().handEndBeat().toDouble());
       beats("rows", sheet.rows().stream().map(Row::startBeat).toList(), json);
       beats("marks", marks().stream().map(Mark::beat).toList(), json);
+      beats("rounds", rounds(), json);
+      if (sound.beside().droneHertz().isPresent()) {
+        json.writeNumberField("drone", sound.beside().droneHertz().get());
+      }
       hand(json);
       talas(json);
       turns(json);
@@ -66,6 +74,10 @@ final class PageScore {
         .flatMap(row -> row.cells().stream())
         .flatMap(cell -> cell.marks().stream())
         .toList();
+  }
+
+  private List<Ratio> rounds() {
+    return sheet.performance().rounds().stream().map(Span.Round::startBeat).toList();
   }
 
   private static void beats(String name, List<Ratio> beats, JsonGenerator json) throws IOException {
@@ -131,8 +143,18 @@ final class PageScore {
     json.writeEndArray();
   }
 
+  /**
+   * What is heard of a performance; with words from samam, if the avartana of its start has them.
+   */
+  static Timeline timeline(Performance performance, boolean leadsIn) {
+    if (!leadsIn) {
+      return ScoreTimeline.of(performance, 0);
+    }
+    return SpokenLeadIn.before(ScoreTimeline.of(performance, 1), 0);
+  }
+
   private void events(JsonGenerator json) throws IOException {
-    ScoreTimeline timeline = ScoreTimeline.of(sheet.performance(), 0);
+    Timeline timeline = timeline(sheet.performance(), sound.beside().leadsIn());
     json.writeArrayFieldStart("ticks");
     for (Event event : timeline) {
       if (event instanceof Event.Tick tick && tick.round() > 0) {

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param voiceGain how much a sollu is multiplied by
  * @param sollus for each percentage of the tempo the clip of every sollu, in the order they are
  *     said
+ * @param beside what sounds beside them
  */
 public record PageSound(
     int ratePerSecond,
@@ -24,7 +25,16 @@ public record PageSound(
     List<Optional<Stroke>> hand,
     Stroke tick,
     double voiceGain,
-    Map<Integer, List<Integer>> sollus) {
+    Map<Integer, List<Integer>> sollus,
+    Beside beside) {
+
+  /**
+   * What sounds beside the piece itself.
+   *
+   * @param droneHertz the tonic of a drone; empty for none
+   * @param leadsIn whether the sollus begin with words that lead in from samam
+   */
+  public record Beside(Optional<Double> droneHertz, boolean leadsIn) {}
 
   /**
    * One sound.
@@ -41,6 +51,26 @@ public record PageSound(
    * @param gain how much it is multiplied by
    */
   public record Stroke(int clip, double gain) {}
+
+  /**
+   * Sounds with nothing beside them.
+   *
+   * @param ratePerSecond frames a second of every clip
+   * @param clips the clips, by number
+   * @param hand the stroke on each beat of an avartana
+   * @param tick the stroke of a tick
+   * @param voiceGain how much a sollu is multiplied by
+   * @param sollus for each percentage of the tempo the clip of every sollu
+   */
+  public PageSound(
+      int ratePerSecond,
+      List<Clip> clips,
+      List<Optional<Stroke>> hand,
+      Stroke tick,
+      double voiceGain,
+      Map<Integer, List<Integer>> sollus) {
+    this(ratePerSecond, clips, hand, tick, voiceGain, sollus, new Beside(Optional.empty(), false));
+  }
 
   /** Copies the collections. */
   public PageSound {

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.matraloom.schedule.Event;
-import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Lexicon;
@@ -16,6 +15,7 @@ import org.matraloom.score.TalaSections;
 import org.matraloom.score.TalaTurn;
 import org.matraloom.sound.LooseSounds;
 import org.matraloom.sound.Mix;
+import org.matraloom.sound.Sruti;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 import org.matraloom.voice.FormantVoice;
@@ -34,30 +34,54 @@ public final class PageSoundMaker {
   private record Key(int hash, int length, int leadFrames) {}
 
   private final Performance performance;
+  private final boolean leadsIn;
   private final LooseSounds loose;
   private final SolluVoice voice;
   private final List<PageSound.Clip> clips = new ArrayList<>();
   private final Map<Key, List<Integer>> numbers = new HashMap<>();
 
   /**
-   * Prepares to make sounds.
+   * Prepares to make sounds without a lead-in.
    *
    * @param performance what is heard, at the score's own tempo
    * @param lexicon how its sollus are said
    */
   public PageSoundMaker(Performance performance, Lexicon lexicon) {
+    this(performance, lexicon, false);
+  }
+
+  /**
+   * Prepares to make sounds.
+   *
+   * @param performance what is heard, at the score's own tempo
+   * @param lexicon how its sollus are said
+   * @param leadsIn whether words lead in from samam to a start off samam
+   */
+  public PageSoundMaker(Performance performance, Lexicon lexicon, boolean leadsIn) {
+    this.leadsIn = leadsIn;
     this.performance = performance;
     this.voice = new FormantVoice(RATE, lexicon, ONE_TAKE);
     this.loose = new LooseSounds(RATE, Mix.lesson());
   }
 
   /**
-   * The sounds for some percentages of the tempo; those outside the range of tempi are left out.
+   * The sounds for some percentages of the tempo, without a drone.
    *
    * @param percents percentages of the score's own tempo
    * @return the clips, and which of them sound where
    */
   public PageSound make(List<Integer> percents) {
+    return make(percents, Optional.empty());
+  }
+
+  /**
+   * The sounds for some percentages of the tempo; those outside the range of tempi are left out.
+   *
+   * @param percents percentages of the score's own tempo
+   * @param drone the tonic of a drone; empty for none
+   * @return the clips, and which of them sound where
+   */
+  public PageSound make(List<Integer> percents, Optional<Sruti> drone) {
     Map<Integer, List<Integer>> sollus = new HashMap<>();
     double voiceGain = 1;
     for (int percent : percents) {
@@ -69,11 +93,12 @@ public final class PageSoundMaker {
         sollus.put(percent, said.stream().map(this::number).toList());
       }
     }
-    return new PageSound(RATE, clips, hand(), stroke(loose.tick()), voiceGain, sollus);
+    PageSound.Beside beside = new PageSound.Beside(drone.map(Sruti::hertz), leadsIn);
+    return new PageSound(RATE, clips, hand(), stroke(loose.tick()), voiceGain, sollus, beside);
   }
 
   private List<LooseSounds.Loose> said(Tempo tempo) {
-    Timeline timeline = ScoreTimeline.of(performance.at(tempo), 0);
+    Timeline timeline = PageScore.timeline(performance.at(tempo), leadsIn);
     return loose.sollus(timeline, timeline.clock(RATE), voice);
   }
 

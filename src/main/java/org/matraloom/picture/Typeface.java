@@ -1,11 +1,13 @@
 package org.matraloom.picture;
 
+import java.awt.BasicStroke;
 import java.awt.Font;
 import java.awt.FontFormatException;
 import java.awt.Shape;
 import java.awt.font.FontRenderContext;
 import java.awt.font.TextAttribute;
 import java.awt.font.TextLayout;
+import java.awt.geom.Area;
 import java.awt.geom.PathIterator;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -27,6 +29,9 @@ public final class Typeface {
 
   /** Units of an outline to the type size. */
   public static final int UNITS = 1000;
+
+  /** How much wider a stem of a heavier letter is. */
+  private static final float PEN_UNITS = 44;
 
   private static final String LATIN = "LATIN";
   private static final Map<String, String> FONT_OF_SCRIPT =
@@ -92,7 +97,8 @@ public final class Typeface {
       String run = text.substring(from, to);
       if (!run.isBlank()) {
         TextLayout layout = new TextLayout(run, font(script, isBold, run), context);
-        trace(layout.getOutline(null), advance, outline);
+        Shape shape = layout.getOutline(null);
+        trace(isBold && !script.equals(LATIN) ? heavier(shape) : shape, advance, outline);
       }
       advance += advanceOf(run, font(script, isBold, run));
       from = to;
@@ -100,6 +106,14 @@ public final class Typeface {
     Lettering lettering = new Lettering(all.size(), text, advance, outline);
     all.add(lettering);
     return lettering;
+  }
+
+  /** Letters of a script whose bold is not in the program, drawn with a wider pen. */
+  private static Shape heavier(Shape letters) {
+    Area heavier = new Area(letters);
+    BasicStroke pen = new BasicStroke(PEN_UNITS, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
+    heavier.add(new Area(pen.createStrokedShape(letters)));
+    return heavier;
   }
 
   private double advanceOf(String run, Font font) {

@@ -95,6 +95,11 @@ final class VoiceEvents implements Iterator<Event>, MomentListener {
   }
 
   @Override
+  public void groupStarts(Moment.GroupStart start) {
+    // what it says comes as sollus
+  }
+
+  @Override
   public void breathWished(Moment.BreathWished wished) {
     // it is told by the breath plan, not by the timeline
   }

@@ -12,6 +12,7 @@ public sealed interface Moment
         Moment.SpanStart,
         Moment.PhraseStart,
         Moment.PhraseEnd,
+        Moment.GroupStart,
         Moment.GridStart,
         Moment.NewNadai,
         Moment.BarPassed,
@@ -123,6 +124,21 @@ public sealed interface Moment
     @Override
     public void tell(MomentListener listener) {
       listener.nadaiChanges(this);
+    }
+  }
+
+  /**
+   * A kanakku group begins.
+   *
+   * @param beat where, in beats of the performance
+   * @param size its number
+   * @param hold how many matras each of its sollus is held; 1 unless it says otherwise
+   * @param beats how long it is without its karvai, in beats
+   */
+  record GroupStart(Ratio beat, int size, int hold, Ratio beats) implements Moment {
+    @Override
+    public void tell(MomentListener listener) {
+      listener.groupStarts(this);
     }
   }
 

@@ -61,6 +61,13 @@ public interface MomentListener {
   void barPassed(Moment.BarPassed passed);
 
   /**
+   * A kanakku group begins.
+   *
+   * @param start which, and where
+   */
+  void groupStarts(Moment.GroupStart start);
+
+  /**
    * The score wishes for a breath, or for none.
    *
    * @param wished which, and where

@@ -124,7 +124,8 @@ final class MomentReader implements Iterator<Moment> {
       phrases.pop();
       mark(new Moment.PhraseEnd(beat, leave.name(), leave.depth()));
       nextOpens(Spoken.Opens.REST_OF_PHRASE);
-    } else if (utterance instanceof Utterance.GroupHead) {
+    } else if (utterance instanceof Utterance.GroupHead head) {
+      mark(new Moment.GroupStart(beat, head.size(), head.hold(), head.beats()));
       nextOpens(Spoken.Opens.PHRASE);
     } else if (utterance instanceof Utterance.Density density) {
       startGrid(beat, density.matrasPerBeat());

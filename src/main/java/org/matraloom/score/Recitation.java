@@ -154,8 +154,9 @@ final class Recitation implements Iterator<Utterance> {
 
     @Override
     public Boolean group(Element.Group group) {
-      ready.add(new Utterance.GroupHead(now, group.size()));
       GroupWords words = group.words();
+      Ratio beats = frame.matra().times(group.hold() * words.size());
+      ready.add(new Utterance.GroupHead(now, group.size(), group.hold(), beats));
       for (int index = 0; index < words.sollus().size(); index++) {
         int matras = group.hold() * words.matras().get(index);
         sound(words.sollus().get(index), frame.matra().times(matras));

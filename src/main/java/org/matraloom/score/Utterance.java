@@ -75,9 +75,11 @@ sealed interface Utterance {
    * A kanakku group begins.
    *
    * @param atBeat beats after the beginning of the round
-   * @param size how many sollus it has
+   * @param size its number
+   * @param hold how many matras each of its sollus is held
+   * @param beats how long it is without its karvai
    */
-  record GroupHead(Ratio atBeat, int size) implements Utterance {}
+  record GroupHead(Ratio atBeat, int size, int hold, Ratio beats) implements Utterance {}
 
   /**
    * From here on a beat holds another number of matras, because a passage with a nadai of its own

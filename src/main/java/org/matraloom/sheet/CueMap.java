@@ -52,7 +52,8 @@ final class CueMap {
               row.parts(),
               row.turns().stream().filter(turn -> turn.beat().isWhole()).toList(),
               List.of(),
-              Optional.empty()));
+              Optional.empty(),
+              List.of()));
     }
     return List.copyOf(rows);
   }

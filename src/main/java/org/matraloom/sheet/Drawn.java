@@ -8,6 +8,22 @@ sealed interface Drawn {
   /** What a visitor says of it. */
   <R> R told(DrawnVisitor<R> visitor);
 
+  /**
+   * Says something of a thing of each kind on a drawn page; a new kind is a new method for all.
+   *
+   * @param <R> what is said
+   */
+  interface DrawnVisitor<R> {
+
+    R text(Drawn.Text text);
+
+    R rule(Drawn.Rule rule);
+
+    R box(Drawn.Box box);
+
+    R symbol(Drawn.Symbol symbol);
+  }
+
   /** How dark a thing is. */
   enum Shade {
     /** Nearly black. */

@@ -1,6 +1,7 @@
 package org.matraloom.sheet;
 
 import java.util.List;
+import org.matraloom.picture.Points;
 import org.matraloom.score.Finger;
 import org.matraloom.score.Kriya;
 
@@ -37,6 +38,8 @@ public enum Figure {
           new Part("M2 19 C5 13 9 13 12 17 C15 21 19 21 22 16", 1.4))),
   /** A still surface: the hand stays. */
   HOLD(List.of(new Part("M5 16 L19 16", 2))),
+  /** Two dots: the same once more, as in two kalai. */
+  AGAIN(List.of(new Part("M12 8 L12 8.01", 6), new Part("M12 18 L12 18.01", 6))),
   /** A raised tick: breathe here. */
   BREATH(List.of(new Part("M5 12 L10 18 L19 4", 3))),
   /** A drop: here it lands. */
@@ -60,6 +63,22 @@ public enum Figure {
 
   Figure(List<Part> parts) {
     this.parts = parts;
+  }
+
+  /** Its paths as SVG, for a drawing in which its square is {@value #BOX} wide. */
+  String svg(String colour) {
+    StringBuilder svg = new StringBuilder();
+    for (Figure.Part part : parts) {
+      svg.append("<path d=\"").append(part.path()).append('"');
+      if (part.width() == 0) {
+        svg.append(" fill=\"").append(colour).append("\"/>");
+      } else {
+        svg.append(" fill=\"none\" stroke=\"").append(colour);
+        svg.append("\" stroke-width=\"").append(Points.text(part.width()));
+        svg.append("\" stroke-linecap=\"round\" stroke-linejoin=\"round\"/>");
+      }
+    }
+    return svg.toString();
   }
 
   List<Part> parts() {

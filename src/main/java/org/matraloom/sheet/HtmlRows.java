@@ -1,10 +1,12 @@
 package org.matraloom.sheet;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.matraloom.picture.Xml;
 import org.matraloom.score.Kriya;
+import org.matraloom.time.Ratio;
 
 /**
  * The rows of a sheet as HTML: an avartana is a group of angas, an anga of beats, a beat of marks.
@@ -18,6 +20,7 @@ public final class HtmlRows {
   private final SheetWords words;
   private final String prefix;
   private final Appendable out;
+  private final HtmlMarks marks;
   private int mark;
 
   /**
@@ -30,6 +33,7 @@ public final class HtmlRows {
     this.prefix = prefix;
     this.words = new SheetWords(sheet);
     this.out = out;
+    this.marks = new HtmlMarks(sheet.options().large(), out);
   }
 
   /**
@@ -42,7 +46,7 @@ public final class HtmlRows {
     out.append("<svg class=\"figures\" aria-hidden=\"true\">");
     for (Figure figure : Figure.values()) {
       out.append("<symbol id=\"f-" + name(figure) + "\" viewBox=\"0 0 24 24\">");
-      out.append(Figures.svg(figure, "currentColor") + "</symbol>");
+      out.append(figure.svg("currentColor") + "</symbol>");
     }
     out.append("</svg>\n");
   }
@@ -81,29 +85,72 @@ public final class HtmlRows {
     }
     String heading = words.heading(row);
     if (!heading.isEmpty()) {
-      out.append("<h2>" + Xml.escape(heading) + "</h2>\n");
+      String place =
+          row.parts().stream()
+              .filter(part -> part.opensHere() && part.from().equals(row.startBeat()))
+              .map(part -> place(part.from(), part.whole().endBeat()))
+              .findFirst()
+              .orElse("");
+      out.append("<h2" + place + ">" + Xml.escape(heading) + "</h2>\n");
     }
     String label = row.label().isEmpty() ? "Avartana " + row.number() : row.label();
     out.append("<section class=\"row\" aria-label=\"" + Xml.escape(label) + "\">");
-    out.append("<span class=\"no\" aria-hidden=\"true\">" + row.number() + "</span>");
+    out.append("<span class=\"no\"" + place(row.startBeat(), row.endBeat()) + ">");
+    out.append(row.number() + "</span>");
     out.append("<div class=\"beats\">");
-    boolean inAnga = false;
-    for (Cell cell : row.cells()) {
-      if (!inAnga) {
-        out.append("<div class=\"anga\">");
-        inAnga = true;
-      }
-      write(cell, row);
+    out.append("<div class=\"half\">");
+    int half = half(row);
+    List<Cell> anga = new ArrayList<>();
+    for (int index = 0; index < row.cells().size(); index++) {
+      Cell cell = row.cells().get(index);
+      out.append(index == half ? "</div><div class=\"half\">" : "");
+      anga.add(cell);
       if (cell.end() != Cell.End.BEAT) {
-        out.append("</div>");
-        inAnga = false;
+        writeAnga(anga, row);
+        anga.clear();
       }
     }
-    out.append(inAnga ? "</div>" : "").append("</div>");
+    writeAnga(anga, row);
+    out.append("</div></div>");
     if (withSums) {
       sums(row);
     }
     out.append("</section>\n");
+  }
+
+  /** The beat in the middle of an avartana if an anga begins there, as in adi; else none. */
+  private static int half(Row row) {
+    int middle = row.cells().size() / 2;
+    boolean even = row.cells().size() % 2 == 0 && row.cells().get(0).beginsCycle();
+    return even && row.cells().get(middle - 1).end() == Cell.End.ANGA ? middle : -1;
+  }
+
+  /** An anga in pairs of beats, the last of an odd number three, so that none is torn apart. */
+  private void writeAnga(List<Cell> anga, Row row) throws IOException {
+    if (anga.isEmpty()) {
+      return;
+    }
+    out.append("<div class=\"anga\">");
+    int from = 0;
+    while (from < anga.size()) {
+      int left = anga.size() - from;
+      int to = from + (left <= 3 ? left : 2);
+      out.append("<div class=\"pair\">");
+      for (Cell cell : anga.subList(from, to)) {
+        write(cell, row);
+      }
+      out.append("</div>");
+      from = to;
+    }
+    out.append("</div>");
+  }
+
+  private static String place(Ratio from, Ratio to) {
+    return " data-from=\"" + beats(from) + "\" data-to=\"" + beats(to) + "\"";
+  }
+
+  static String beats(Ratio beats) {
+    return String.format(Locale.ROOT, "%.6f", beats.toDouble()).replaceFirst("\\.?0+$", "");
   }
 
   private void sums(Row row) throws IOException {
@@ -124,17 +171,20 @@ public final class HtmlRows {
     if (cell.kriya().isPresent()) {
       Kriya kriya = cell.kriya().get();
       out.append(figure(Figure.of(kriya)));
-      out.append("<span class=\"vh\">" + Xml.escape(kriya.words()) + ": </span>");
+      out.append(cell.again() ? figure(Figure.AGAIN) : "");
+      String again = cell.again() ? " again" : "";
+      out.append("<span class=\"vh\">" + Xml.escape(kriya.words()) + again + ": </span>");
     }
-    for (NadaiTurn turn : row.turns()) {
+    for (Row.NadaiTurn turn : row.turns()) {
       if (cell.holds(turn.beat())) {
         out.append("<b class=\"turn\">" + turn.matrasPerBeat() + "</b>");
         out.append("<span class=\"vh\"> matras a beat: </span>");
       }
     }
+    tags(cell, row);
     out.append("</span><span class=\"marks\">");
     for (Mark each : cell.marks()) {
-      write(each, row);
+      marks.write(prefix + mark++, each, row);
     }
     out.append("</span>");
     if (row.landing().filter(cell::endsWith).isPresent()) {
@@ -144,38 +194,25 @@ public final class HtmlRows {
     out.append("</div>");
   }
 
-  private void write(Mark each, Row row) throws IOException {
-    String kind = each instanceof Mark.Said ? "s" : each instanceof Mark.Karvai ? "v" : "q";
-    String speed = each.speed() == 1 ? "" : each.speed() == 2 ? " x2" : " x4";
-    boolean opens = each instanceof Mark.Said said && said.opens();
-    boolean turns = row.turns().stream().anyMatch(turn -> turn.beat().equals(each.beat()));
-    String grow =
-        String.format(Locale.ROOT, "%.4f", each.beats().toDouble()).replaceFirst("\\.?0+$", "");
-    out.append(
-        "<span id=\""
-            + prefix
-            + mark++
-            + "\" class=\""
-            + kind
-            + speed
-            + (opens ? " o" : "")
-            + (turns ? " t" : ""));
-    out.append("\" style=\"flex-grow:" + grow + "\">");
-    if (each.breath().isPresent()) {
-      out.append("<span class=\"air\">" + figure(Figure.BREATH));
-      out.append("<span class=\"vh\">breathe </span></span>");
+  /** The rounds that begin inside a row, and the names and figures, in the strip of the hand. */
+  private void tags(Cell cell, Row row) throws IOException {
+    for (RoundPart part : row.parts()) {
+      if (part.opensHere() && cell.holds(part.from()) && !part.from().equals(row.startBeat())) {
+        out.append("<b class=\"round\"" + place(part.from(), part.whole().endBeat()) + ">");
+        out.append("Round " + part.round() + "</b>");
+      }
     }
-    if (each instanceof Mark.Said said) {
-      out.append(Xml.escape(said.text()));
-    } else if (each instanceof Mark.Karvai) {
-      out.append(sign(sheet.options().large() ? "\u25a1" : ",", "rings on"));
-    } else {
-      out.append(sign(".", "silent"));
+    for (Row.Tag tag : row.tags()) {
+      if (tag.kind() != Row.Tag.Kind.STATEMENT && cell.holds(tag.from())) {
+        boolean late = tag.from().compareTo(cell.from()) > 0;
+        out.append(
+            "<span class=\"name"
+                + (late ? " late" : "")
+                + "\""
+                + place(tag.from(), tag.to())
+                + ">");
+        out.append(Xml.escape(tag.text()) + "</span>");
+      }
     }
-    out.append("</span> ");
-  }
-
-  private static String sign(String shown, String said) {
-    return "<span aria-hidden=\"true\">" + shown + "</span><span class=\"vh\">" + said + "</span>";
   }
 }

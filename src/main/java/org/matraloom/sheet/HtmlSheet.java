@@ -29,29 +29,33 @@ public final class HtmlSheet {
    * @throws IOException if it cannot be written
    */
   public static void write(Sheet sheet, Appendable out) throws IOException {
-    SheetWords words = new SheetWords(sheet);
+    open(new SheetWords(sheet).title(), sheet, out);
+    out.append("<main>\n");
+    body(sheet, "", out);
+    out.append("</main>\n</body>\n</html>\n");
+  }
+
+  /** The head of a file with the styles and signs of a sheet, and the beginning of its body. */
+  static void open(String title, Sheet sheet, Appendable out) throws IOException {
     out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
     out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
-    out.append("<title>" + Xml.escape(words.title()) + "</title>\n");
+    out.append("<title>" + Xml.escape(title) + "</title>\n");
     out.append("<style>\n" + font(sheet) + styles() + "</style>\n</head>\n");
     out.append("<body class=\"" + (sheet.options().large() ? "large" : "plain") + "\">\n");
     HtmlRows.figures(out);
-    out.append("<main>\n");
-    titleBlock(sheet, words, out);
-    rows(sheet, out);
+  }
+
+  /** All of a sheet; the names of its marks begin with a prefix. */
+  static void body(Sheet sheet, String prefix, Appendable out) throws IOException {
+    titleBlock(sheet, new SheetWords(sheet), out);
+    rows(sheet, prefix, out);
     closing(sheet, out);
-    out.append("<p>" + HtmlRows.figure(Figure.LANDING));
-    out.append(" " + words.landsHere() + "</p>\n");
-    if (sheet.marksBreaths()) {
-      out.append("<p>" + HtmlRows.figure(Figure.BREATH));
-      out.append(" " + SheetWords.BREATHE_HERE + "</p>\n");
-    }
+    signs(sheet, out);
     if (sheet.options().cues()) {
       out.append("<h2 class=\"part\">What falls on each kriya</h2>\n");
       out.append("<p>In brackets: the sound of that sollu rings on or has begun before.</p>\n");
-      new HtmlRows(sheet, "c", out).write(CueMap.rows(sheet), false);
+      new HtmlRows(sheet, prefix + "c", out).write(CueMap.rows(sheet), false);
     }
-    out.append("</main>\n</body>\n</html>\n");
   }
 
   /**
@@ -95,6 +99,30 @@ public final class HtmlSheet {
   }
 
   /**
+   * What the signs below the rows mean.
+   *
+   * @param sheet the sheet
+   * @param out where it goes
+   * @throws IOException if it cannot be written
+   */
+  public static void signs(Sheet sheet, Appendable out) throws IOException {
+    sign(Figure.LANDING, new SheetWords(sheet).landsHere(), out);
+    if (sheet.marksBreaths()) {
+      sign(Figure.BREATH, SheetWords.BREATHE_HERE, out);
+    }
+    if (sheet.performance().composition().avartana().kalai() > 1) {
+      sign(Figure.AGAIN, SheetWords.ONCE_MORE, out);
+    }
+    if (sheet.hasStatements()) {
+      out.append("<p><span class=\"st sb se key\"></span> " + SheetWords.SAID_AGAIN + "</p>\n");
+    }
+  }
+
+  private static void sign(Figure figure, String words, Appendable out) throws IOException {
+    out.append("<p>" + HtmlRows.figure(figure) + " " + words + "</p>\n");
+  }
+
+  /**
    * Writes all rows.
    *
    * @param sheet the sheet
@@ -102,9 +130,13 @@ public final class HtmlSheet {
    * @throws IOException if it cannot be written
    */
   public static void rows(Sheet sheet, Appendable out) throws IOException {
+    rows(sheet, "", out);
+  }
+
+  private static void rows(Sheet sheet, String prefix, Appendable out) throws IOException {
     out.append("<div class=\"rows\" lang=\"" + sheet.options().writing().script().languageTag());
     out.append("\">\n");
-    new HtmlRows(sheet, "m", out).write(sheet.rows(), true);
+    new HtmlRows(sheet, prefix + "m", out).write(sheet.rows(), true);
     out.append("</div>\n");
   }
 

@@ -25,36 +25,59 @@ record LineBreaks(List<Integer> starts, int longest) {
   private static final int LINE_COST = 100;
   private static final int SPLIT_ANGA_COST = 120;
   private static final int TORN_ANGA_COST = 400;
+  private static final int MIXED_COST = 30;
   private static final int UNREACHED = Integer.MAX_VALUE;
 
   LineBreaks {
     starts = List.copyOf(starts);
   }
 
+  /** Whether a line of beats has room on a page. */
+  @FunctionalInterface
+  interface Room {
+    /**
+     * Asks for one line.
+     *
+     * @param from its first beat in the cycle
+     * @param to the beat after its last
+     */
+    boolean holds(int from, int to);
+  }
+
   /**
-   * Breaks a cycle.
+   * Breaks a cycle whose beats are all alike.
    *
    * @param avartana the cycle
    * @param mostBeats how many beats fit a line, at least 1
    */
   static LineBreaks of(Avartana avartana, int mostBeats) {
-    int most = Math.min(mostBeats, avartana.beats());
-    int cheapest = cost(avartana, most);
+    return of(avartana, (from, to) -> to - from <= mostBeats);
+  }
+
+  /**
+   * Breaks a cycle whose beats take different room; a beat alone is always a line.
+   *
+   * @param avartana the cycle
+   * @param room which lines fit
+   */
+  static LineBreaks of(Avartana avartana, Room room) {
+    int beats = avartana.beats();
+    int cheapest = cost(avartana, beats, room);
     int least = 1;
-    while (least < most && cost(avartana, least) > cheapest) {
+    while (least < beats && cost(avartana, least, room) > cheapest) {
       least++;
     }
-    return solve(avartana, least);
+    return solve(avartana, least, room);
   }
 
-  private static int cost(Avartana avartana, int mostBeats) {
-    return costs(avartana, mostBeats, new int[avartana.beats() + 1])[avartana.beats()];
+  private static int cost(Avartana avartana, int mostBeats, Room room) {
+    return costs(avartana, mostBeats, room, new int[avartana.beats() + 1])[avartana.beats()];
   }
 
-  private static LineBreaks solve(Avartana avartana, int mostBeats) {
+  private static LineBreaks solve(Avartana avartana, int mostBeats, Room room) {
     int beats = avartana.beats();
     int[] from = new int[beats + 1];
-    costs(avartana, mostBeats, from);
+    costs(avartana, mostBeats, room, from);
     List<Integer> starts = new ArrayList<>();
     for (int at = beats; at > 0; at = from[at]) {
       starts.add(from[at]);
@@ -63,7 +86,7 @@ record LineBreaks(List<Integer> starts, int longest) {
     return new LineBreaks(starts, mostBeats);
   }
 
-  private static int[] costs(Avartana avartana, int mostBeats, int[] from) {
+  private static int[] costs(Avartana avartana, int mostBeats, Room room, int[] from) {
     int beats = avartana.beats();
     Set<Integer> angas = new HashSet<>(avartana.angaStarts());
     int[] best = new int[beats + 1];
@@ -72,8 +95,8 @@ record LineBreaks(List<Integer> starts, int longest) {
     for (int at = 1; at <= beats; at++) {
       int ending = at == beats || angas.contains(at) ? 0 : splitCost(avartana, at);
       for (int start = Math.max(0, at - mostBeats); start < at; start++) {
-        int cost = best[start] + LINE_COST + ending;
-        if (cost <= best[at]) {
+        int cost = best[start] + LINE_COST + ending + (mixes(avartana, start, at) ? MIXED_COST : 0);
+        if (cost <= best[at] && (start == at - 1 || room.holds(start, at))) {
           best[at] = cost;
           from[at] = start;
         }
@@ -82,13 +105,23 @@ record LineBreaks(List<Integer> starts, int longest) {
     return best;
   }
 
-  /** What a line costs that ends inside an anga: little between pairs of beats, much elsewhere. */
+  /** Whether a line begins inside an anga and goes on into the next. */
+  private static boolean mixes(Avartana avartana, int from, int to) {
+    List<Integer> starts = avartana.angaStarts();
+    return !starts.contains(from) && starts.stream().anyMatch(start -> start > from && start < to);
+  }
+
+  /**
+   * What a line costs that ends inside an anga: little between pairs of beats, or where an odd anga
+   * has two beats or more on each side; much elsewhere.
+   */
   private static int splitCost(Avartana avartana, int at) {
     List<Integer> starts = avartana.angaStarts();
     int from = starts.stream().filter(start -> start < at).reduce(0, Math::max);
     int to = starts.stream().filter(start -> start > at).findFirst().orElse(avartana.beats());
     boolean even = (at - from) % 2 == 0 && (to - at) % 2 == 0;
-    return even ? SPLIT_ANGA_COST : TORN_ANGA_COST;
+    boolean odd = (to - from) % 2 != 0 && at - from >= 2 && to - at >= 2;
+    return even || odd ? SPLIT_ANGA_COST : TORN_ANGA_COST;
   }
 
   /** Cuts a row into its lines: at the breaks of its cycle, or for a phrase wherever it is full. */

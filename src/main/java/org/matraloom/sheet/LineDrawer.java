@@ -20,6 +20,7 @@ final class LineDrawer {
   private final Typeface typeface;
   private final CellSetter setter;
   private final List<Drawn> page;
+  private double freeForTurn;
 
   LineDrawer(PageStyle style, Typeface typeface, CellSetter setter, List<Drawn> page) {
     this.style = style;
@@ -28,18 +29,18 @@ final class LineDrawer {
     this.page = page;
   }
 
-  /** Draws the cells of a line from a left edge; gives the right edge. */
-  double draw(Row row, List<Cell> cells, double left, double top, double cellWidth) {
-    double x = left;
-    boolean opensCycle = cells.get(0).beginsCycle();
-    bar(left, top, opensCycle ? Cell.End.AVARTANA : Cell.End.BEAT, opensCycle);
-    for (Cell cell : cells) {
-      double width = Math.max(cellWidth * cell.beats().toDouble(), setter.naturalWidth(cell));
-      drawCell(row, cell, x, top, width);
-      x += width;
-      bar(x, top, cell.end(), false);
+  /** Draws a line. */
+  void draw(Row row, SetLine line, double top) {
+    freeForTurn = line.left();
+    boolean opensCycle = line.cells().get(0).beginsCycle();
+    bar(line.left(), top, opensCycle ? Cell.End.AVARTANA : Cell.End.BEAT, opensCycle);
+    for (int index = 0; index < line.cells().size(); index++) {
+      Cell cell = line.cells().get(index);
+      double x = line.edges().get(index);
+      double right = line.edges().get(index + 1);
+      drawCell(row, cell, line.placed().get(index), x, top, right - x);
+      bar(right, top, cell.end(), false);
     }
-    return x;
   }
 
   private void bar(double x, double top, Cell.End end, boolean opening) {
@@ -57,14 +58,18 @@ final class LineDrawer {
     }
   }
 
-  private void drawCell(Row row, Cell cell, double x, double top, double width) {
-    List<CellSetter.Placed> placed = setter.place(cell, x, width);
+  private void drawCell(
+      Row row, Cell cell, List<CellSetter.Placed> placed, double x, double top, double width) {
     cell.kriya()
         .ifPresent(
             kriya -> {
               double size = cell.again() ? style.sign() * 0.7 : style.sign();
               double y = top + style.sign() - size;
-              page.add(new Drawn.Symbol(x + style.cellPadding(), y, size, Figure.of(kriya)));
+              double left = x + style.cellPadding();
+              page.add(new Drawn.Symbol(left, y, size, Figure.of(kriya)));
+              if (cell.again()) {
+                page.add(new Drawn.Symbol(left + size, y, size, Figure.AGAIN));
+              }
             });
     drawMarks(placed, top);
     drawRuns(placed, top);
@@ -144,17 +149,19 @@ final class LineDrawer {
 
   /** A thin double bar, and the number of matras in a box above it. */
   private void drawTurn(
-      NadaiTurn turn, Cell cell, List<CellSetter.Placed> placed, double x, double top) {
+      Row.NadaiTurn turn, Cell cell, List<CellSetter.Placed> placed, double x, double top) {
     boolean onBeat = turn.beat().equals(cell.from());
     double at = onBeat ? x : xOf(turn.beat(), placed, x) - style.markGap() - TURN_GAP;
     double bottom = top + style.lineHeight();
-    double first = onBeat ? at + TURN_GAP : at;
+    double first = onBeat ? at - 2 * TURN_GAP : at;
     page.add(new Drawn.Rule(first, top, first, bottom, TURN_RULE, Shade.INK));
     page.add(new Drawn.Rule(first + TURN_GAP, top, first + TURN_GAP, bottom, TURN_RULE, Shade.INK));
     double size = style.large() ? style.body() : style.label();
     Lettering figure = typeface.lettering(Integer.toString(turn.matrasPerBeat()), true);
     double width = figure.width(size) + 6;
-    double left = onBeat ? x + style.cellPadding() + style.sign() + 3 : first + TURN_GAP + 2;
+    double own = onBeat ? afterKriya(cell, x) + 1 : first + TURN_GAP + 2;
+    double left = Math.max(own, freeForTurn);
+    freeForTurn = left + width + 2;
     page.add(new Drawn.Box(left, top, width, style.sign(), 0.9, Shade.INK));
     page.add(new Drawn.Text(left + 3, top + style.sign() - 2, size, figure, Shade.INK));
   }
@@ -166,10 +173,16 @@ final class LineDrawer {
       double x,
       double top,
       double width) {
-    double clearOfKriya = cell.kriya().isEmpty() ? x : x + style.cellPadding() + style.sign() + 2;
-    double at = Math.max(clearOfKriya, between(breath.startBeat(), cell, placed, x, width));
+    double at = between(breath.startBeat(), cell, placed, x, width);
     double size = style.sign() * 0.75;
-    page.add(new Drawn.Symbol(at, top + style.lettersTop() - size, size, Figure.BREATH));
+    double inCell = Math.max(afterKriya(cell, x), Math.min(at, x + width - size - 1));
+    page.add(new Drawn.Symbol(inCell, top + style.lettersTop() - size, size, Figure.BREATH));
+  }
+
+  /** From where on the strip of the kriyas is free in a cell. */
+  private double afterKriya(Cell cell, double x) {
+    double signs = cell.again() ? style.sign() * 1.4 : style.sign();
+    return cell.kriya().isEmpty() ? x : x + style.cellPadding() + signs + 2;
   }
 
   private void drawLanding(

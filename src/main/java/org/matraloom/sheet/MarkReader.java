@@ -16,8 +16,8 @@ import org.matraloom.time.Ratio;
 final class MarkReader implements MomentListener {
 
   private final List<Mark> marks = new ArrayList<>();
-  private final List<NadaiTurn> turns = new ArrayList<>();
-  private final List<PhraseOpening> openings = new ArrayList<>();
+  private final List<Row.NadaiTurn> turns = new ArrayList<>();
+  private final List<RowBuilder.Opening> openings = new ArrayList<>();
   private int round;
   private boolean insideNamed;
 
@@ -39,11 +39,11 @@ final class MarkReader implements MomentListener {
     return marks;
   }
 
-  List<NadaiTurn> turns() {
+  List<Row.NadaiTurn> turns() {
     return turns;
   }
 
-  List<PhraseOpening> openings() {
+  List<RowBuilder.Opening> openings() {
     return openings;
   }
 
@@ -53,7 +53,7 @@ final class MarkReader implements MomentListener {
     open(start.beat(), "", start.span() instanceof Span.Round ? round : 0);
     insideNamed = false;
     if (turns.isEmpty()) {
-      turns.add(new NadaiTurn(start.beat(), start.span().matrasPerBeat()));
+      turns.add(new Row.NadaiTurn(start.beat(), start.span().matrasPerBeat()));
     }
   }
 
@@ -76,7 +76,7 @@ final class MarkReader implements MomentListener {
   @Override
   public void nadaiChanges(Moment.NewNadai change) {
     turns.removeIf(turn -> turn.beat().equals(change.beat()));
-    turns.add(new NadaiTurn(change.beat(), change.to()));
+    turns.add(new Row.NadaiTurn(change.beat(), change.to()));
   }
 
   @Override
@@ -123,6 +123,11 @@ final class MarkReader implements MomentListener {
   }
 
   @Override
+  public void groupStarts(Moment.GroupStart start) {
+    // its figure is a tag
+  }
+
+  @Override
   public void breathWished(Moment.BreathWished wished) {
     // the plan has heard it
   }
@@ -131,7 +136,7 @@ final class MarkReader implements MomentListener {
     if (!openings.isEmpty() && openings.get(openings.size() - 1).beat().equals(beat)) {
       openings.remove(openings.size() - 1);
     }
-    openings.add(new PhraseOpening(beat, name, inRound));
+    openings.add(new RowBuilder.Opening(beat, name, inRound));
   }
 
   /** The next breath of the plan, if it begins before the end of the mark that is written. */

@@ -30,6 +30,11 @@ final class PageFlow {
     return pages;
   }
 
+  /** Adds a page that is full. */
+  void append(List<Drawn> full) {
+    pages.add(new ArrayList<>(full));
+  }
+
   /** The page that is being filled. */
   List<Drawn> page() {
     return page;

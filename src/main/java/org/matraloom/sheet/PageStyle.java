@@ -1,5 +1,7 @@
 package org.matraloom.sheet;
 
+import java.util.List;
+
 /**
  * The measures of a drawn page, in points.
  *
@@ -32,13 +34,51 @@ record PageStyle(
   static final double TOP = 42.52;
   static final double BOTTOM = 42.52;
 
+  private static final List<Double> DENSER = List.of(12.0, 10.0, 8.5);
   private static final double ASCENT = 0.8;
   private static final double DESCENT = 0.32;
 
   static PageStyle of(boolean large) {
     return large
         ? new PageStyle(true, 18, 18, 24, 22, 30, 0, 12)
-        : new PageStyle(false, 12, 10, 19, 12, 20, 70, 6);
+        : new PageStyle(false, 12, 10, 19, 11.5, 20, 70, 6);
+  }
+
+  /** This style and those with smaller letters for sollus, for rows that are dense. */
+  List<PageStyle> denser() {
+    return large
+        ? List.of(this)
+        : DENSER.stream()
+            .map(
+                size ->
+                    new PageStyle(
+                        false, size, label, title, sign, numberColumn, sumColumn, lineGap))
+            .toList();
+  }
+
+  /** This style without room for sums, for lines that stand under one another. */
+  PageStyle aligned() {
+    return new PageStyle(large, body, label, title, sign, numberColumn, 0, large ? 6 : 3);
+  }
+
+  /** Whether lines stand under one another, so that beats are as wide in all of them. */
+  boolean isAligned() {
+    return !large && sumColumn == 0;
+  }
+
+  /** Type size of what stands above a row. */
+  double tag() {
+    return large ? body : 7.5;
+  }
+
+  /** The height of the strip above a line that holds names, figures and brackets. */
+  double lane() {
+    return large ? tag() + 4 : 8.5;
+  }
+
+  /** Space under a line whose next line may have a strip above it. */
+  double taggedGap() {
+    return large ? lineGap : 3;
   }
 
   double textWidth() {
@@ -51,7 +91,7 @@ record PageStyle(
 
   /** From the top of a line of beats to the top of its letters. */
   double lettersTop() {
-    return sign + body * 0.35;
+    return sign + body * (large ? 0.35 : 0.25);
   }
 
   /** From the top of a line of beats to the base line of its sollus. */

@@ -6,7 +6,7 @@ import java.util.Scanner;
 import org.matraloom.picture.Points;
 
 /** The drawing operators of one PDF page; its y runs upwards. */
-final class PdfCanvas implements DrawnVisitor<String> {
+final class PdfCanvas implements Drawn.DrawnVisitor<String> {
 
   private static final HexFormat HEX = HexFormat.of();
 

@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.matraloom.picture.Lettering;
+import org.matraloom.picture.PdfGlyph;
+import org.matraloom.picture.PdfObjects;
 import org.matraloom.picture.Points;
 import org.matraloom.picture.Typeface;
 
@@ -19,13 +21,13 @@ import org.matraloom.picture.Typeface;
  */
 public final class PdfPages {
 
-  private final Sheet sheet;
+  private final String title;
   private final List<List<Drawn>> pages;
   private final Map<Integer, Lettering> letterings = new LinkedHashMap<>();
   private final Map<Integer, Integer> glyphs = new LinkedHashMap<>();
 
-  private PdfPages(Sheet sheet, List<List<Drawn>> pages) {
-    this.sheet = sheet;
+  private PdfPages(String title, List<List<Drawn>> pages) {
+    this.title = title;
     this.pages = pages;
     for (List<Drawn> page : pages) {
       for (Drawn drawn : page) {
@@ -45,7 +47,11 @@ public final class PdfPages {
    * @throws IOException if it cannot be written
    */
   public static void write(Sheet sheet, OutputStream out) throws IOException {
-    new PdfPages(sheet, PageSetter.set(sheet, new Typeface())).write(out);
+    write(new SheetWords(sheet).title(), PageSetter.set(sheet, new Typeface()), out);
+  }
+
+  static void write(String title, List<List<Drawn>> pages, OutputStream out) throws IOException {
+    new PdfPages(title, pages).write(out);
   }
 
   private void write(OutputStream out) throws IOException {
@@ -93,7 +99,6 @@ public final class PdfPages {
         "<< /Type /Catalog /Pages "
             + tree
             + " 0 R /Lang (en) /ViewerPreferences << /DisplayDocTitle true >> >>");
-    String title = new SheetWords(sheet).title();
     objects.write(info, "<< /Title " + PdfObjects.text(title) + " /Producer (Matraloom) >>");
     objects.finish(catalog, info);
   }

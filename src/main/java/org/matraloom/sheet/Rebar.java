@@ -82,7 +82,8 @@ public record Rebar(Sheet before, Sheet after) {
               row.parts(),
               row.turns(),
               List.of(),
-              row.landing()));
+              row.landing(),
+              row.tags()));
     }
   }
 

@@ -15,6 +15,7 @@ import org.matraloom.time.Ratio;
  * @param turns the changes of nadai in it
  * @param breaths the breaths that begin in it
  * @param landing where the last matra ends, if that is in the row or at its end
+ * @param tags what stands above it, in order of time; those that began before it included
  */
 public record Row(
     int number,
@@ -23,14 +24,55 @@ public record Row(
     List<RoundPart> parts,
     List<NadaiTurn> turns,
     List<Breath> breaths,
-    Optional<Ratio> landing) {
+    Optional<Ratio> landing,
+    List<Tag> tags) {
 
   public Row {
     cells = List.copyOf(cells);
     parts = List.copyOf(parts);
     turns = List.copyOf(turns);
     breaths = List.copyOf(breaths);
+    tags = List.copyOf(tags);
   }
+
+  /**
+   * What stands above a row: the name of a phrase, the figure of a group, a statement of a mora.
+   *
+   * @param kind which of them
+   * @param from where it begins, in beats of the performance
+   * @param to where it ends, in beats of the performance
+   * @param text what is written; empty for a statement, which has a bracket
+   */
+  public record Tag(Kind kind, Ratio from, Ratio to, String text) {
+
+    /** What a tag names. */
+    public enum Kind {
+      /** A phrase that the phrase of a round names, with its matras. */
+      NAME,
+      /** A group, with its number. */
+      FIGURE,
+      /** One statement of a mora. */
+      STATEMENT
+    }
+
+    /** Whether some of it lies between two places. */
+    boolean reaches(Ratio start, Ratio end) {
+      return from.compareTo(end) < 0 && to.compareTo(start) > 0;
+    }
+
+    /** Whether it begins between two places, the second not included. */
+    boolean beginsIn(Ratio start, Ratio end) {
+      return from.compareTo(start) >= 0 && from.compareTo(end) < 0;
+    }
+  }
+
+  /**
+   * A place from which a beat holds another number of matras.
+   *
+   * @param beat where, in beats of the performance
+   * @param matrasPerBeat matras a beat from here on, kalam included
+   */
+  public record NadaiTurn(Ratio beat, int matrasPerBeat) {}
 
   /**
    * The breaths that begin between two places, the second not included.

@@ -13,25 +13,40 @@ import org.matraloom.time.Ratio;
 /** Cuts the marks of a performance into rows, front to back. */
 final class RowBuilder {
 
+  /**
+   * A place where a phrase named in the round's own phrase begins, or where what follows it goes
+   * on.
+   *
+   * @param beat where, in beats of the performance
+   * @param name the phrase, or empty where no named phrase begins
+   * @param round the round it belongs to; 0 for a silence between rounds
+   */
+  record Opening(Ratio beat, String name, int round) {}
+
   private static final String LAST_STROKE = "last stroke";
 
   private final Performance performance;
   private final Avartana avartana;
   private final List<Mark> marks;
-  private final List<NadaiTurn> turns;
+  private final List<Row.NadaiTurn> turns;
   private final List<Breath> breaths;
+  private final List<Row.Tag> tags;
   private final List<Row> rows = new ArrayList<>();
   private final long firstAvartana;
   private int nextMark;
   private int nextTurn;
   private int nextBreath;
+  private int nextTag;
   private int firstSpan;
+  private List<Row.Tag> open = List.of();
 
-  RowBuilder(Performance performance, List<Mark> marks, List<NadaiTurn> turns) {
+  RowBuilder(
+      Performance performance, List<Mark> marks, List<Row.NadaiTurn> turns, List<Row.Tag> tags) {
     this.performance = performance;
     this.avartana = performance.avartana();
     this.marks = marks;
     this.turns = turns;
+    this.tags = tags;
     this.breaths = marks.stream().flatMap(mark -> mark.breath().stream()).toList();
     this.firstAvartana = avartanaOf(performance.startBeat());
   }
@@ -48,7 +63,7 @@ final class RowBuilder {
   }
 
   /** One row for each opening, from where it is to where the next one is. */
-  List<Row> byPhrase(List<PhraseOpening> openings) {
+  List<Row> byPhrase(List<Opening> openings) {
     for (int index = 0; index < openings.size(); index++) {
       boolean last = index == openings.size() - 1;
       Ratio to = last ? performance.endBeat() : openings.get(index + 1).beat();
@@ -76,7 +91,18 @@ final class RowBuilder {
             parts(from, to),
             turnsBefore(to),
             breathsBefore(to),
-            landsHere ? Optional.of(end) : Optional.empty()));
+            landsHere ? Optional.of(end) : Optional.empty(),
+            tagsBefore(from, to)));
+  }
+
+  /** The tags that begin before the end of a row and have not ended before it. */
+  private List<Row.Tag> tagsBefore(Ratio from, Ratio to) {
+    List<Row.Tag> inside = new ArrayList<>(open);
+    while (nextTag < tags.size() && tags.get(nextTag).from().compareTo(to) < 0) {
+      inside.add(tags.get(nextTag++));
+    }
+    open = inside.stream().filter(tag -> tag.to().compareTo(to) > 0).toList();
+    return inside.stream().filter(tag -> tag.reaches(from, to)).toList();
   }
 
   private Cell cell(long beat, Ratio rowFrom, Ratio rowTo) {
@@ -136,8 +162,8 @@ final class RowBuilder {
         end.minus(round.startBeat()).times(round.matrasPerBeat()));
   }
 
-  private List<NadaiTurn> turnsBefore(Ratio to) {
-    List<NadaiTurn> inside = new ArrayList<>();
+  private List<Row.NadaiTurn> turnsBefore(Ratio to) {
+    List<Row.NadaiTurn> inside = new ArrayList<>();
     while (nextTurn < turns.size() && turns.get(nextTurn).beat().compareTo(to) < 0) {
       inside.add(turns.get(nextTurn++));
     }

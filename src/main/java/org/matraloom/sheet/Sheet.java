@@ -57,12 +57,15 @@ public record Sheet(
       throw new IllegalArgumentException("a sheet holds at most " + MOST_MATRAS + " matras");
     }
     MarkReader said = MarkReader.read(performance, breaths);
-    RowBuilder builder = new RowBuilder(performance, written(said.marks(), options), said.turns());
-    List<Row> rows =
-        options.lines() == SheetOptions.Lines.PHRASE
-            ? builder.byPhrase(said.openings())
-            : builder.byAvartana();
-    SheetWords words = new SheetWords(performance, options.writing().script());
+    boolean byPhrase = options.lines() == SheetOptions.Lines.PHRASE;
+    List<Row.Tag> tags =
+        TagReader.of(performance).stream()
+            .filter(tag -> !byPhrase || tag.kind() != Row.Tag.Kind.NAME)
+            .toList();
+    RowBuilder builder =
+        new RowBuilder(performance, written(said.marks(), options), said.turns(), tags);
+    List<Row> rows = byPhrase ? builder.byPhrase(said.openings()) : builder.byAvartana();
+    SheetWords words = new SheetWords(performance, options.writing().script(), options.leadIn());
     return new Sheet(performance, options, rows, List.of(words.sum(), words.landing()));
   }
 
@@ -97,6 +100,13 @@ public record Sheet(
         .flatMap(row -> row.cells().stream())
         .flatMap(cell -> cell.marks().stream())
         .anyMatch(Mark.Karvai.class::isInstance);
+  }
+
+  /** Whether a mora is marked somewhere. */
+  boolean hasStatements() {
+    return rows.stream()
+        .flatMap(row -> row.tags().stream())
+        .anyMatch(tag -> tag.kind() == Row.Tag.Kind.STATEMENT);
   }
 
   private static Optional<Sollu> sollu(Mark mark) {

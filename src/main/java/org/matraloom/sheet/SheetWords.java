@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.matraloom.kanakku.ClosingWords;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.kanakku.LengthWords;
+import org.matraloom.schedule.SpokenLeadIn;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Kriya;
@@ -29,8 +30,11 @@ public final class SheetWords {
   static final String STROKE_HERE = "here it lands, with the last stroke";
   static final String RINGS_ON_LARGE = "a square: the sound before rings on";
   static final String RINGS_ON = "grey: the sound before rings on";
+  static final String ONCE_MORE = "two dots: the same once more";
+  static final String SAID_AGAIN = "bracket: one statement of a mora";
   static final String BREATHE_HERE = "breathe here, if it suits you; stop if it strains";
 
+  private static final String LEAD_IN = "; lead-in from samam: ";
   private static final int MOST_SUMMANDS = 8;
   private static final int MOST_HEADINGS = 4;
 
@@ -38,6 +42,7 @@ public final class SheetWords {
   private final Composition composition;
   private final Avartana avartana;
   private final Script script;
+  private final boolean leadIn;
 
   /**
    * Prepares to say.
@@ -45,14 +50,15 @@ public final class SheetWords {
    * @param sheet the sheet
    */
   public SheetWords(Sheet sheet) {
-    this(sheet.performance(), sheet.options().writing().script());
+    this(sheet.performance(), sheet.options().writing().script(), sheet.options().leadIn());
   }
 
-  SheetWords(Performance performance, Script script) {
+  SheetWords(Performance performance, Script script, boolean leadIn) {
     this.performance = performance;
     this.composition = performance.composition();
     this.avartana = performance.avartana();
     this.script = script;
+    this.leadIn = leadIn;
   }
 
   /**
@@ -88,7 +94,8 @@ public final class SheetWords {
     return "From "
         + composition.avartana().say(composition.startBeat())
         + "; eduppu "
-        + avartana.goingOnAt(performance.endBeat()).say(composition.eduppuBeat());
+        + avartana.goingOnAt(performance.endBeat()).say(composition.eduppuBeat())
+        + (leadIn ? SpokenLeadIn.words(performance).map(LEAD_IN::concat).orElse("") : "");
   }
 
   /**
@@ -107,8 +114,15 @@ public final class SheetWords {
 
   /** The heading of a row: the rounds that begin in it and the changes of nadai. */
   String heading(Row row) {
+    Map<Ratio, String> parts = headings(row);
+    return parts.values().stream().limit(MOST_HEADINGS).collect(Collectors.joining(" · "))
+        + (parts.size() > MOST_HEADINGS ? " …" : "");
+  }
+
+  /** The rounds that begin in a row and the changes of nadai, each with its place. */
+  Map<Ratio, String> headings(Row row) {
     Map<Ratio, String> parts = new TreeMap<>();
-    for (NadaiTurn turn : row.turns()) {
+    for (Row.NadaiTurn turn : row.turns()) {
       parts.put(turn.beat(), nadai(turn.matrasPerBeat()) + whereIn(row, turn.beat()));
     }
     for (RoundPart part : row.parts()) {
@@ -116,8 +130,7 @@ public final class SheetWords {
         parts.put(part.from(), roundHeading(part) + whereIn(row, part.from()));
       }
     }
-    return parts.values().stream().limit(MOST_HEADINGS).collect(Collectors.joining(" · "))
-        + (parts.size() > MOST_HEADINGS ? " …" : "");
+    return parts;
   }
 
   /**

@@ -28,10 +28,11 @@ import org.matraloom.time.Ratio;
  */
 public final class TextSheet {
 
-  private static final int WIDEST = 100;
+  private static final int WIDEST = 80;
   private static final int GAP = 2;
   private static final int NARROWEST_CELL = 7;
   private static final int NAME_WIDTH = 8;
+  private static final int LAST_BAR = 2;
 
   /** Every fraction of a beat that a score can name divides this. */
   private static final int FRACTIONS = 5_040;
@@ -68,13 +69,13 @@ public final class TextSheet {
 
   private void write(Appendable out) throws IOException {
     out.append(header());
-    note(words.setting() + ". " + words.places() + ".", out);
+    told(words.setting() + ". " + words.places() + ".", out);
     String loss = sheet.options().writing().script().loss();
     if (!loss.isEmpty()) {
-      note(loss, out);
+      told(loss, out);
     }
     int cellWidth = cellWidth();
-    int perLine = Math.max(1, (WIDEST - NAME_WIDTH) / (cellWidth + GAP));
+    int perLine = Math.max(1, (WIDEST - NAME_WIDTH - LAST_BAR) / (cellWidth + GAP));
     for (Row row : sheet.rows()) {
       LineBreaks breaks = LineBreaks.of(avartana.goingOnAt(row.startBeat()), perLine);
       write(row, breaks, cellWidth, out);
@@ -91,7 +92,7 @@ public final class TextSheet {
     notices(performance.spans().size(), out);
     out.append('\n');
     for (String sentence : sheet.closing()) {
-      note(sentence, out);
+      told(sentence, out);
     }
   }
 
@@ -122,10 +123,10 @@ public final class TextSheet {
     }
     String heading = words.heading(row);
     if (!heading.isEmpty()) {
-      note(heading, out);
+      told(heading, out);
     }
     if (!row.label().isEmpty()) {
-      note(row.label(), out);
+      told(row.label(), out);
     }
     List<TextColumns> lines =
         breaks.lines(row, avartana).stream()
@@ -142,7 +143,12 @@ public final class TextSheet {
         String name = name(row) + (pieces == 1 ? "" : letters(piece++));
         String sum = below.stream().noneMatch(other -> other.has(part)) ? "   # " + part.sum() : "";
         out.append(name).append(" ".repeat(Math.max(1, NAME_WIDTH - 2 - name.length())));
-        out.append("= ").append(line.sollus(part, lexicon)).append(sum).append('\n');
+        String said = "= " + line.sollus(part, lexicon);
+        boolean fits = NAME_WIDTH + said.length() + sum.length() <= WIDEST;
+        out.append(said).append(fits ? sum : "").append('\n');
+        if (!fits && !sum.isEmpty()) {
+          note(part.sum(), out);
+        }
         linesOfRound.computeIfAbsent(part.round(), round -> new ArrayList<>()).add(name);
       }
     }
@@ -224,6 +230,19 @@ public final class TextSheet {
     return sheet.rows().stream()
         .flatMap(row -> row.cells().stream().map(cell -> TextColumns.widthOf(cell, row, lexicon)))
         .reduce(NARROWEST_CELL, Math::max);
+  }
+
+  /** Sentences as notes that stay within the width of a terminal. */
+  private static void told(String text, Appendable out) throws IOException {
+    StringBuilder line = new StringBuilder();
+    for (String word : text.split("\\s+")) {
+      if (line.length() > 0 && line.length() + word.length() + 3 > WIDEST) {
+        note(line.toString(), out);
+        line.setLength(0);
+      }
+      line.append(line.isEmpty() ? "" : " ").append(word);
+    }
+    note(line.toString(), out);
   }
 
   private static void note(String text, Appendable out) throws IOException {

@@ -11,14 +11,20 @@
   const TAIL_SECONDS = 1.2;
   const SOFT_START_SECONDS = 1;
   const LEAD_TIME = 0.4;
+  const NEAR = 1e-4;
+  const JOIN_BEATS = 4;
+  const PARTS = ["hand", "tick", "voice", "drone"];
 
   const state = {
     percent: score.percents.indexOf(100) >= 0 ? score.percents.indexOf(100) : 0,
     from: 0,
     to: lastRow,
+    part: null,
     loop: false,
+    step: 0,
+    clean: 0,
     countIn: true,
-    parts: { hand: true, tick: true, voice: true },
+    parts: { hand: true, tick: true, voice: true, drone: true },
     audible: true,
     playing: false,
   };
@@ -88,7 +94,7 @@
     const master = context.createGain();
     master.connect(limit);
     gains = { master };
-    for (const part of ["hand", "tick", "voice"]) {
+    for (const part of PARTS) {
       gains[part] = context.createGain();
       gains[part].connect(master);
     }
@@ -99,7 +105,7 @@
     if (!gains) {
       return;
     }
-    for (const part of ["hand", "tick", "voice"]) {
+    for (const part of PARTS) {
       const on = state.audible && state.parts[part];
       gains[part].gain.setTargetAtTime(on ? 1 : 0, context.currentTime, 0.01);
     }
@@ -133,8 +139,12 @@
   };
   const handAt = (beat) => talaAt(beat).first + placeOf(beat);
 
-  /** The sounds of a part between two beats, the first beat at frame `shift`. */
-  function compose(part, from, to, length, shift, ring) {
+  /**
+   * The sounds of a part between two beats, the first beat at frame `shift`; what is said only as far
+   * as it is asked for.
+   */
+  function compose(part, from, to, length, shift, ring, say = [from, to]) {
+    const asked = (beat) => beat >= say[0] - NEAR && beat < Math.min(to, say[1]) - NEAR;
     const buffer = new Float32Array(length);
     const place = (beat, number, gain) =>
       add(buffer, number, frames(beat - from) + shift, gain, ring);
@@ -147,14 +157,14 @@
       }
     } else if (part === "tick") {
       for (const beat of score.ticks) {
-        if (beat >= from && beat < to) {
+        if (asked(beat)) {
           place(beat, sound.tick.clip, sound.tick.gain);
         }
       }
     } else {
       const clips = sound.voice[state.percent];
       score.sollus.forEach((beat, index) => {
-        if (beat >= from && beat < to && clips) {
+        if (asked(beat) && clips) {
           place(beat, clips[index], sound.voiceGain);
         }
       });
@@ -175,10 +185,21 @@
 
   // ---- playing
 
-  const region = () => ({
-    from: score.rows[state.from],
-    to: score.rows[state.to] + talaAt(score.rows[state.to]).cycle,
-  });
+  /**
+   * What is played: whole beats, and what of them is said. In a round the tala is never broken: it goes
+   * on in silence until it comes to the same beat again.
+   */
+  function region() {
+    const rowsTo = score.rows[state.to] + talaAt(score.rows[state.to]).cycle;
+    const say = state.part ? [state.part.from, state.part.to] : [score.rows[state.from], rowsTo];
+    const from = Math.floor(say[0] + NEAR);
+    const beats = Math.ceil(say[1] - NEAR) - from;
+    const { cycle } = talaAt(from);
+    const whole = state.part ? Math.ceil(beats / cycle) * cycle : beats;
+    return { from, say, to: from + (state.loop || !state.part ? whole : beats) };
+  }
+
+  const playsToTheEnd = () => !state.loop && region().say[1] >= score.end - NEAR;
 
   /** What is heard now, in seconds of the clock that runs. */
   function clock() {
@@ -192,17 +213,17 @@
   function begin(beat) {
     silence();
     openSound();
-    const { from, to } = region();
+    const { from, to, say } = region();
     const spb = secondsPerBeat();
     const silent = !context || context.state === "closed";
-    const last = state.to === lastRow && !state.loop;
+    const last = playsToTheEnd();
     const counted = beat === undefined && state.countIn ? talaAt(from).cycle : 0;
     const at = beat === undefined ? from : beat;
     const time = silent ? performance.now() / 1000 : context.currentTime;
     const start = time + LEAD_TIME + counted * spb - (at - from) * spb;
     const length = sound ? frames(to - from) : 0;
     const seconds = sound ? length / sound.rate : (to - from) * spb;
-    run = { silent, start, from, to, spb, seconds, loop: state.loop, counted, length };
+    run = { silent, start, from, to, say, spb, seconds, loop: state.loop, counted, length, pass: 0 };
     state.playing = true;
     if (!silent) {
       context.resume();
@@ -210,6 +231,7 @@
       sounds(run, at, counted, last);
     }
     shown.told = -1;
+    document.body.classList.add("playing");
     buttons();
     keepAwake();
   }
@@ -221,25 +243,45 @@
   }
 
   function sounds(playing, at, counted, last) {
-    const { from, to, start, spb, length } = playing;
+    const { from, to, say, start, spb, length } = playing;
     const pad = Math.round(PAD_SECONDS * sound.rate);
     const tail = playing.loop ? 0 : Math.round(TAIL_SECONDS * sound.rate);
     const skipped = (at - from) * spb;
-    for (const part of ["hand", "tick", "voice"]) {
+    for (const part of PARTS.slice(0, 3)) {
       const until = last && part === "hand" ? score.end + 0.001 : Math.min(to, score.end);
       const heardTo = playing.loop || part === "hand" ? (last ? until : to) : until;
-      const once = compose(part, from, heardTo, pad + length + tail, pad, 0);
+      const once = compose(part, from, heardTo, pad + length + tail, pad, 0, say);
       schedule(part, once, start + skipped - (at === from ? PAD_SECONDS : 0),
         at === from ? 0 : PAD_SECONDS + skipped, false);
       if (playing.loop) {
-        const ring = compose(part, from, to, length, 0, length);
+        const ring = compose(part, from, to, length, 0, length, say);
         schedule(part, ring, start + playing.seconds, 0, true);
       }
+    }
+    if (score.drone) {
+      sources.push(...drone());
     }
     if (counted) {
       const lead = compose("hand", from - counted, from, frames(counted) + tail + pad, 0, 0);
       schedule("hand", lead, start - counted * spb, 0, false);
     }
+  }
+
+  /** Sa, the fifth and the octave, each with its first overtones, as long as it plays. */
+  function drone() {
+    const wave = context.createPeriodicWave(
+      new Float32Array(9), new Float32Array([0, 1, 0.7, 0.5, 0.35, 0.25, 0.18, 0.12, 0.08]));
+    return [[1, 0.05], [1.5, 0.03], [2, 0.03]].map(([ratio, level]) => {
+      const source = context.createOscillator();
+      const gain = context.createGain();
+      gain.gain.value = level;
+      source.setPeriodicWave(wave);
+      source.frequency.value = score.drone * ratio;
+      source.connect(gain);
+      gain.connect(gains.drone);
+      source.start();
+      return source;
+    });
   }
 
   function silence() {
@@ -253,7 +295,9 @@
   function stop() {
     silence();
     state.playing = false;
+    state.clean = 0;
     run = null;
+    document.body.classList.remove("playing");
     clear();
     buttons();
   }
@@ -291,7 +335,9 @@
   }
 
   function clear() {
-    document.querySelectorAll(".now, .at").forEach((each) => each.classList.remove("now", "at"));
+    document.querySelectorAll(".now, .at, .here, .next")
+      .forEach((each) => each.classList.remove("now", "at", "here", "next"));
+    byId("said").textContent = "";
     shown = { mark: -1, beat: null, row: -1, told: -1 };
     byId("river").style.transform = "scaleX(0)";
   }
@@ -302,6 +348,10 @@
     if (mark !== shown.mark) {
       byId("m" + shown.mark)?.classList.remove("now");
       byId("m" + mark)?.classList.add("now");
+      const said = byId("m" + mark);
+      if (!said || said.classList.contains("s")) {
+        byId("said").textContent = said ? said.lastChild.textContent.trim() : "";
+      }
       shown.mark = mark;
     }
     const whole = Math.floor(beat);
@@ -339,6 +389,13 @@
     const top = byId("strip").getBoundingClientRect().bottom;
     const bottom = byId("panel").getBoundingClientRect().top;
     const begins = number !== shown.row && rows[number];
+    if (begins) {
+      rows[shown.row]?.classList.remove("here");
+      document.querySelector(".row.next")?.classList.remove("next");
+      rows[number].classList.add("here");
+      rows[number].classList.remove("next");
+      rows[number + 1]?.classList.add("next");
+    }
     shown.row = number;
     if (begins && rows[number].offsetHeight < bottom - top) {
       into(rows[number]);
@@ -369,35 +426,62 @@
   function follow() {
     if (state.playing) {
       const place = position();
-      const end = state.to === lastRow ? score.end : run.to;
+      const end = playsToTheEnd() ? score.end : run.to;
       if (!run.loop && place.beat >= end + 1 / run.spb) {
         stop();
       } else {
         show(place);
+        count(place.pass);
       }
     }
     requestAnimationFrame(follow);
   }
 
+  /** Counts rounds that were clean, and takes the next tempo after enough of them. */
+  function count(pass) {
+    if (!run.loop || pass === run.pass) {
+      return;
+    }
+    run.pass = pass;
+    state.clean++;
+    if (state.step > 0 && state.clean >= state.step && state.percent < score.percents.length - 1) {
+      state.clean = 0;
+      tempo(1);
+    } else {
+      buttons();
+    }
+  }
+
+  /** The round that goes on was not clean, so it is not counted. */
+  function slipped() {
+    state.clean = -1;
+    buttons();
+  }
+
   // ---- controls
 
   function buttons() {
-    byId("play-word").textContent = state.playing ? "Stop" : "Play";
-    byId("play-sign").setAttribute("href", state.playing ? "#b-stop" : "#b-play");
+    byId("play-word").textContent = state.playing ? "Rest" : "Begin";
+    byId("play-sign").setAttribute("href", state.playing ? "#f-hold" : "#f-clap");
+    byId("loop-word").textContent = state.part ? state.part.words : "Go round";
+    byId("slip").hidden = !(state.playing && state.loop && state.step > 0);
+    byId("slip-word").textContent = "Slipped " + Math.max(0, state.clean) + "/" + state.step;
+    byId("step").value = String(state.step);
     byId("loop").setAttribute("aria-pressed", String(state.loop));
     byId("count-in").setAttribute("aria-pressed", String(state.countIn));
     byId("sound").setAttribute("aria-pressed", String(state.audible));
-    for (const part of ["hand", "tick", "voice"]) {
+    for (const part of PARTS) {
       byId(part).setAttribute("aria-pressed", String(state.parts[part]));
     }
     const percent = score.percents[state.percent];
-    byId("tempo").textContent = percent + " % · " + Math.round(score.tempo * percent / 10) / 10;
+    byId("tempo").textContent = percent + " %\n" + Math.round(score.tempo * percent / 10) / 10;
     byId("slower").disabled = state.percent === 0;
     byId("faster").disabled = state.percent === score.percents.length - 1;
     byId("from").value = String(state.from);
     byId("to").value = String(state.to);
-    rows.forEach((each, index) =>
-      each.classList.toggle("outside", index < state.from || index > state.to));
+    const { say } = region();
+    rows.forEach((each, index) => each.classList.toggle("outside",
+      score.rows[index] >= say[1] - NEAR || score.rows[index] + talaAt(score.rows[index]).cycle <= say[0] + NEAR));
   }
 
   /** Takes a change over; what is playing goes on from where it is, if that is still inside. */
@@ -425,8 +509,69 @@
 
   function limits(from, to) {
     change(() => {
+      choose(null);
       state.from = Math.max(0, Math.min(lastRow, from));
       state.to = Math.max(state.from, Math.min(lastRow, to));
+    });
+  }
+
+  /** Marks what is practised round and round; nothing for all that lies between two avartanas. */
+  function choose(part) {
+    state.part?.element.classList.remove("chosen");
+    state.part?.element.setAttribute("aria-pressed", "false");
+    state.part = part;
+    part?.element.classList.add("chosen");
+    part?.element.setAttribute("aria-pressed", "true");
+  }
+
+  function touch(part) {
+    change(() => {
+      const again = state.part && state.part.element === part.element;
+      choose(again ? null : part);
+      state.loop = !again;
+    });
+  }
+
+  /** Makes a name, a round, a number or a join something that can be touched. */
+  function touchable(element, words, from, to) {
+    element.setAttribute("role", "button");
+    element.setAttribute("tabindex", "0");
+    element.setAttribute("aria-pressed", "false");
+    element.setAttribute("aria-label", words + ", round and round");
+    const part = { element, words, from, to };
+    element.addEventListener("click", (event) => { event.stopPropagation(); touch(part); });
+    element.addEventListener("keydown", (event) => {
+      if (event.key === " " || event.key === "Enter") {
+        event.preventDefault();
+        event.stopPropagation();
+        touch(part);
+      }
+    });
+  }
+
+  function touchables() {
+    document.querySelectorAll("[data-from]").forEach((element) => {
+      const from = Number(element.dataset.from);
+      const to = Number(element.dataset.to);
+      if (element.matches(".no")) {
+        touchable(element, "Avartana " + element.textContent, from, to);
+      } else if (element.matches(".name")) {
+        touchable(element, element.textContent.replace(/ [^ ]*$/, ""), from, to);
+      } else {
+        const words = document.createElement("span");
+        words.textContent = element.textContent;
+        element.replaceChildren(words);
+        const round = score.rounds.findIndex((start) => Math.abs(start - from) < NEAR) + 1;
+        touchable(words, "Round " + round, from, to);
+        if (round > 1) {
+          const join = document.createElement("span");
+          join.className = "join";
+          join.textContent = "\u22c8";
+          words.after(join);
+          touchable(join, "Join " + (round - 1) + "\u2013" + round,
+            Math.max(score.start, from - JOIN_BEATS), Math.min(score.end, from + JOIN_BEATS));
+        }
+      }
     });
   }
 
@@ -471,6 +616,8 @@
     c: () => flip("hand"),
     t: () => flip("tick"),
     v: () => flip("voice"),
+    d: () => flip("drone"),
+    n: slipped,
     s: () => byId("sound").click(),
     Escape: stop,
   };
@@ -478,7 +625,7 @@
   document.addEventListener("keydown", (event) => {
     const target = event.target;
     const typing = target.closest("select, input, textarea, summary");
-    const pressing = target.closest("button") && (event.key === " " || event.key === "Enter");
+    const pressing = target.closest("button, [role=button]") && (event.key === " " || event.key === "Enter");
     if (typing || pressing || event.repeat || event.ctrlKey || event.metaKey || event.altKey) {
       return;
     }
@@ -495,6 +642,12 @@
   byId("play").addEventListener("click", toggle);
   byId("again").addEventListener("click", again);
   byId("loop").addEventListener("click", () => change(() => { state.loop = !state.loop; }));
+  byId("slip").addEventListener("click", slipped);
+  byId("step").addEventListener("change", (event) => {
+    state.step = Number(event.target.value);
+    state.clean = 0;
+    buttons();
+  });
   byId("slower").addEventListener("click", () => tempo(-1));
   byId("faster").addEventListener("click", () => tempo(1));
   byId("from").addEventListener("change", (event) => limits(Number(event.target.value), state.to));
@@ -511,7 +664,7 @@
     setGains();
     buttons();
   });
-  for (const part of ["hand", "tick", "voice"]) {
+  for (const part of PARTS) {
     byId(part).addEventListener("click", () => flip(part));
   }
 
@@ -529,6 +682,8 @@
     compose,
   };
 
+  byId("drone").hidden = !score.drone;
+  touchables();
   buttons();
   hand(score.rows[0], false);
   byId("where").textContent = score.rows.length + " avartanas"

@@ -54,6 +54,15 @@ class LineWidthTest {
     fits("fit", "14 + 5(2)5(2)5", "--start", "1 matra late");
   }
 
+  /** A sheet in text, which goes through messages; a dense beat alone may be wider. */
+  @Test
+  void sheetsOfEverySampleFit() throws IOException {
+    for (Path sample : samples()) {
+      fits("sheet", sample.toString());
+      fits("sheet", sample.toString(), "--lines", "phrase", "--lead-in");
+    }
+  }
+
   private static List<Path> samples() throws IOException {
     try (Stream<Path> files = Files.list(Path.of("samples-synth"))) {
       return files.filter(file -> file.toString().endsWith(".loom")).sorted().toList();

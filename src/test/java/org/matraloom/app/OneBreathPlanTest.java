@@ -174,7 +174,8 @@ class OneBreathPlanTest {
         "matraloom: how to breathe is said, but breaths are heard only with --breath-cue\n",
         render.err());
     CommandLineRun pack =
-        CommandLineRun.of("pack", "--concert", ferry, "-d", folder.resolve("set").toString());
+        CommandLineRun.of(
+            "pack", "--concert", ferry, "--no-papers", "-d", folder.resolve("set").toString());
     assertEquals(ExitCode.BAD_INPUT, pack.code());
   }
 

@@ -84,7 +84,7 @@ class PackMakerTest {
             true,
             1,
             Optional.empty(),
-            true,
+            PackFiles.BOTH,
             Optional.empty());
     PackMaker maker = make(whole, order);
     try (Stream<Path> files = Files.list(whole)) {
@@ -122,6 +122,34 @@ class PackMakerTest {
             () -> make(folder, small(SONG.replace("tempo 240", "tempo 239"), false)));
     assertTrue(refused.getMessage().contains("another set"), refused.getMessage());
     assertSame(before, contents(folder));
+  }
+
+  /** MP3 only, as a set is sent: no WAV file stays, and one that was interrupted is the same. */
+  @Test
+  void aSetToBeSentHasNoWaveFiles() throws IOException {
+    PackOrder order =
+        new PackOrder(
+            read(SONG),
+            List.of(Ratio.of(61)),
+            List.of(PackMix.FULL),
+            false,
+            1,
+            Optional.empty(),
+            PackFiles.MP3,
+            Optional.empty());
+    PackTrack track = make(folder, order).tracks().get(0);
+    try (Stream<Path> files = Files.list(folder)) {
+      assertEquals(
+          List.of("01_ferry-song_whole_146bpm_full.mp3", "index.html", "manifest.json"),
+          files.map(file -> file.getFileName().toString()).sorted().toList());
+    }
+    assertEquals(
+        "146", track.composition().tempo().beatsPerMinute().toMixed(), "240 x 61 % = 146.4");
+    assertEquals(0, new PackMaker(order, folder, PackMakerTest::voice).make(1, (d, t) -> {}));
+    Files.delete(folder.resolve(track.mp3Name()));
+    Files.writeString(folder.resolve("." + track.name() + ".wav.part"), "half");
+    assertEquals(1, new PackMaker(order, folder, PackMakerTest::voice).make(1, (d, t) -> {}));
+    assertTrue(Files.size(folder.resolve(track.mp3Name())) > 10_000);
   }
 
   @Test
@@ -182,7 +210,7 @@ class PackMakerTest {
         false,
         1,
         Optional.empty(),
-        compressed,
+        compressed ? PackFiles.BOTH : PackFiles.WAV,
         Optional.empty());
   }
 
@@ -198,7 +226,7 @@ class PackMakerTest {
         true,
         1,
         Optional.empty(),
-        compressed,
+        compressed ? PackFiles.BOTH : PackFiles.WAV,
         Optional.empty());
   }
 

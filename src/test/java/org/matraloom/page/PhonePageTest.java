@@ -8,7 +8,10 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,6 +52,47 @@ class PhonePageTest {
                 "(?:src|href)\\s*=\\s*\"(?!#)|url\\((?!data:)|@import|https?:|fetch\\(|XMLHttp")
             .matcher(page)
             .find());
+  }
+
+  /**
+   * The only script that may run is the one whose hash the policy names, and it is always the same.
+   */
+  @Test
+  void nothingFromAScoreBecomesAScript() throws Exception {
+    String trap = "title \"><script>alert(1)</script>\ntala adi\nTrap = ta ka\nA = Trap Trap\n";
+    Matcher policy = Pattern.compile("script-src 'sha256-([^']+)'").matcher("");
+    List<String> scripts = new ArrayList<>();
+    for (Sheet sheet :
+        List.of(Sheets.plain(Sheets.score(trap)), Sheets.plain(Sheets.sample("culvert")))) {
+      String page = page(sheet);
+      Matcher script = Pattern.compile("<script>(.*?)</script>", Pattern.DOTALL).matcher(page);
+      assertTrue(script.find());
+      scripts.add(script.group(1));
+      byte[] hash =
+          MessageDigest.getInstance("SHA-256")
+              .digest(script.group(1).getBytes(StandardCharsets.UTF_8));
+      assertTrue(policy.reset(page).find());
+      assertEquals(Base64.getEncoder().encodeToString(hash), policy.group(1));
+      assertFalse(
+          Pattern.compile("<[^>]* on[a-z]+=").matcher(page).find(), "no handler in the text");
+    }
+    assertEquals(scripts.get(0), scripts.get(1));
+  }
+
+  /** What is touched says what it plays: each name of the score with its place in beats. */
+  @Test
+  void namesRoundsAndAvartanasKnowTheirBeats() throws IOException {
+    String page =
+        page(
+            Sheets.plain(
+                Sheets.score(
+                    "tala adi\ntempo 60\nstart beat 5\nFall = takadimi\nSong = Fall Fall , , ,,\nperform\n Song x2 nadai 4\n")));
+    assertTrue(page.contains("class=\"name\" data-from=\"4\" data-to=\"5\">Fall 4<"));
+    assertTrue(page.contains("class=\"name\" data-from=\"5\" data-to=\"6\">Fall 4<"));
+    assertTrue(page.contains("<b class=\"round\" data-from=\"4\" data-to=\"7\">Round 1<"));
+    assertTrue(page.contains("<b class=\"round\" data-from=\"7\" data-to=\"10\">Round 2<"));
+    assertTrue(page.contains("class=\"no\" data-from=\"0\" data-to=\"8\">1<"));
+    assertEquals(6, Pattern.compile("data-from=\"").matcher(page).results().count() - 2);
   }
 
   @Test

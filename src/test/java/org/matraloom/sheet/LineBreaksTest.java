@@ -31,7 +31,9 @@ class LineBreaksTest {
     "adi, 2, 3, 0 2 4 6 8 10 12 14",
     "rupaka, 1, 4, 0 2",
     "rupaka, 1, 3, 0 2 4",
-    "misra chapu, 1, 4, 0 3"
+    "misra chapu, 1, 4, 0 3",
+    "khanda triputa, 1, 4, 0 3 5",
+    "misra jhampa, 1, 4, 0 4 7"
   })
   void angasStayWholeOrInPairs(String tala, int kalai, int fits, String starts) {
     List<Integer> broken = LineBreaks.of(avartana(tala, kalai), fits).starts();

@@ -3,6 +3,7 @@ package org.matraloom.app.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.matraloom.score.Lexicon;
 import org.matraloom.sheet.HtmlSheet;
@@ -68,6 +69,16 @@ public final class SheetOutput {
   public static String endingOf(Path target) {
     String name = String.valueOf(target.getFileName());
     return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+  }
+
+  /**
+   * Whether a sheet of that name is plain text.
+   *
+   * @param target the file
+   * @return true for .txt and .loom
+   */
+  public static boolean isText(Path target) {
+    return List.of("txt", "loom").contains(endingOf(target));
   }
 
   static UserError unknown(Path target) {

@@ -12,14 +12,26 @@ import org.matraloom.app.cli.DroneOptions;
 import org.matraloom.app.cli.ExactNumber;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.OneTala;
+import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.ProgressLine;
 import org.matraloom.app.cli.ScoreOptions;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.app.cli.VoiceOptions;
+import org.matraloom.app.cli.WholeFile;
+import org.matraloom.breath.BreathPlan;
+import org.matraloom.breath.BreathText;
+import org.matraloom.pack.PackFiles;
 import org.matraloom.pack.PackMaker;
 import org.matraloom.pack.PackMix;
 import org.matraloom.pack.PackOrder;
+import org.matraloom.pack.PackPaper;
+import org.matraloom.page.PageSound;
+import org.matraloom.page.PhonePage;
 import org.matraloom.score.Composition;
+import org.matraloom.score.Performance;
+import org.matraloom.sheet.PdfPages;
+import org.matraloom.sheet.Sheet;
+import org.matraloom.sheet.SheetOptions;
 import org.matraloom.time.Ratio;
 import org.matraloom.wav.PcmFormat;
 import picocli.CommandLine.Command;
@@ -35,7 +47,8 @@ import picocli.CommandLine.Spec;
     sortOptions = false,
     description = {
       "Make a set of practice tracks for students, at several tempi and in several mixes.",
-      "With sections and joins, all equally loud, as WAV and as MP3 for phones, a page and a list.",
+      "With sections and joins, all equally loud, as MP3 that can be sent; with the sheet, a page",
+      "for the phone, the breath plan, a page of the tracks and a list.",
       "Started again after an interruption it makes only what is missing."
     },
     footer = {
@@ -67,14 +80,20 @@ public final class PackCommand implements Callable<Integer> {
       names = "--mixes",
       split = ",",
       paramLabel = "MIX",
-      description = "${COMPLETION-CANDIDATES}; all if not given.")
+      description = "full, voice, tala, answer, split (full,voice,tala if not given).")
   private List<PackMix> mixes;
 
   @Option(names = "--no-drills", description = "Leave out the sections and joins.")
   private boolean noDrills;
 
+  @Option(names = "--wav", description = "Make the exact WAV files too.")
+  private boolean wav;
+
   @Option(names = "--no-mp3", description = "Make WAV files only.")
   private boolean noMp3;
+
+  @Option(names = "--no-papers", description = "Leave out sheet, phone page and breath plan.")
+  private boolean noPapers;
 
   @Option(
       names = "--count-in",
@@ -88,7 +107,7 @@ public final class PackCommand implements Callable<Integer> {
       description = "Plan the breaths of every track and cue each with the sound of an inhalation.")
   private boolean breathCue;
 
-  @Mixin private BreathOptions breaths;
+  @Mixin private PageContentOptions content;
 
   @Mixin private DroneOptions drone;
 
@@ -96,7 +115,7 @@ public final class PackCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    if (breaths.isGiven() && !breathCue) {
+    if (content.breathOptions().isGiven() && !breathCue && noPapers) {
       throw BreathOptions.unheard();
     }
     Composition composition = OneTala.of(score.read(), "a set of tracks");
@@ -106,6 +125,10 @@ public final class PackCommand implements Callable<Integer> {
     PackMaker maker =
         UserError.unlessRefused(
             () -> new PackMaker(order, folder, () -> voice.voice(rate, score.lexicon())));
+    claim(maker);
+    if (!noPapers) {
+      papers(composition);
+    }
     int made = make(maker);
     PrintWriter out = command.commandLine().getOut();
     out.println(
@@ -117,6 +140,30 @@ public final class PackCommand implements Callable<Integer> {
             + " files made now; open "
             + folder.resolve("index.html"));
     return ExitCode.DONE;
+  }
+
+  private void papers(Composition composition) throws IOException {
+    Performance performance = Performance.of(composition);
+    SheetOptions options = content.options(performance, score.lexicon());
+    Sheet sheet = Sheet.of(performance, options, content.breaths(performance));
+    WholeFile.write(paper(PackPaper.SHEET), file -> PdfPages.write(sheet, file));
+    PageSound sound = PhoneSound.of(performance, score.lexicon(), content, drone.sruti());
+    WholeFile.writeText(paper(PackPaper.PHONE), file -> PhonePage.write(sheet, sound, file));
+    BreathPlan plan = content.breathOptions().plan(performance);
+    String text = BreathText.of(plan, List.of(), false, Paragraph::folded);
+    WholeFile.writeText(paper(PackPaper.BREATHS), file -> file.append(text));
+  }
+
+  private Path paper(PackPaper paper) {
+    return folder.resolve(paper.fileName());
+  }
+
+  private static void claim(PackMaker maker) throws IOException {
+    try {
+      maker.claim();
+    } catch (IllegalArgumentException refused) {
+      throw new UserError(refused.getMessage());
+    }
   }
 
   private int make(PackMaker maker) throws IOException {
@@ -138,11 +185,11 @@ public final class PackCommand implements Callable<Integer> {
     return new PackOrder(
         composition,
         percents,
-        mixes == null ? List.of(PackMix.values()) : mixes,
+        mixes == null ? PackOrder.USUAL_MIXES : mixes,
         !noDrills,
         countIn,
         drone.sruti(),
-        !noMp3,
-        breathCue ? Optional.of(breaths.settings()) : Optional.empty());
+        noMp3 ? PackFiles.WAV : wav ? PackFiles.BOTH : PackFiles.MP3,
+        breathCue ? Optional.of(content.breathOptions().settings()) : Optional.empty());
   }
 }

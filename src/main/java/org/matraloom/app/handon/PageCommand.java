@@ -2,8 +2,8 @@ package org.matraloom.app.handon;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
+import org.matraloom.app.cli.DroneOptions;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.RoundsOption;
 import org.matraloom.app.cli.ScoreOptions;
@@ -11,10 +11,8 @@ import org.matraloom.app.cli.SheetOutput;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.app.cli.WholeFile;
 import org.matraloom.page.PageSound;
-import org.matraloom.page.PageSoundMaker;
 import org.matraloom.page.PhonePage;
 import org.matraloom.score.Performance;
-import org.matraloom.score.Span;
 import org.matraloom.sheet.Sheet;
 import org.matraloom.sheet.SheetOptions;
 import picocli.CommandLine.Command;
@@ -39,17 +37,6 @@ import picocli.CommandLine.Spec;
     })
 public final class PageCommand implements Callable<Integer> {
 
-  private static final long MOST_SOLLUS = 4_000;
-  private static final long LARGEST_SOUND_BYTES = 19_000_000;
-
-  /** The tempi that are offered, in percent; fewer for a piece whose sounds would be too large. */
-  private static final List<List<Integer>> PERCENTS =
-      List.of(
-          List.of(50, 60, 70, 80, 90, 100, 110),
-          List.of(50, 75, 100, 110),
-          List.of(60, 100),
-          List.of(100));
-
   @Spec private CommandSpec command;
 
   @Mixin private ScoreOptions score;
@@ -65,6 +52,8 @@ public final class PageCommand implements Callable<Integer> {
 
   @Mixin private PageContentOptions content;
 
+  @Mixin private DroneOptions drone;
+
   @Override
   public Integer call() throws IOException {
     if (!SheetOutput.endingOf(output).startsWith("htm")) {
@@ -73,29 +62,9 @@ public final class PageCommand implements Callable<Integer> {
     Performance performance = rounds.of(Performance.of(score.read()));
     SheetOptions options = content.options(performance, score.lexicon());
     Sheet sheet = Sheet.of(performance, options, content.breaths(performance));
-    PageSound sound = sound(performance);
+    PageSound sound = PhoneSound.of(performance, score.lexicon(), content, drone.sruti());
     WholeFile.writeText(output, file -> PhonePage.write(sheet, sound, file));
     command.commandLine().getOut().println(output);
     return ExitCode.DONE;
-  }
-
-  private PageSound sound(Performance performance) {
-    long sollus = performance.rounds().stream().mapToLong(Span.Round::sollus).sum();
-    if (sollus > MOST_SOLLUS) {
-      throw new UserError(
-          "a page holds at most "
-              + MOST_SOLLUS
-              + " sollus and this piece has "
-              + sollus
-              + "; take some of it with --rounds");
-    }
-    for (List<Integer> percents : PERCENTS) {
-      PageSound sound = new PageSoundMaker(performance, score.lexicon()).make(percents);
-      if (sound.bytes() <= LARGEST_SOUND_BYTES) {
-        return sound;
-      }
-    }
-    throw new UserError(
-        "the sounds of this piece are too large for a page; take some of it with --rounds");
   }
 }

@@ -29,6 +29,9 @@ final class PageContentOptions {
       })
   private Script script;
 
+  @Option(names = "--lead-in", description = "Plain words from samam up to a start off samam.")
+  private boolean leadIn;
+
   @Option(names = "--no-breaths", description = "Leave the breath marks out.")
   private boolean withoutBreaths;
 
@@ -47,7 +50,16 @@ final class PageContentOptions {
               + Sheet.MOST_MATRAS
               + " matras and this piece has more; take some of it with --rounds");
     }
-    return new SheetOptions(lines, large, cues, new SolluWriting(script, lexicon));
+    return new SheetOptions(lines, large, cues, leadIn, new SolluWriting(script, lexicon));
+  }
+
+  /** Whether words lead in from samam. */
+  boolean leadsIn() {
+    return leadIn;
+  }
+
+  BreathOptions breathOptions() {
+    return breathOptions;
   }
 
   /** The breaths to mark. */

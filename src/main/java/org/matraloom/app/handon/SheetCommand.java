@@ -20,6 +20,7 @@ import org.matraloom.sheet.Rebar;
 import org.matraloom.sheet.Sheet;
 import org.matraloom.sheet.SheetOptions;
 import org.matraloom.sheet.TextSheet;
+import org.matraloom.sheet.Trikala;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -76,6 +77,11 @@ public final class SheetCommand implements Callable<Integer> {
       rebar(composition, performance, options, out);
       return ExitCode.DONE;
     }
+    if (options.lines() == SheetOptions.Lines.SPEEDS) {
+      requireDrawing();
+      SheetOutput.write(Trikala.of(performance, options), score.lexicon(), output, out);
+      return ExitCode.DONE;
+    }
     Sheet sheet = Sheet.of(performance, options, content.breaths(performance));
     if (readAloud && output != null) {
       requireText();
@@ -107,6 +113,14 @@ public final class SheetCommand implements Callable<Integer> {
       out.println(output);
     } else {
       SheetOutput.write(both.together(), score.lexicon(), output, out);
+    }
+  }
+
+  private void requireDrawing() {
+    boolean drawn = output != null && !readAloud && !SheetOutput.isText(output);
+    if (!drawn) {
+      throw new UserError(
+          "three speeds are drawn under one another; give -o with .pdf, .svg or .html");
     }
   }
 

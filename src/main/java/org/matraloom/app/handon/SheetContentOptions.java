@@ -17,7 +17,10 @@ final class SheetContentOptions {
       names = "--lines",
       paramLabel = "BY",
       defaultValue = "avartana",
-      description = "One row an avartana, or one line a phrase: avartana, phrase.")
+      description = {
+        "One row an avartana, one line a phrase, or the first round in three speeds",
+        "under one another: avartana, phrase, speeds."
+      })
   private SheetOptions.Lines lines;
 
   @Option(names = "--cues", description = "Show too which sollu falls on each kriya.")

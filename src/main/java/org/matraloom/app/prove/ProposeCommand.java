@@ -2,10 +2,12 @@ package org.matraloom.app.prove;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.UserError;
+import org.matraloom.fit.WholeRange;
 import org.matraloom.form.KoraippuTurn;
 import org.matraloom.form.Yati;
 import org.matraloom.form.YatiProposals;
@@ -46,8 +48,11 @@ public final class ProposeCommand implements Callable<Integer> {
       description = "The shape: ${COMPLETION-CANDIDATES}.")
   private Yati yati;
 
-  @Option(names = "--matras", paramLabel = "N", description = "What the lines come to.")
-  private int matras;
+  @Option(
+      names = "--matras",
+      paramLabel = "N",
+      description = "What the lines come to: a number such as 70, or a range such as 60..80.")
+  private WholeRange matras;
 
   @Option(
       names = "--lines",
@@ -97,8 +102,14 @@ public final class ProposeCommand implements Callable<Integer> {
   }
 
   private int lines(PrintWriter out) throws IOException {
+    if (matras == null) {
+      throw new UserError("--yati needs --matras, a number such as 70 or a range such as 60..80");
+    }
     int most = all ? MOST : A_SCREENFUL;
-    List<List<Integer>> proposals = YatiProposals.lines(yati, matras, count, most + 1);
+    List<List<Integer>> proposals = new ArrayList<>();
+    for (int sum = matras.low(); sum <= matras.high() && proposals.size() <= most; sum++) {
+      proposals.addAll(YatiProposals.lines(yati, sum, count, most + 1 - proposals.size()));
+    }
     List<List<Integer>> shown = proposals.subList(0, Math.min(most, proposals.size()));
     if (json) {
       ProposalJson.write(shown, proposals.size() > most, out);
@@ -106,7 +117,13 @@ public final class ProposeCommand implements Callable<Integer> {
     }
     shown.forEach(lines -> out.println(LineWords.told(lines)));
     if (proposals.isEmpty()) {
-      out.println("No " + count + " lines of whole matras in this shape come to " + matras + ".");
+      out.println(
+          "No "
+              + count
+              + " lines of whole matras in this shape come to "
+              + matras.low()
+              + (matras.low() == matras.high() ? "" : " to " + matras.high())
+              + ".");
       return ExitCode.CHECK_FAILED;
     } else if (proposals.size() > most) {
       out.println(all ? "... and more." : "... and more; --all lists them.");

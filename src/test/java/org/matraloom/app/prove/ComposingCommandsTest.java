@@ -142,6 +142,9 @@ class ComposingCommandsTest {
     assertTrue(
         lines("propose", "--yati", "gopuccha", "--matras", "11", "--lines", "4")
             .contains("5 + 3 + 2 + 1 = 11: gopuccha (long to short), steps -2, -1, -1"));
+    assertTrue(
+        lines("propose", "--yati", "gopuccha", "--matras", "70..71")
+            .contains("28 + 21 + 14 + 7 = 70: gopuccha (long to short), equal steps of 7"));
     CommandLineRun short6 = CommandLineRun.of("propose", "--turn", "6", "--group", "7");
     assertEquals(ExitCode.CHECK_FAILED, short6.code());
     assertEquals(

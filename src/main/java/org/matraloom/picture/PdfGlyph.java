@@ -1,14 +1,11 @@
-package org.matraloom.sheet;
-
-import org.matraloom.picture.Lettering;
-import org.matraloom.picture.OutlinePen;
+package org.matraloom.picture;
 
 /**
  * A lettering as the procedure of a glyph.
  *
  * <p>It begins with d0, not d1, since viewers put the glyphs of d1 on whole pixels.
  */
-final class PdfGlyph implements OutlinePen {
+public final class PdfGlyph implements OutlinePen {
 
   private final StringBuilder procedure = new StringBuilder();
   private double x;
@@ -16,7 +13,13 @@ final class PdfGlyph implements OutlinePen {
 
   private PdfGlyph() {}
 
-  static String procedure(Lettering lettering) {
+  /**
+   * Draws a lettering.
+   *
+   * @param lettering what is drawn
+   * @return operators of PDF
+   */
+  public static String procedure(Lettering lettering) {
     PdfGlyph glyph = new PdfGlyph();
     glyph.procedure.append(Math.round(lettering.advance())).append(" 0 d0\n");
     lettering.outline().forEach(step -> step.draw(glyph));

@@ -1,0 +1,88 @@
+package org.matraloom.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import org.matraloom.form.Joints;
+import org.matraloom.form.Mora;
+import org.matraloom.score.Moment;
+import org.matraloom.score.Performance;
+import org.matraloom.score.Span;
+import org.matraloom.score.Spoken;
+import org.matraloom.time.Ratio;
+
+/** Finds what stands above the rows: names, figures, and the statements of moras. */
+final class TagReader {
+
+  private static final int ANY_NADAI = 4;
+
+  private final Performance performance;
+  private final Map<String, List<Mora>> moras = new HashMap<>();
+  private final List<Row.Tag> tags = new ArrayList<>();
+  private final List<Spoken> said = new ArrayList<>();
+  private Span.Round round;
+  private Moment.PhraseStart named;
+
+  private TagReader(Performance performance) {
+    this.performance = performance;
+    this.round = performance.rounds().get(0);
+  }
+
+  /** All tags of a performance, in order of time. */
+  static List<Row.Tag> of(Performance performance) {
+    TagReader reader = new TagReader(performance);
+    Iterator<Moment> moments = performance.moments();
+    while (moments.hasNext()) {
+      reader.take(moments.next());
+    }
+    reader.statements();
+    reader.tags.sort(Comparator.comparing(Row.Tag::from));
+    return List.copyOf(reader.tags);
+  }
+
+  private void take(Moment moment) {
+    if (moment instanceof Moment.SpanStart start && start.span() instanceof Span.Round begun) {
+      statements();
+      round = begun;
+    } else if (moment instanceof Moment.PhraseStart start && start.depth() == 1) {
+      named = start;
+    } else if (moment instanceof Moment.PhraseEnd end && end.depth() == 1) {
+      Ratio matras = end.beat().minus(named.beat()).times(round.matrasPerBeat());
+      String text = named.name() + " " + matras.toMixed();
+      tags.add(new Row.Tag(Row.Tag.Kind.NAME, named.beat(), end.beat(), text));
+    } else if (moment instanceof Moment.GroupStart start) {
+      String text = start.size() + (start.hold() == 1 ? "" : "\u00d7" + start.hold());
+      Ratio end = start.beat().plus(start.beats());
+      tags.add(new Row.Tag(Row.Tag.Kind.FIGURE, start.beat(), end, text));
+    } else if (moment instanceof Spoken spoken) {
+      said.add(spoken);
+    }
+  }
+
+  /** The moras of the round that has been read; of a mora of moras only those inside. */
+  private void statements() {
+    if (said.isEmpty()) {
+      return;
+    }
+    List<Mora> found =
+        moras.computeIfAbsent(
+            round.phrase(),
+            phrase -> Mora.inner(Joints.of(performance.composition(), phrase, ANY_NADAI).moras()));
+    for (Mora mora : found) {
+      for (int time = 0; time < mora.starts().size(); time++) {
+        int next = time + 1 < mora.starts().size() ? mora.starts().get(time + 1) : mora.end();
+        Spoken last = said.get(next - 1);
+        tags.add(
+            new Row.Tag(
+                Row.Tag.Kind.STATEMENT,
+                said.get(mora.starts().get(time)).beat(),
+                last.beat().plus(last.ownBeats()),
+                ""));
+      }
+    }
+    said.clear();
+  }
+}
