@@ -106,7 +106,7 @@ class PartsAndTalasTest {
     assertEquals(ExitCode.DONE, twice.code(), twice.err());
     holds(
         file("sheet", "s.html"),
-        "<p class=\"told\">Purvanga</p>\n<p class=\"told\">Keep the clap soft</p>\n<h2>Round 1",
+        "<p class=\"told\">Purvanga</p>\n<p class=\"told\">Keep the clap soft</p>\n<h2",
         "<p class=\"told\">Weir</p>",
         "<p class=\"told\">Tala chatusra rupaka</p>");
     holds(
