@@ -12,7 +12,7 @@ import picocli.CommandLine.Command;
 
 /** The program's entry: hands the arguments to a command and ends with its exit code. */
 @Command(
-    name = "matraloom",
+    name = Main.NAME,
     mixinStandardHelpOptions = true,
     versionProvider = ProgramVersion.class,
     sortOptions = false,
@@ -28,6 +28,9 @@ import picocli.CommandLine.Command;
       "Keep the level low and rest your voice; these are general cautions, not medical advice."
     })
 public final class Main implements Program {
+
+  /** What the program is called. */
+  static final String NAME = "matraloom";
 
   /** Keeps picocli's factory happy; the class has no state. */
   Main() {}
@@ -55,14 +58,20 @@ public final class Main implements Program {
    * @return the exit code: see {@link ExitCode}
    */
   public static int run(PrintWriter out, PrintWriter err, String... arguments) {
-    CommandLine line = new CommandLine(new Main());
-    Commands.addTo(line, arguments);
-    CommandLines.prepared(line, out, err);
-    if (arguments.length == 0) {
-      line.usage(out);
-      return ExitCode.DONE;
+    try {
+      if (PlainLine.is(arguments)) {
+        return PlainLine.run(out, err, arguments);
+      }
+      CommandLine line = Commands.lineFor(new Main(), arguments);
+      CommandLines.prepared(line, out, err);
+      if (arguments.length == 0) {
+        line.usage(out);
+        return ExitCode.DONE;
+      }
+      return line.execute(arguments);
+    } catch (VirtualMachineError tooMuch) {
+      return CommandLines.explain(tooMuch, err);
     }
-    return line.execute(arguments);
   }
 
   @Override

@@ -81,11 +81,23 @@ public final class ScoreOptions {
    */
   public Composition read() {
     refuseToWriteOver();
-    Reading reading = ScoreReader.read(file, lexicon());
-    PrintWriter err = command.commandLine().getErr();
-    reading.problems().forEach(problem -> err.println(problem.format()));
-    Composition composition = reading.composition().orElseThrow(UserError::alreadyTold);
+    Composition composition = read(file, lexicon(), command.commandLine().getErr());
     return composition.at(tempoOf(composition));
+  }
+
+  /**
+   * Reads a score and prints its problems.
+   *
+   * @param file a score
+   * @param lexicon the sollus to know
+   * @param err where problems go
+   * @return the piece at its own tempo
+   * @throws UserError if the score has errors
+   */
+  public static Composition read(Path file, Lexicon lexicon, PrintWriter err) {
+    Reading reading = ScoreReader.read(file, lexicon);
+    reading.problems().forEach(problem -> err.println(problem.format()));
+    return reading.composition().orElseThrow(UserError::alreadyTold);
   }
 
   /** No option of a command that reads a score may name that score as a file to write. */
