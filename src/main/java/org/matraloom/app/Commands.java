@@ -86,6 +86,7 @@ final class Commands {
     all.put("sollus", SollusCommand.class);
     all.put("demo", DemoCommand.class);
     all.put("warm-up", WarmUpCommand.class);
+    all.put("packaging", PackagingCommand.class);
     return Collections.unmodifiableMap(all);
   }
 }
