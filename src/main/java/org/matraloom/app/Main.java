@@ -1,9 +1,10 @@
 package org.matraloom.app;
 
+import java.io.OutputStream;
 import java.io.OutputStreamWriter;
-import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import org.matraloom.app.cli.CommandLines;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.Program;
@@ -41,12 +42,15 @@ public final class Main implements Program {
    * @param arguments the command line
    */
   public static void main(String[] arguments) {
-    PrintWriter out = writer(System.out);
+    AnswerStream answers = new AnswerStream();
+    PrintWriter out = writer(answers);
     PrintWriter err = writer(System.err);
     int code = run(out, err, arguments);
     out.flush();
+    Optional<String> fault = answers.fault();
+    fault.ifPresent(words -> err.println("matraloom: the answer could not be written: " + words));
     err.flush();
-    System.exit(code);
+    System.exit(fault.isPresent() ? ExitCode.MACHINE : code);
   }
 
   /**
@@ -79,7 +83,12 @@ public final class Main implements Program {
     return run(out, err, arguments);
   }
 
-  private static PrintWriter writer(PrintStream stream) {
+  @Override
+  public CommandLine whole() {
+    return Commands.lineFor(new Main());
+  }
+
+  private static PrintWriter writer(OutputStream stream) {
     return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
   }
 }

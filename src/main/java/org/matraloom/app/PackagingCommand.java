@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
+import org.matraloom.app.cli.Program;
 import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -31,10 +32,10 @@ final class PackagingCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    CommandLine all = Commands.lineFor(new Main());
+    CommandLine all = ((Program) command.root().userObject()).whole();
     PrintWriter out = command.commandLine().getOut();
     if (part == Part.BASH) {
-      out.print(AutoComplete.bash(Main.NAME, all));
+      out.print(AutoComplete.bash(all.getCommandName(), all));
     } else {
       writeManual(all, out);
     }

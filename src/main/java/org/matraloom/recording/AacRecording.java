@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.logging.Level;
 import java.util.logging.Logger;
 import net.sourceforge.jaad.aac.Decoder;
 import net.sourceforge.jaad.mp4.MP4Container;
@@ -26,8 +27,11 @@ final class AacRecording extends CodecRecording {
   /** The decoder logs every fault with its trace; here a fault is a message of our own. */
   private static final Logger LOG = Logger.getLogger("jaad.aac.Decoder");
 
+  private static final Logger BOXES = Logger.getLogger("net.sourceforge.jaad");
+
   static {
     LOG.setFilter(message -> false);
+    BOXES.setLevel(Level.OFF);
   }
 
   private final RandomAccessFile in;

@@ -12,6 +12,7 @@ import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
@@ -100,23 +101,25 @@ public final class ScoreOptions {
     return reading.composition().orElseThrow(UserError::alreadyTold);
   }
 
-  /** No option of a command that reads a score may name that score as a file to write. */
+  /** No option of a command that reads a score may name a file to write that is read. */
   private void refuseToWriteOver() {
-    command.options().stream()
-        .<Object>map(option -> option.getValue())
-        .filter(Path.class::isInstance)
-        .map(Path.class::cast)
-        .filter(this::isTheScore)
-        .findFirst()
-        .ifPresent(
-            path -> {
-              throw new UserError(path + " is the score itself; give the new file another name");
-            });
+    for (OptionSpec option : command.options()) {
+      if (!(option.getValue() instanceof Path path)) {
+        continue;
+      }
+      if (isSame(path, file)) {
+        throw new UserError(path + " is the score itself; give the new file another name");
+      }
+      boolean isWritten = !option.longestName().equals(LexiconOptions.NAME);
+      if (isWritten && lexicon.file().filter(list -> isSame(path, list)).isPresent()) {
+        throw new UserError(path + " is the list of sollus; give the new file another name");
+      }
+    }
   }
 
-  private boolean isTheScore(Path path) {
+  private static boolean isSame(Path path, Path other) {
     try {
-      return Files.isSameFile(path, file);
+      return Files.isSameFile(path, other);
     } catch (IOException notThere) {
       return false;
     }
