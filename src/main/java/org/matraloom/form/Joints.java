@@ -40,9 +40,10 @@ public final class Joints {
     this.places = new int[phrase.size()];
     Moras found = Moras.in(phrase);
     this.moras = found.moras();
+    int top = phrase.topDepth();
     for (int at = 0; at < joints.length; at++) {
       places[at] = at;
-      joints[at] = at + 1 == joints.length ? Joint.ROUND : asWritten(at);
+      joints[at] = at + 1 == joints.length ? Joint.ROUND : asWritten(at, top);
     }
     moras.forEach(this::strengthen);
     unite(found.runs());
@@ -128,7 +129,12 @@ public final class Joints {
    * @return it, if there is a mora
    */
   public Optional<Mora> lastMora() {
-    return moras.stream().filter(this::isOutermost).reduce((earlier, later) -> later);
+    for (int at = moras.size() - 1; at >= 0; at--) {
+      if (isOutermost(moras.get(at))) {
+        return Optional.of(moras.get(at));
+      }
+    }
+    return Optional.empty();
   }
 
   /** Whether a mora lies in no statement of another. */
@@ -136,9 +142,8 @@ public final class Joints {
     return moras.stream().noneMatch(other -> other != mora && other.holds(mora));
   }
 
-  private Joint asWritten(int sollu) {
+  private Joint asWritten(int sollu, int top) {
     int next = sollu + 1;
-    int top = phrase.topDepth();
     if (phrase.hasPartBefore(next, top)) {
       return Joint.SECTION;
     } else if (phrase.hasNameBefore(next, top)) {
