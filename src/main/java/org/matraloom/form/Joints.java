@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Spoken;
 import org.matraloom.time.Ratio;
@@ -129,17 +130,10 @@ public final class Joints {
    * @return it, if there is a mora
    */
   public Optional<Mora> lastMora() {
-    for (int at = moras.size() - 1; at >= 0; at--) {
-      if (isOutermost(moras.get(at))) {
-        return Optional.of(moras.get(at));
-      }
-    }
-    return Optional.empty();
-  }
-
-  /** Whether a mora lies in no statement of another. */
-  private boolean isOutermost(Mora mora) {
-    return moras.stream().noneMatch(other -> other != mora && other.holds(mora));
+    return IntStream.iterate(moras.size() - 1, at -> at >= 0, at -> at - 1)
+        .mapToObj(moras::get)
+        .filter(mora -> moras.stream().noneMatch(other -> other != mora && other.holds(mora)))
+        .findFirst();
   }
 
   private Joint asWritten(int sollu, int top) {

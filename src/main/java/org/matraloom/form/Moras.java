@@ -1,7 +1,7 @@
 package org.matraloom.form;
 
 import java.util.ArrayList;
-import java.util.BitSet;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,7 +45,6 @@ final class Moras {
   private final SaidPhrase phrase;
   private final List<SaidPhrase.Said> said;
   private final List<Integer> begins = new ArrayList<>();
-  private final BitSet isBegin = new BitSet();
   private final int[] bare;
   private final int[] gaps;
   private final long[] hash;
@@ -76,7 +75,6 @@ final class Moras {
       }
     }
     begins.add(size);
-    begins.forEach(isBegin::set);
   }
 
   static Moras in(SaidPhrase phrase) {
@@ -148,7 +146,7 @@ final class Moras {
 
   /** A group or a phrase that begins like a statement and goes on is none. */
   private boolean isWhole(int from, int end) {
-    return !opens(from) || isBegin.get(end);
+    return !opens(from) || Collections.binarySearch(begins, end) >= 0;
   }
 
   private boolean areEqual(int one, int other, int sollus) {

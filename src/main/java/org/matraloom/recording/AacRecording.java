@@ -27,11 +27,15 @@ final class AacRecording extends CodecRecording {
   /** The decoder logs every fault with its trace; here a fault is a message of our own. */
   private static final Logger LOG = Logger.getLogger("jaad.aac.Decoder");
 
-  private static final Logger BOXES = Logger.getLogger("net.sourceforge.jaad");
+  /**
+   * Its parts log under one of two roots; kept here, for a logger that nobody keeps is made anew.
+   */
+  private static final List<Logger> LOGS =
+      List.of(Logger.getLogger("net.sourceforge.jaad"), Logger.getLogger("jaad"));
 
   static {
     LOG.setFilter(message -> false);
-    BOXES.setLevel(Level.OFF);
+    LOGS.forEach(log -> log.setLevel(Level.OFF));
   }
 
   private final RandomAccessFile in;
