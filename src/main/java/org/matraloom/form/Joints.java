@@ -132,7 +132,7 @@ public final class Joints {
   public Optional<Mora> lastMora() {
     return IntStream.iterate(moras.size() - 1, at -> at >= 0, at -> at - 1)
         .mapToObj(moras::get)
-        .filter(mora -> moras.stream().noneMatch(other -> other != mora && other.holds(mora)))
+        .filter(mora -> mora.isOutermostOf(moras))
         .findFirst();
   }
 
@@ -188,7 +188,7 @@ public final class Joints {
                   o -> o != mora && mora.holds(o) && (o.start() == gap + 1 || o.end() == gap + 1));
       joints[gap] = (aroundMora ? Joint.SECTION : Joint.STATEMENT).or(joints[gap]);
     }
-    Joint around = isOutermost(mora) ? Joint.SECTION : Joint.PHRASE;
+    Joint around = mora.isOutermostOf(moras) ? Joint.SECTION : Joint.PHRASE;
     if (mora.start() > 0) {
       joints[mora.start() - 1] = around.or(joints[mora.start() - 1]);
     }
