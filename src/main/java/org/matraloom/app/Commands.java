@@ -1,7 +1,8 @@
 package org.matraloom.app;
 
-import java.util.List;
-import java.util.Optional;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.matraloom.app.handon.BookletCommand;
 import org.matraloom.app.handon.EventsCommand;
 import org.matraloom.app.handon.ExportCommand;
@@ -28,58 +29,68 @@ import org.matraloom.app.write.SollusCommand;
 import org.matraloom.app.write.TalasCommand;
 import org.matraloom.app.write.TidyCommand;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 
 /**
  * All commands, in the order of the help text.
  *
- * <p>Describing every option of every command costs a third of the time a short command takes, so a
- * command line that names its command is given that one alone.
+ * <p>Describing every option of every command takes far longer than a short command does, so a
+ * command line that names its command is given that one alone, and nothing of the program's own
+ * help. Names stand here as well as with the commands, for to ask the commands is to describe them.
  */
 final class Commands {
 
-  private static final List<Class<?>> ALL =
-      List.of(
-          OpenCommand.class,
-          CheckCommand.class,
-          EventsCommand.class,
-          TidyCommand.class,
-          FitCommand.class,
-          EndingsCommand.class,
-          ShapeCommand.class,
-          ProposeCommand.class,
-          ConvertCommand.class,
-          RebarCommand.class,
-          RenderCommand.class,
-          PlayCommand.class,
-          RecordCommand.class,
-          CalibrateCommand.class,
-          BreathsCommand.class,
-          DrillCommand.class,
-          PackCommand.class,
-          SheetCommand.class,
-          BookletCommand.class,
-          ExportCommand.class,
-          PageCommand.class,
-          TakeCommand.class,
-          LogCommand.class,
-          TalasCommand.class,
-          SollusCommand.class,
-          DemoCommand.class,
-          WarmUpCommand.class);
+  private static final Map<String, Class<?>> ALL = all();
 
   private Commands() {}
 
-  /** Adds the command that is named, or all of them. */
-  static void addTo(CommandLine line, String... arguments) {
-    Optional<Class<?>> named =
-        ALL.stream()
-            .filter(type -> arguments.length > 0 && name(type).equals(arguments[0]))
-            .findFirst();
-    named.map(List::<Class<?>>of).orElse(ALL).forEach(type -> line.addSubcommand(name(type), type));
+  /** Each command by its name. */
+  static Map<String, Class<?>> byName() {
+    return ALL;
   }
 
-  private static String name(Class<?> type) {
-    return type.getAnnotation(Command.class).name();
+  /** A command line that knows the command that is named, or all of them. */
+  static CommandLine lineFor(Main program, String... arguments) {
+    Class<?> named = arguments.length == 0 ? null : ALL.get(arguments[0]);
+    if (named == null) {
+      CommandLine line = new CommandLine(program);
+      ALL.forEach(line::addSubcommand);
+      return line;
+    }
+    CommandLine line = new CommandLine(CommandSpec.wrapWithoutInspection(program).name(Main.NAME));
+    return line.addSubcommand(arguments[0], named);
+  }
+
+  private static Map<String, Class<?>> all() {
+    Map<String, Class<?>> all = new LinkedHashMap<>();
+    all.put("open", OpenCommand.class);
+    all.put("check", CheckCommand.class);
+    all.put("events", EventsCommand.class);
+    all.put("tidy", TidyCommand.class);
+    all.put("fit", FitCommand.class);
+    all.put("endings", EndingsCommand.class);
+    all.put("shape", ShapeCommand.class);
+    all.put("propose", ProposeCommand.class);
+    all.put("convert", ConvertCommand.class);
+    all.put("rebar", RebarCommand.class);
+    all.put("render", RenderCommand.class);
+    all.put("play", PlayCommand.class);
+    all.put("record", RecordCommand.class);
+    all.put("calibrate", CalibrateCommand.class);
+    all.put("breaths", BreathsCommand.class);
+    all.put("drill", DrillCommand.class);
+    all.put("pack", PackCommand.class);
+    all.put("sheet", SheetCommand.class);
+    all.put("booklet", BookletCommand.class);
+    all.put("export", ExportCommand.class);
+    all.put("page", PageCommand.class);
+    all.put("take", TakeCommand.class);
+    all.put("log", LogCommand.class);
+    all.put("talas", TalasCommand.class);
+    all.put("sollus", SollusCommand.class);
+    all.put("demo", DemoCommand.class);
+    all.put("warm-up", WarmUpCommand.class);
+    all.put("packaging", PackagingCommand.class);
+    return Collections.unmodifiableMap(all);
   }
 }

@@ -3,9 +3,6 @@ package org.matraloom.app;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import org.matraloom.notation.ScoreReader;
-import org.matraloom.score.Composition;
-import org.matraloom.score.Lexicon;
 
 /** The piece that comes with the program. */
 public final class DemoScore {
@@ -25,9 +22,5 @@ public final class DemoScore {
     try (InputStream in = DemoScore.class.getResourceAsStream(FILE)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     }
-  }
-
-  static Composition read() throws IOException {
-    return ScoreReader.read(text(), FILE, Lexicon.standard()).composition().orElseThrow();
   }
 }

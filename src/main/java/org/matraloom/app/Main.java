@@ -1,9 +1,10 @@
 package org.matraloom.app;
 
+import java.io.OutputStream;
 import java.io.OutputStreamWriter;
-import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import org.matraloom.app.cli.CommandLines;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.Program;
@@ -12,7 +13,7 @@ import picocli.CommandLine.Command;
 
 /** The program's entry: hands the arguments to a command and ends with its exit code. */
 @Command(
-    name = "matraloom",
+    name = Main.NAME,
     mixinStandardHelpOptions = true,
     versionProvider = ProgramVersion.class,
     sortOptions = false,
@@ -30,6 +31,9 @@ import picocli.CommandLine.Command;
     })
 public final class Main implements Program {
 
+  /** What the program is called. */
+  static final String NAME = "matraloom";
+
   /** Keeps picocli's factory happy; the class has no state. */
   Main() {}
 
@@ -39,12 +43,15 @@ public final class Main implements Program {
    * @param arguments the command line
    */
   public static void main(String[] arguments) {
-    PrintWriter out = writer(System.out);
+    AnswerStream answers = new AnswerStream();
+    PrintWriter out = writer(answers);
     PrintWriter err = writer(System.err);
     int code = run(out, err, arguments);
     out.flush();
+    Optional<String> fault = answers.fault();
+    fault.ifPresent(words -> err.println("matraloom: the answer could not be written: " + words));
     err.flush();
-    System.exit(code);
+    System.exit(fault.isPresent() ? ExitCode.MACHINE : code);
   }
 
   /**
@@ -56,14 +63,20 @@ public final class Main implements Program {
    * @return the exit code: see {@link ExitCode}
    */
   public static int run(PrintWriter out, PrintWriter err, String... arguments) {
-    CommandLine line = new CommandLine(new Main());
-    Commands.addTo(line, arguments);
-    CommandLines.prepared(line, out, err);
-    if (arguments.length == 0) {
-      line.usage(out);
-      return ExitCode.DONE;
+    try {
+      if (PlainLine.is(arguments)) {
+        return PlainLine.run(out, err, arguments);
+      }
+      CommandLine line = Commands.lineFor(new Main(), arguments);
+      CommandLines.prepared(line, out, err);
+      if (arguments.length == 0) {
+        line.usage(out);
+        return ExitCode.DONE;
+      }
+      return line.execute(arguments);
+    } catch (VirtualMachineError tooMuch) {
+      return CommandLines.explain(tooMuch, err);
     }
-    return line.execute(arguments);
   }
 
   @Override
@@ -71,7 +84,12 @@ public final class Main implements Program {
     return run(out, err, arguments);
   }
 
-  private static PrintWriter writer(PrintStream stream) {
+  @Override
+  public CommandLine whole() {
+    return Commands.lineFor(new Main());
+  }
+
+  private static PrintWriter writer(OutputStream stream) {
     return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
   }
 }

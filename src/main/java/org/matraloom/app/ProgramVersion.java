@@ -16,10 +16,13 @@ final class ProgramVersion implements IVersionProvider {
 
   @Override
   public String[] getVersion() {
+    return new String[] {line()};
+  }
+
+  /** The program's name and its version. */
+  static String line() {
     try (InputStream in = ProgramVersion.class.getResourceAsStream(FILE)) {
-      return new String[] {
-        "matraloom " + new String(in.readAllBytes(), StandardCharsets.UTF_8).strip()
-      };
+      return Main.NAME + " " + new String(in.readAllBytes(), StandardCharsets.UTF_8).strip();
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }

@@ -76,21 +76,22 @@ final class PairingTraining {
 
   private Trained trained(List<Alignment.Said> start, PairingModel guess, boolean goesBack) {
     List<Trained> rounds = new ArrayList<>();
+    Trained latest = asItIs(start, guess);
     if (start.size() > 1) {
-      rounds.add(asItIs(start, guess));
+      rounds.add(latest);
     }
-    List<Alignment.Said> said = start;
     for (int round = 0; round < ROUNDS; round++) {
-      PairingModel model = lessons.learn(said, guess);
-      List<Alignment.Said> next =
-          goesBack
-              ? follower.follow(model, sounds, PLACES).said()
-              : follower.followOnce(model, sounds, PLACES).said();
-      rounds.add(new Trained(next, lessons.learn(next, guess)));
-      if (next.equals(said)) {
+      List<Alignment.Said> said = latest.said;
+      latest =
+          asItIs(
+              goesBack
+                  ? follower.follow(latest.model, sounds, PLACES).said()
+                  : follower.followOnce(latest.model, sounds, PLACES).said(),
+              guess);
+      rounds.add(latest);
+      if (latest.said.equals(said)) {
         break;
       }
-      said = next;
     }
     return likeliest(rounds);
   }

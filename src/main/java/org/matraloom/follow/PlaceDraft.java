@@ -95,27 +95,45 @@ final class PlaceDraft {
    * @param most no more than so many
    */
   Places best(int most) {
-    double[] scores = new double[count];
-    for (int i = 0; i < count; i++) {
-      scores[i] = score[offered[i]];
+    int[] likely = likely();
+    if (likely.length <= most) {
+      return places(likely);
+    }
+    double[] scores = new double[likely.length];
+    for (int i = 0; i < scores.length; i++) {
+      scores[i] = score[likely[i]];
     }
     Arrays.sort(scores);
-    double bar = count == 0 ? 0 : scores[count - 1] - HOPELESS;
-    double least = count > most ? Math.max(bar, scores[count - most]) : bar;
-    Arrays.sort(offered, 0, count);
-    int room = Math.min(most, count);
-    for (int i = 0; i < count; i++) {
-      room -= score[offered[i]] > least ? 1 : 0;
+    double least = scores[scores.length - most];
+    int room = most;
+    for (int sollu : likely) {
+      room -= score[sollu] > least ? 1 : 0;
     }
-    int[] kept = new int[Math.min(most, count)];
+    int[] kept = new int[most];
     int taken = 0;
-    for (int i = 0; i < count; i++) {
-      double here = score[offered[i]];
-      if (here > least || (here == least && room-- > 0)) {
-        kept[taken++] = offered[i];
+    for (int sollu : likely) {
+      if (score[sollu] > least || (score[sollu] == least && room-- > 0)) {
+        kept[taken++] = sollu;
       }
     }
-    return places(Arrays.copyOf(kept, taken));
+    return places(kept);
+  }
+
+  /** The places that are not hopeless, in order of the score. */
+  private int[] likely() {
+    double top = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < count; i++) {
+      top = Math.max(top, score[offered[i]]);
+    }
+    int[] likely = new int[count];
+    int found = 0;
+    for (int i = 0; i < count; i++) {
+      if (score[offered[i]] >= top - HOPELESS) {
+        likely[found++] = offered[i];
+      }
+    }
+    Arrays.sort(likely, 0, found);
+    return Arrays.copyOf(likely, found);
   }
 
   private Places places(int[] kept) {

@@ -140,13 +140,17 @@ final class SolluModels {
   private static double[] gains(
       SoundColours colours, double[] middle, double[] mean, double[] within, double[] total) {
     double[] gains = new double[colours.ofOnset().length];
+    double[] wider = new double[total.length];
+    for (int d = 0; d < total.length; d++) {
+      wider[d] = Math.log(total[d] / within[d]);
+    }
     for (int j = 0; j < gains.length; j++) {
       double[] colour = colours.ofOnset()[j];
       double sum = 0;
       for (int d = 0; d < colour.length; d++) {
         double own = colour[d] - middle[d];
         double any = colour[d] - mean[d];
-        sum += any * any / total[d] - own * own / within[d] + Math.log(total[d] / within[d]);
+        sum += any * any / total[d] - own * own / within[d] + wider[d];
       }
       gains[j] = Math.max(MOST_AGAINST, Math.min(MOST_FOR, TRUST * sum / 2));
     }

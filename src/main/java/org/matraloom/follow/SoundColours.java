@@ -24,8 +24,12 @@ record SoundColours(double[][] ofOnset) {
    */
   static SoundColours of(SoundLevels levels, List<Onset> onsets) {
     double[][] colours = new double[onsets.size()][];
+    double[][] waves = new double[0][];
     for (int j = 0; j < colours.length; j++) {
-      colours[j] = cepstra(levels.colour(onsets.get(j).seconds()));
+      double[] colour = levels.colour(onsets.get(j).seconds());
+      int bands = colour.length / SoundLevels.COLOUR_PARTS;
+      waves = waves.length > 0 && waves[0].length == bands ? waves : waves(bands);
+      colours[j] = cepstra(colour, bands, waves);
     }
     return new SoundColours(colours);
   }
@@ -44,17 +48,26 @@ record SoundColours(double[][] ofOnset) {
     return ofOnset.length == 0 ? 0 : ofOnset[0].length;
   }
 
-  private static double[] cepstra(double[] colour) {
-    int bands = colour.length / SoundLevels.COLOUR_PARTS;
-    int count = Math.min(COEFFICIENTS, bands - 1);
-    double[] cepstra = new double[count * SoundLevels.COLOUR_PARTS];
+  /** The waves over the bands that the coefficients are of. */
+  private static double[][] waves(int bands) {
+    double[][] waves = new double[Math.min(COEFFICIENTS, bands - 1)][bands];
+    for (int c = 0; c < waves.length; c++) {
+      for (int band = 0; band < bands; band++) {
+        waves[c][band] = StrictMath.cos(Math.PI * (c + 1) * (band + 0.5) / bands);
+      }
+    }
+    return waves;
+  }
+
+  private static double[] cepstra(double[] colour, int bands, double[][] waves) {
+    double[] cepstra = new double[waves.length * SoundLevels.COLOUR_PARTS];
     for (int part = 0; part < SoundLevels.COLOUR_PARTS; part++) {
-      for (int c = 1; c <= count; c++) {
+      for (int c = 0; c < waves.length; c++) {
         double sum = 0;
         for (int band = 0; band < bands; band++) {
-          sum += colour[part * bands + band] * StrictMath.cos(Math.PI * c * (band + 0.5) / bands);
+          sum += colour[part * bands + band] * waves[c][band];
         }
-        cepstra[part * count + c - 1] = sum;
+        cepstra[part * waves.length + c] = sum;
       }
     }
     return cepstra;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Spoken;
 import org.matraloom.time.Ratio;
@@ -40,9 +41,10 @@ public final class Joints {
     this.places = new int[phrase.size()];
     Moras found = Moras.in(phrase);
     this.moras = found.moras();
+    int top = phrase.topDepth();
     for (int at = 0; at < joints.length; at++) {
       places[at] = at;
-      joints[at] = at + 1 == joints.length ? Joint.ROUND : asWritten(at);
+      joints[at] = at + 1 == joints.length ? Joint.ROUND : asWritten(at, top);
     }
     moras.forEach(this::strengthen);
     unite(found.runs());
@@ -128,17 +130,14 @@ public final class Joints {
    * @return it, if there is a mora
    */
   public Optional<Mora> lastMora() {
-    return moras.stream().filter(this::isOutermost).reduce((earlier, later) -> later);
+    return IntStream.iterate(moras.size() - 1, at -> at >= 0, at -> at - 1)
+        .mapToObj(moras::get)
+        .filter(mora -> mora.isOutermostOf(moras))
+        .findFirst();
   }
 
-  /** Whether a mora lies in no statement of another. */
-  private boolean isOutermost(Mora mora) {
-    return moras.stream().noneMatch(other -> other != mora && other.holds(mora));
-  }
-
-  private Joint asWritten(int sollu) {
+  private Joint asWritten(int sollu, int top) {
     int next = sollu + 1;
-    int top = phrase.topDepth();
     if (phrase.hasPartBefore(next, top)) {
       return Joint.SECTION;
     } else if (phrase.hasNameBefore(next, top)) {
@@ -189,7 +188,7 @@ public final class Joints {
                   o -> o != mora && mora.holds(o) && (o.start() == gap + 1 || o.end() == gap + 1));
       joints[gap] = (aroundMora ? Joint.SECTION : Joint.STATEMENT).or(joints[gap]);
     }
-    Joint around = isOutermost(mora) ? Joint.SECTION : Joint.PHRASE;
+    Joint around = mora.isOutermostOf(moras) ? Joint.SECTION : Joint.PHRASE;
     if (mora.start() > 0) {
       joints[mora.start() - 1] = around.or(joints[mora.start() - 1]);
     }

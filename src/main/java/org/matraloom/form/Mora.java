@@ -78,4 +78,9 @@ public record Mora(List<Integer> starts, int end, List<Ratio> statements, Ratio 
     }
     return false;
   }
+
+  /** Whether it lies in no statement of another. */
+  boolean isOutermostOf(List<Mora> moras) {
+    return moras.stream().noneMatch(other -> other != this && other.holds(this));
+  }
 }

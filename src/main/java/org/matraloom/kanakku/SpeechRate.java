@@ -36,8 +36,6 @@ public record SpeechRate(int matrasPerBeat, double matrasPerSecond, double faste
   /** Above this rate, in sollus a second, only trained alternation of the tongue keeps up. */
   public static final double VERY_HARD_PER_SECOND = 12;
 
-  private record Kind(String phrase, int nadai, int kalam) {}
-
   /**
    * The rates of a performance at its tempo, one for each number of matras a beat.
    *
@@ -46,10 +44,10 @@ public record SpeechRate(int matrasPerBeat, double matrasPerSecond, double faste
    */
   public static List<SpeechRate> of(Performance performance) {
     Ratio beatsPerSecond = performance.composition().tempo().beatsIn(Ratio.ONE);
-    Set<Kind> known = new HashSet<>();
+    Set<List<?>> known = new HashSet<>();
     Map<Integer, Ratio> shortest = new LinkedHashMap<>();
     for (Span.Round round : performance.rounds()) {
-      if (known.add(new Kind(round.phrase(), round.nadai(), round.kalam()))) {
+      if (known.add(List.of(round.phrase(), round.nadai(), round.kalam()))) {
         shortestSollus(round, performance)
             .forEach((density, beats) -> shortest.merge(density, beats, Ratio::min));
       }

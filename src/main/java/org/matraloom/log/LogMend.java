@@ -43,14 +43,11 @@ final class LogMend {
 
   private int sort(Path part) throws IOException {
     int moved = 0;
+    Files.deleteIfExists(part);
     try (InputStream in = new BufferedInputStream(Files.newInputStream(log));
         FileChannel from = FileChannel.open(log, StandardOpenOption.READ);
         FileChannel kept =
-            FileChannel.open(
-                part,
-                StandardOpenOption.CREATE,
-                StandardOpenOption.TRUNCATE_EXISTING,
-                StandardOpenOption.WRITE);
+            FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         FileChannel damaged =
             FileChannel.open(aside, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
       damaged.position(damaged.size());

@@ -46,6 +46,16 @@ public final class PracticeLog {
   }
 
   /**
+   * Whether records may be added: a file with something in it, but nothing like a record near its
+   * beginning, is somebody's score or recording.
+   *
+   * @return true if there is no file yet, or it is empty, or holds a line that begins as records do
+   */
+  public boolean mayBeLog() {
+    return LogFile.mayHoldRecords(file);
+  }
+
+  /**
    * Adds a record; several programs may do so at once.
    *
    * @param entry the record
@@ -85,6 +95,7 @@ public final class PracticeLog {
   }
 
   private long addLine(String line) throws IOException {
+    LogFile.create(file);
     try (FileChannel log =
         FileChannel.open(
             file, StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.APPEND)) {

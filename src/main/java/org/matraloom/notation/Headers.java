@@ -153,7 +153,7 @@ final class Headers {
     if (entry == null) {
       return "";
     }
-    String title = entry.text();
+    String title = Problem.printable(entry.text());
     if (title.length() > LONGEST_TITLE) {
       problems.error(
           entry.keyword(), "a title has at most " + LONGEST_TITLE + " characters", "shorten it");

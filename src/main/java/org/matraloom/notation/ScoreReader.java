@@ -56,6 +56,9 @@ public final class ScoreReader {
 
   /** The text of a file; why there is none is told. */
   private static Optional<String> text(Path file, Problems problems) {
+    if (Files.exists(file) && isPipe(file)) {
+      return refused(problems, "this is a pipe or a device, not a file", "name a score");
+    }
     byte[] bytes;
     try (InputStream in = Files.newInputStream(file)) {
       bytes = in.readNBytes(MOST_BYTES + 1);
@@ -74,6 +77,11 @@ public final class ScoreReader {
       return refused(problems, TOO_LARGE, "split it into several scores");
     }
     return decoded(bytes, problems);
+  }
+
+  /** A named pipe, which may never end; what the shell opens, as for {@code /dev/stdin}, does. */
+  private static boolean isPipe(Path file) {
+    return !Files.isRegularFile(file) && !Files.isDirectory(file) && !file.startsWith("/dev");
   }
 
   /**

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.logging.Level;
 import java.util.logging.Logger;
 import net.sourceforge.jaad.aac.Decoder;
 import net.sourceforge.jaad.mp4.MP4Container;
@@ -26,8 +27,15 @@ final class AacRecording extends CodecRecording {
   /** The decoder logs every fault with its trace; here a fault is a message of our own. */
   private static final Logger LOG = Logger.getLogger("jaad.aac.Decoder");
 
+  /**
+   * Its parts log under one of two roots; kept here, for a logger that nobody keeps is made anew.
+   */
+  private static final List<Logger> LOGS =
+      List.of(Logger.getLogger("net.sourceforge.jaad"), Logger.getLogger("jaad"));
+
   static {
     LOG.setFilter(message -> false);
+    LOGS.forEach(log -> log.setLevel(Level.OFF));
   }
 
   private final RandomAccessFile in;

@@ -14,6 +14,7 @@ final class Mp4Boxes {
 
   private static final int SHORT_HEAD = 8;
   private static final int LONG_HEAD = 16;
+  private static final int MOST_BOXES = 5_000;
 
   private Mp4Boxes() {}
 
@@ -25,6 +26,8 @@ final class Mp4Boxes {
   static void require(Path file, RandomAccessFile in) throws IOException {
     boolean index = false;
     boolean sound = false;
+    int boxes = 0;
+    Mp4Index inner = new Mp4Index(file, in);
     long at = 0;
     while (at + SHORT_HEAD <= in.length()) {
       in.seek(at);
@@ -43,6 +46,12 @@ final class Mp4Boxes {
       if (name.equals("moof")) {
         throw new RecordingException(
             file, "is a fragmented MP4 file, which is not read here; save it as WAV or FLAC");
+      }
+      if (name.equals("moov")) {
+        inner.require(at + SHORT_HEAD, at + size, 1);
+      }
+      if (++boxes > MOST_BOXES) {
+        throw new RecordingException(file, "is damaged: it has more than " + MOST_BOXES + " boxes");
       }
       index |= name.equals("moov");
       sound |= name.equals("mdat");

@@ -22,6 +22,9 @@ public final class Recordings {
    * @throws IOException if it cannot be read
    */
   public static Recording open(Path file) throws IOException {
+    if (Files.exists(file) && !Files.isRegularFile(file)) {
+      throw new RecordingException(file, "is no file; give a recording");
+    }
     byte[] head = head(file);
     if (head.length == 0) {
       throw new RecordingException(file, "is empty");

@@ -26,12 +26,10 @@ public final class Lexicon {
   private static final char FORCED_SPLIT = '-';
 
   private final LexiconText contents;
-  private final NearestWord nearest;
   private final LexiconWords words;
 
   private Lexicon(LexiconText contents) {
     this.contents = contents;
-    this.nearest = new NearestWord(contents);
     this.words = new LexiconWords(contents);
   }
 
@@ -195,7 +193,7 @@ public final class Lexicon {
         .codePoints()
         .filter(Character::isLetter)
         .forEach(letters::appendCodePoint);
-    return nearest.to(letters.toString()).filter(near -> split(near).isPresent());
+    return new NearestWord(contents).to(letters.toString()).filter(near -> split(near).isPresent());
   }
 
   /** Covers a word without hyphens, from the fewest sollus that reach its end from each letter. */

@@ -1,7 +1,6 @@
 package org.matraloom.score;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -9,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** What the lists of sollus say, read line by line. */
 final class LexiconText {
@@ -19,10 +19,10 @@ final class LexiconText {
   /** The largest group that has words of its own and not those of smaller ones. */
   static final int LARGEST_OWN_GROUP = 9;
 
+  private static final Pattern SIZE = Pattern.compile("[1-9][0-9]?");
   private static final int MOST_CHARACTERS = 1_000_000;
   private static final int LONGEST = 16;
   private static final int MOST_FAULTS = 100;
-  private static final int LONGEST_MESSAGE = 200;
 
   private final Map<String, SolluSound> sounds = new LinkedHashMap<>();
   private final Map<String, String> names = new HashMap<>();
@@ -52,7 +52,9 @@ final class LexiconText {
     if (!faults.isEmpty()) {
       throw new LexiconException(sourceName, faults);
     }
-    sum.longestSpelling = sum.names.keySet().stream().mapToInt(String::length).max().orElse(0) * 2;
+    for (String spelling : sum.names.keySet()) {
+      sum.longestSpelling = Math.max(sum.longestSpelling, spelling.length() * 2);
+    }
     return sum;
   }
 
@@ -107,7 +109,7 @@ final class LexiconText {
     Map<Integer, List<List<String>>> ownWords = new HashMap<>();
     for (boolean sollusKnown : new boolean[] {false, true}) {
       for (int index = 0; index < lines.length && faults.size() < MOST_FAULTS; index++) {
-        String line = withoutNote(lines[index]);
+        String line = LexiconLine.withoutNote(lines[index]);
         if (line.isEmpty() || line.contains("=") != sollusKnown) {
           continue;
         }
@@ -117,7 +119,8 @@ final class LexiconText {
                 ? readSound(line, number, firstLine)
                 : line.contains("+") ? readCompany(line) : readWords(line, ownWords);
         fault.ifPresent(
-            message -> faults.add(new LexiconException.Fault(number, printable(message))));
+            message ->
+                faults.add(new LexiconException.Fault(number, LexiconLine.printable(message))));
       }
     }
     ownWords.forEach((size, choices) -> take(size, choices, builtIn));
@@ -131,11 +134,8 @@ final class LexiconText {
       firstOwn.put(size, choices.get(0));
     }
     for (boolean rings : new boolean[] {false, true}) {
-      List<List<String>> some =
-          choices.stream()
-              .filter(
-                  words -> words.stream().anyMatch(sign -> LexiconWords.karvai(sign) > 0) == rings)
-              .toList();
+      List<List<String>> some = new ArrayList<>(choices);
+      some.removeIf(words -> LexiconWords.rings(words) != rings);
       if (!some.isEmpty()) {
         (rings ? mora : words).merge(size, some, (old, own) -> join(own, old));
       }
@@ -149,10 +149,12 @@ final class LexiconText {
           "expected \"name : spellings : phones\", as in \"dhim : dhim dheem : dh i m\"");
     }
     String name = Spelling.normal(parts[0].strip());
-    List<String> phones = tokens(parts[2]);
+    List<String> phones = LexiconLine.tokens(parts[2]);
     Set<String> spellings = new LinkedHashSet<>();
     spellings.add(name);
-    tokens(parts[1]).forEach(spelling -> spellings.add(Spelling.normal(spelling)));
+    for (String spelling : LexiconLine.tokens(parts[1])) {
+      spellings.add(Spelling.normal(spelling));
+    }
     for (String spelling : spellings) {
       if (!Spelling.isLetters(spelling) || spelling.length() > LONGEST) {
         return Optional.of(
@@ -170,9 +172,11 @@ final class LexiconText {
     if (sounds.containsKey(name)) {
       spellings.addAll(sounds.get(name).spellings());
     }
-    spellings.forEach(spelling -> takeFrom(spelling, name));
+    for (String spelling : spellings) {
+      takeFrom(spelling, name);
+      names.put(spelling, name);
+    }
     sounds.put(name, new SolluSound(name, List.copyOf(spellings), phones));
-    spellings.forEach(spelling -> names.put(spelling, name));
     return Optional.empty();
   }
 
@@ -207,14 +211,14 @@ final class LexiconText {
 
   private Optional<String> readWords(String line, Map<Integer, List<List<String>>> ownWords) {
     String[] sides = line.split("=", -1);
-    if (sides.length != 2 || !sides[0].strip().matches("[1-9][0-9]?")) {
+    if (sides.length != 2 || !SIZE.matcher(sides[0].strip()).matches()) {
       return Optional.of(
           "expected \"size = words\" with a size of 1 to "
               + LARGEST_GROUP
               + ", as in \"5 = ta di gi na tom\"");
     }
     int size = Integer.parseInt(sides[0].strip());
-    List<String> sollus = tokens(sides[1]);
+    List<String> sollus = LexiconLine.tokens(sides[1]);
     Optional<String> fault = LexiconWords.faultOf(size, sollus, names::containsKey);
     if (fault.isPresent()) {
       return fault;
@@ -223,26 +227,13 @@ final class LexiconText {
     return Optional.empty();
   }
 
-  /** A message about the user's text, harmless for a terminal and not too long. */
-  private static String printable(String message) {
-    String harmless = message.replaceAll("[\\p{Cc}\\p{Cf}\\p{Cs}]", "\ufffd");
-    return harmless.length() > LONGEST_MESSAGE
-        ? harmless.substring(0, LONGEST_MESSAGE) + "..."
-        : harmless;
-  }
-
-  private static String withoutNote(String line) {
-    int note = line.indexOf('#');
-    return (note < 0 ? line : line.substring(0, note)).strip();
-  }
-
   private static List<List<String>> join(List<List<String>> first, List<List<String>> second) {
     List<List<String>> all = new ArrayList<>(first);
-    second.stream().filter(words -> !all.contains(words)).forEach(all::add);
+    for (List<String> words : second) {
+      if (!all.contains(words)) {
+        all.add(words);
+      }
+    }
     return List.copyOf(all);
-  }
-
-  private static List<String> tokens(String text) {
-    return text.isBlank() ? List.of() : Arrays.asList(text.strip().split("\\s+"));
   }
 }

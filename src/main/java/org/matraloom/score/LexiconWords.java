@@ -36,6 +36,16 @@ final class LexiconWords {
     return sign.equals(",") ? 1 : sign.equals(";") ? 2 : 0;
   }
 
+  /** Whether there is a karvai among the signs. */
+  static boolean rings(List<String> signs) {
+    for (String sign : signs) {
+      if (karvai(sign) > 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Words without karvai; of groups without any, they are put together. */
   List<List<Sollu>> choices(int size) {
     if (size < 1 || size > LexiconText.LARGEST_GROUP) {

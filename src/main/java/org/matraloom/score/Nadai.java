@@ -1,7 +1,5 @@
 package org.matraloom.score;
 
-import java.util.Arrays;
-
 /** What a number of matras a beat is called. */
 public final class Nadai {
 
@@ -14,11 +12,12 @@ public final class Nadai {
    * @return "khanda" for 5; for a number without a name of its own, the number with "a beat"
    */
   public static String word(int matrasPerBeat) {
-    return Arrays.stream(Jati.values())
-        .filter(jati -> jati.aksharas() == matrasPerBeat)
-        .map(Jati::word)
-        .findFirst()
-        .orElse(matrasPerBeat + " a beat");
+    for (Jati jati : Jati.values()) {
+      if (jati.aksharas() == matrasPerBeat) {
+        return jati.word();
+      }
+    }
+    return matrasPerBeat + " a beat";
   }
 
   /**

@@ -66,12 +66,14 @@ public record SolluSound(String name, List<String> spellings, List<String> phone
   }
 
   static Optional<String> faultOf(List<String> phones) {
-    Optional<String> unknown =
-        phones.stream().filter(phone -> !isVowel(phone) && !CONSONANTS.contains(phone)).findFirst();
-    if (unknown.isPresent()) {
-      return Optional.of("unknown phone \"" + unknown.get() + "\"");
+    int vowels = 0;
+    for (String phone : phones) {
+      if (isVowel(phone)) {
+        vowels++;
+      } else if (!CONSONANTS.contains(phone)) {
+        return Optional.of("unknown phone \"" + phone + "\"");
+      }
     }
-    long vowels = phones.stream().filter(SolluSound::isVowel).count();
     if (vowels != 1) {
       return Optional.of("a sollu has one vowel, given " + vowels);
     }

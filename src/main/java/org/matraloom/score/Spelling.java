@@ -29,7 +29,8 @@ final class Spelling {
 
   private static boolean isPlain(String text) {
     for (int index = 0; index < text.length(); index++) {
-      if (text.charAt(index) < 'a' || text.charAt(index) > 'z') {
+      char letter = text.charAt(index);
+      if ((letter < 'a' || letter > 'z') && RETROFLEX_DOTTED.indexOf(letter) < 0) {
         return false;
       }
     }
@@ -78,11 +79,14 @@ final class Spelling {
 
   /** Whether a text consists of letters and their marks alone. */
   static boolean isLetters(String text) {
-    return !text.isEmpty()
-        && text.codePoints()
-            .allMatch(
-                letter ->
-                    Character.isLetter(letter)
-                        || Character.getType(letter) == Character.NON_SPACING_MARK);
+    for (int index = 0;
+        index < text.length();
+        index += Character.charCount(text.codePointAt(index))) {
+      int letter = text.codePointAt(index);
+      if (!Character.isLetter(letter) && Character.getType(letter) != Character.NON_SPACING_MARK) {
+        return false;
+      }
+    }
+    return !text.isEmpty();
   }
 }

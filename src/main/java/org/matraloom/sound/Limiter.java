@@ -77,18 +77,16 @@ final class Limiter {
     return lowest == ONE && recovering == ONE && heldSum == ONE * window;
   }
 
+  /** Without their signs, the bits of numbers stand in the order of the numbers. */
   private static float peak(float[] left, float[] right, int frames) {
-    float highest = 0;
-    float lowest = 0;
+    int highest = 0;
     for (int i = 0; i < frames; i++) {
-      float l = left[i];
-      float r = right[i];
+      int l = Float.floatToRawIntBits(left[i]) & Integer.MAX_VALUE;
+      int r = Float.floatToRawIntBits(right[i]) & Integer.MAX_VALUE;
       highest = l > highest ? l : highest;
       highest = r > highest ? r : highest;
-      lowest = l < lowest ? l : lowest;
-      lowest = r < lowest ? r : lowest;
     }
-    return Math.max(highest, -lowest);
+    return Float.intBitsToFloat(highest);
   }
 
   /** Most of a piece passes at a gain of exactly 1 and need only wait. */

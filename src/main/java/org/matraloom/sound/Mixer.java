@@ -1,7 +1,6 @@
 package org.matraloom.sound;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.matraloom.time.FrameClock;
@@ -18,6 +17,7 @@ final class Mixer {
   private final Optional<DronePart> drone;
   private final long startInTrack;
   private final int softFrames;
+  private float[] silence = new float[0];
   private long frame;
 
   Mixer(
@@ -50,8 +50,9 @@ final class Mixer {
 
   /** Fills both sides with the next frames; silence once all has sounded. */
   void next(float[] left, float[] right, int frames) {
-    Arrays.fill(left, 0, frames, 0);
-    Arrays.fill(right, 0, frames, 0);
+    silence = silence.length < frames ? new float[frames] : silence;
+    System.arraycopy(silence, 0, left, 0, frames);
+    System.arraycopy(silence, 0, right, 0, frames);
     for (PassageParts leg : legs) {
       leg.addTo(left, right, frame, frames);
     }

@@ -27,13 +27,20 @@ public record Ratio(long num, long den) implements Comparable<Ratio> {
     if (den == 0) {
       throw new ArithmeticException("a ratio cannot have the denominator 0");
     }
-    if (den < 0) {
-      num = Math.negateExact(num);
-      den = Math.negateExact(den);
-    }
-    long divisor = gcd(Math.absExact(num), den);
+    long divisor = gcd(Math.absExact(num), Math.absExact(den)) * (den < 0 ? -1 : 1);
     num /= divisor;
     den /= divisor;
+  }
+
+  /** Written out, for what a record makes of itself is put together at every start: 15 ms. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Ratio ratio && num == ratio.num && den == ratio.den;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * Long.hashCode(num) + Long.hashCode(den);
   }
 
   /**
@@ -207,12 +214,8 @@ public record Ratio(long num, long den) implements Comparable<Ratio> {
 
   @Override
   public int compareTo(Ratio other) {
-    long high = Math.multiplyHigh(num, other.den);
-    long otherHigh = Math.multiplyHigh(other.num, den);
-    if (high != otherHigh) {
-      return Long.compare(high, otherHigh);
-    }
-    return Long.compareUnsigned(num * other.den, other.num * den);
+    int high = Long.compare(Math.multiplyHigh(num, other.den), Math.multiplyHigh(other.num, den));
+    return high != 0 ? high : Long.compareUnsigned(num * other.den, other.num * den);
   }
 
   /**
@@ -233,17 +236,13 @@ public record Ratio(long num, long den) implements Comparable<Ratio> {
   public String toMixed() {
     long whole = num / den;
     long rest = Math.abs(num % den);
-    if (rest == 0 || whole == 0) {
-      return toString();
-    }
-    return whole + " " + rest + "/" + den;
+    return rest == 0 || whole == 0 ? toString() : whole + " " + rest + "/" + den;
   }
 
   private static long gcd(long a, long b) {
-    while (b != 0) {
-      long rest = a % b;
+    for (long rest; b != 0; b = rest) {
+      rest = a % b;
       a = b;
-      b = rest;
     }
     return a == 0 ? 1 : a;
   }

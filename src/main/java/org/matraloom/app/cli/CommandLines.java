@@ -30,7 +30,7 @@ public final class CommandLines {
     PlainNumbers.register(line);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setParameterExceptionHandler((error, arguments) -> explainUsage(error));
-    line.setExecutionExceptionHandler((error, command, parsed) -> explain(error, command));
+    line.setExecutionExceptionHandler((error, command, parsed) -> explain(error, command.getErr()));
     return line;
   }
 
@@ -49,8 +49,14 @@ public final class CommandLines {
     return ExitCode.BAD_INPUT;
   }
 
-  private static int explain(Exception error, CommandLine command) {
-    PrintWriter err = command.getErr();
+  /**
+   * Explains what kept a command from being done.
+   *
+   * @param error what was thrown
+   * @param err where the explanation goes
+   * @return the exit code
+   */
+  public static int explain(Throwable error, PrintWriter err) {
     if (error instanceof UserError) {
       if (!error.getMessage().isEmpty()) {
         err.println("matraloom: " + error.getMessage());
@@ -58,6 +64,9 @@ public final class CommandLines {
       return ExitCode.BAD_INPUT;
     } else if (error instanceof IOException problem) {
       err.println("matraloom: " + MachineWords.of(problem));
+      return ExitCode.MACHINE;
+    } else if (error instanceof OutOfMemoryError) {
+      err.println("matraloom: this needs more memory than Java was given");
       return ExitCode.MACHINE;
     }
     StackTraceElement where = error.getStackTrace().length == 0 ? null : error.getStackTrace()[0];

@@ -1,6 +1,9 @@
 package org.matraloom.app.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -11,8 +14,14 @@ import picocli.CommandLine.Option;
 /** The lexicon of a command: the built-in one and, if given, the user's own list. */
 public final class LexiconOptions {
 
+  /** What the option is called. */
+  static final String NAME = "--lexicon";
+
+  /** The most bytes that are read: a million characters of up to four. */
+  private static final int MOST_BYTES = 4_000_000;
+
   @Option(
-      names = "--lexicon",
+      names = NAME,
       paramLabel = "FILE",
       description = "A list of your own sollus and spellings, added to the built-in ones.")
   private Path file;
@@ -37,11 +46,24 @@ public final class LexiconOptions {
       return Lexicon.standard();
     }
     try {
-      return Lexicon.standard().plus(Files.readString(file), file.toString());
+      return Lexicon.standard().plus(text(), file.toString());
     } catch (LexiconException faulty) {
       throw new UserError(faulty.getMessage());
     } catch (IOException unreadable) {
       throw new UserError("the list of sollus " + file + " cannot be read as UTF-8 text");
+    }
+  }
+
+  private String text() throws IOException {
+    if (!Files.isRegularFile(file)) {
+      throw new UserError("the list of sollus " + file + " is no file");
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+      if (bytes.length > MOST_BYTES) {
+        throw new UserError("the list of sollus " + file + " has more than 4 MB; shorten it");
+      }
+      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     }
   }
 }

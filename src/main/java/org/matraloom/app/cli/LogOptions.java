@@ -57,7 +57,32 @@ public final class LogOptions {
               + ", a folder; give a file, such as "
               + log.resolve(USUAL_NAME));
     }
-    return new PracticeLog(log);
+    if (Files.exists(log) && !Files.isRegularFile(log)) {
+      throw new UserError(log + " is a pipe or a device; the practice log is a file");
+    }
+    PracticeLog found = new PracticeLog(log);
+    if (!found.mayBeLog()) {
+      throw new UserError(
+          log + " is no practice log, so nothing is added to it; give another file");
+    }
+    return found;
+  }
+
+  /**
+   * Refuses a file to write that is the log itself.
+   *
+   * @param written a file to write; null if none is asked for
+   * @throws UserError if it is the log
+   */
+  public void refuseToWriteOver(Path written) {
+    try {
+      if (written != null && Files.isSameFile(written, log().file())) {
+        throw new UserError(
+            written + " is the practice log itself; give the new file another name");
+      }
+    } catch (IOException notThere) {
+      // What is not there is not the log.
+    }
   }
 
   /**

@@ -1,6 +1,7 @@
 package org.matraloom.app.cli;
 
 import java.io.PrintWriter;
+import picocli.CommandLine;
 
 /** The program as a command sees it that runs others: the root of its command line. */
 public interface Program {
@@ -14,4 +15,11 @@ public interface Program {
    * @return its exit code
    */
   int runAlso(PrintWriter out, PrintWriter err, String... arguments);
+
+  /**
+   * The command line with all commands, described in full.
+   *
+   * @return a new one
+   */
+  CommandLine whole();
 }

@@ -12,6 +12,7 @@ import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
@@ -81,30 +82,44 @@ public final class ScoreOptions {
    */
   public Composition read() {
     refuseToWriteOver();
-    Reading reading = ScoreReader.read(file, lexicon());
-    PrintWriter err = command.commandLine().getErr();
-    reading.problems().forEach(problem -> err.println(problem.format()));
-    Composition composition = reading.composition().orElseThrow(UserError::alreadyTold);
+    Composition composition = read(file, lexicon(), command.commandLine().getErr());
     return composition.at(tempoOf(composition));
   }
 
-  /** No option of a command that reads a score may name that score as a file to write. */
-  private void refuseToWriteOver() {
-    command.options().stream()
-        .<Object>map(option -> option.getValue())
-        .filter(Path.class::isInstance)
-        .map(Path.class::cast)
-        .filter(this::isTheScore)
-        .findFirst()
-        .ifPresent(
-            path -> {
-              throw new UserError(path + " is the score itself; give the new file another name");
-            });
+  /**
+   * Reads a score and prints its problems.
+   *
+   * @param file a score
+   * @param lexicon the sollus to know
+   * @param err where problems go
+   * @return the piece at its own tempo
+   * @throws UserError if the score has errors
+   */
+  public static Composition read(Path file, Lexicon lexicon, PrintWriter err) {
+    Reading reading = ScoreReader.read(file, lexicon);
+    reading.problems().forEach(problem -> err.println(problem.format()));
+    return reading.composition().orElseThrow(UserError::alreadyTold);
   }
 
-  private boolean isTheScore(Path path) {
+  /** No option of a command that reads a score may name a file to write that is read. */
+  private void refuseToWriteOver() {
+    for (OptionSpec option : command.options()) {
+      if (!(option.getValue() instanceof Path path)) {
+        continue;
+      }
+      if (isSame(path, file)) {
+        throw new UserError(path + " is the score itself; give the new file another name");
+      }
+      boolean isWritten = !option.longestName().equals(LexiconOptions.NAME);
+      if (isWritten && lexicon.file().filter(list -> isSame(path, list)).isPresent()) {
+        throw new UserError(path + " is the list of sollus; give the new file another name");
+      }
+    }
+  }
+
+  private static boolean isSame(Path path, Path other) {
     try {
-      return Files.isSameFile(path, file);
+      return Files.isSameFile(path, other);
     } catch (IOException notThere) {
       return false;
     }

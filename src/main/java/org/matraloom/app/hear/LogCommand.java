@@ -84,6 +84,8 @@ public final class LogCommand implements Callable<Integer> {
       out.println(moved + (moved == 1 ? " line" : " lines") + " moved to " + log.damagedFile());
       return ExitCode.DONE;
     }
+    place.refuseToWriteOver(csv);
+    place.refuseToWriteOver(picture);
     History all = place.read();
     History history = chosen(all);
     VoicedTime voice = VoicedTime.of(all, OffsetDateTime.now());

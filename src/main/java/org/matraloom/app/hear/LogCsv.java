@@ -13,6 +13,8 @@ import org.matraloom.log.LogEntry;
  */
 final class LogCsv {
 
+  private static final String FORMULA_SIGNS = "=+-@\t\r";
+
   private LogCsv() {}
 
   static void write(History history, Appendable out) throws IOException {
@@ -34,20 +36,20 @@ final class LogCsv {
       table.printRecord(
           entry.when(),
           kind,
-          entry.piece(),
+          text(entry.piece()),
           "",
           "",
           number(entry.tempo()),
           entry.clean().map(String::valueOf).orElse(""),
           number(entry.landingErrorMs()),
           entry.voicedSeconds(),
-          entry.recording().orElse(""),
-          entry.remark());
+          text(entry.recording().orElse("")),
+          text(entry.remark()));
       for (LogEntry.RoundEntry round : entry.rounds()) {
         table.printRecord(
             entry.when(),
             kind,
-            entry.piece(),
+            text(entry.piece()),
             round.round(),
             round.nadai() == 0 ? "" : round.nadai(),
             round.tempo(),
@@ -62,5 +64,10 @@ final class LogCsv {
 
   private static String number(OptionalDouble value) {
     return value.isPresent() ? Double.toString(value.getAsDouble()) : "";
+  }
+
+  /** A text that a spreadsheet takes for a text, not for a formula to work out. */
+  private static String text(String text) {
+    return !text.isEmpty() && FORMULA_SIGNS.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
   }
 }

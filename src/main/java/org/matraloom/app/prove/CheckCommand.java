@@ -1,7 +1,9 @@
 package org.matraloom.app.prove;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
@@ -10,6 +12,8 @@ import org.matraloom.fit.WholeRange;
 import org.matraloom.kanakku.FalseClaim;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.kanakku.ScoreFindings;
+import org.matraloom.score.Composition;
+import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -56,12 +60,30 @@ public final class CheckCommand implements Callable<Integer> {
       return Catalogue.read(score.file(), filter)
           .print(command.commandLine().getOut(), false, json);
     }
-    Performance performance = Performance.of(score.read());
+    return prove(score.read(), json, command.commandLine().getOut());
+  }
+
+  /**
+   * The check of one score with no options.
+   *
+   * @param file the score
+   * @param out where the proof goes
+   * @param err where problems of the score go
+   * @return the exit code
+   * @throws IOException if the proof cannot be written
+   */
+  public static int prove(Path file, PrintWriter out, PrintWriter err) throws IOException {
+    return prove(ScoreOptions.read(file, Lexicon.standard(), err), false, out);
+  }
+
+  private static int prove(Composition composition, boolean json, PrintWriter out)
+      throws IOException {
+    Performance performance = Performance.of(composition);
     Landing landing = Landing.of(performance);
     if (json) {
-      LandingJson.write(landing, command.commandLine().getOut());
+      LandingJson.write(landing, out);
     } else {
-      new LandingText(landing).print(command.commandLine().getOut());
+      new LandingText(landing).print(out);
     }
     boolean claimsHold =
         FalseClaim.in(performance).isEmpty() && ScoreFindings.placesHold(performance);
