@@ -24,6 +24,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.matraloom.app.Main;
+import org.matraloom.app.cli.Program;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.app.prove.LandingText;
 import org.matraloom.door.DoorFault;
@@ -37,6 +38,7 @@ import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import org.matraloom.shelf.ScoreFolder;
 import org.matraloom.shelf.ScoreName;
+import picocli.CommandLine;
 
 /** What the page is told is what the commands print. */
 class OpenAnswersTest {
@@ -55,10 +57,21 @@ class OpenAnswersTest {
         new ScoreFolder(
             Files.createDirectory(top.resolve("scores")), top.resolve("kept"), Clock.systemUTC());
     PracticeLog log = new PracticeLog(top.resolve("log.jsonl"));
-    OpenDesk desk =
-        new OpenDesk(
-            scores, Lexicon.standard(), log, (out, err, words) -> Main.run(out, err, words));
+    OpenDesk desk = new OpenDesk(scores, Lexicon.standard(), log, new InProcess());
     routes = OpenRoutes.of(desk, Optional.empty());
+  }
+
+  /** Runs other commands as the program does. */
+  private static final class InProcess implements Program {
+    @Override
+    public int runAlso(PrintWriter out, PrintWriter err, String... arguments) {
+      return Main.run(out, err, arguments);
+    }
+
+    @Override
+    public CommandLine whole() {
+      throw new UnsupportedOperationException("the page describes no commands");
+    }
   }
 
   private String ask(String method, String path, Map<String, String> query, String body)
