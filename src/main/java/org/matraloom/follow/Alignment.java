@@ -101,6 +101,16 @@ public record Alignment(
   }
 
   /**
+   * The same with nothing in doubt at its ends.
+   *
+   * @return the same pairs
+   */
+  public Alignment decided() {
+    return new Alignment(
+        expected, onsets, said, afterPauses, recorded, Optional.empty(), unsaid, lagSeconds);
+  }
+
+  /**
    * When each sollu that was heard began, in seconds from the beginning of the recording.
    *
    * @return seconds, one for each pair, in order of time

@@ -178,6 +178,7 @@ public record TakeFindings(
             StretchMeasure.of(alignment, said, curve.levels(), curve.lengthSeconds()));
     alignment = alignment.unsaid(UnsaidMeasure.of(alignment, sollus, said.line(), curve.levels()));
     Optional<HeardClaps> claps = HeardClaps.of(alignment, sollus, said.line(), curve);
+    alignment = ClapsAtEnds.decided(alignment, sollus, said.line(), claps);
     return new TakeFindings(
         alignment,
         sollus,
