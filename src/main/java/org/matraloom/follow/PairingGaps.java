@@ -1,7 +1,11 @@
 package org.matraloom.follow;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.matraloom.onset.Onset;
 
 /**
@@ -44,6 +48,42 @@ final class PairingGaps {
       filled.add(said.get(i));
     }
     return filled;
+  }
+
+  /**
+   * The same pairing with the sounds before its first and after its last that go on in time.
+   *
+   * @param said the pairs, in order of time; at least one
+   */
+  List<Alignment.Said> extended(List<Alignment.Said> said) {
+    LinkedList<Alignment.Said> extended = new LinkedList<>(said);
+    for (Optional<Alignment.Said> next = beside(extended.getFirst(), -1);
+        next.isPresent();
+        next = beside(extended.getFirst(), -1)) {
+      extended.addFirst(next.get());
+    }
+    for (Optional<Alignment.Said> next = beside(extended.getLast(), 1);
+        next.isPresent();
+        next = beside(extended.getLast(), 1)) {
+      extended.addLast(next.get());
+    }
+    return List.copyOf(extended);
+  }
+
+  /** The sollu next to one at an end, if a sound stands near its place. */
+  private Optional<Alignment.Said> beside(Alignment.Said end, int way) {
+    int sollu = end.sollu() + way;
+    if (sollu < 0 || sollu >= expected.length) {
+      return Optional.empty();
+    }
+    double apart = (expected[sollu] - expected[end.sollu()]) * model.stretch();
+    double at = beat(end) + apart - model.lagSeconds()[sollu];
+    return IntStream.iterate(end.onset() + way, j -> j >= 0 && j < onsets.size(), j -> j + way)
+        .takeWhile(j -> way * (onsets.get(j).seconds() - at) < NEAR_MATRAS * Math.abs(apart))
+        .filter(j -> Math.abs(onsets.get(j).seconds() - at) < NEAR_MATRAS * Math.abs(apart))
+        .boxed()
+        .min(Comparator.comparingDouble(j -> Math.abs(onsets.get(j).seconds() - at)))
+        .map(j -> new Alignment.Said(sollu, j));
   }
 
   private void between(Alignment.Said from, Alignment.Said to, List<Alignment.Said> filled) {

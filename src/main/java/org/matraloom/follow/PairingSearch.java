@@ -17,6 +17,8 @@ import org.matraloom.score.Lexicon;
  */
 final class PairingSearch {
 
+  private static final int MOST_CLIMBS = 4;
+
   private final double[] expected;
   private final double[] matraSeconds;
   private final PairingWalk walk;
@@ -81,7 +83,7 @@ final class PairingSearch {
       return new Found(List.of(), Optional.empty(), List.of());
     }
     PairingTraining.Trained plain = plain();
-    if (training.isWhole(plain)) {
+    if (training.isWhole(plain) && !LikerSounds.are(plain.said(), expected.length, training)) {
       return new Found(filled(plain), Optional.empty(), lags(plain));
     }
     PairingModel guess = starts.ignorant(plain.model().stretch());
@@ -95,7 +97,7 @@ final class PairingSearch {
           .others(plain.said(), said -> training.learntWorth(said, guess))
           .forEach(start -> all.add(training.trained(start, guess)));
     }
-    PairingTraining.Trained likeliest = straightest(training.likeliest(all), guess);
+    PairingTraining.Trained likeliest = climbed(straightest(training.likeliest(all), guess), guess);
     PairingTraining.Trained best =
         withEnd(
             training.isUnbroken(likeliest)
@@ -120,6 +122,34 @@ final class PairingSearch {
         DisplacedEnd.found(found.said(), expected, matraSeconds, onsets, model);
     return new PairingTraining.Trained(
         ShortEnd.found(whole, expected, matraSeconds, onsets, model), model);
+  }
+
+  /**
+   * The likeliest that is found by moving a pairing where its sounds are more alike, and again; all
+   * with their gaps filled and as far as sounds go on at their ends, or what is left out would
+   * tell.
+   */
+  private PairingTraining.Trained climbed(PairingTraining.Trained found, PairingModel guess) {
+    PairingTraining.Trained best = found;
+    PairingTraining.Trained whole = whole(found, guess);
+    for (int climb = 0; climb < MOST_CLIMBS; climb++) {
+      List<PairingTraining.Trained> all = new ArrayList<>(List.of(whole));
+      for (List<Alignment.Said> moved : LikerSounds.of(whole.said(), expected.length, training)) {
+        all.add(whole(training.asItIs(moved, guess), guess));
+      }
+      PairingTraining.Trained next = training.likeliest(all);
+      if (next.said().equals(whole.said())) {
+        return best;
+      }
+      whole = next;
+      best = next;
+    }
+    return best;
+  }
+
+  private PairingTraining.Trained whole(PairingTraining.Trained trained, PairingModel guess) {
+    PairingGaps gaps = new PairingGaps(expected, onsets, trained.model());
+    return training.asItIs(gaps.extended(gaps.filled(trained.said())), guess);
   }
 
   /** A pairing, or the same sounds counted, whichever is likelier. */

@@ -120,6 +120,11 @@ final class PairingTraining {
     return explained(said, lessons.learn(said, guess));
   }
 
+  /** How much the sounds of a pairing speak for it. */
+  double alike(List<Alignment.Said> said) {
+    return lessons.evidence(said);
+  }
+
   /** Whether the sounds of a pairing are more alike, sollu by sollu, than by chance. */
   boolean isToldBySound(List<Alignment.Said> said) {
     return lessons.evidence(said) > 0;
