@@ -14,6 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.matraloom.spell.ChapuTala;
+import org.matraloom.spell.TalaFamily;
 import org.matraloom.time.Ratio;
 
 /** The 35 talas, their gestures and their kalais, against published tables. */
