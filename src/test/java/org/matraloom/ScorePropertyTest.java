@@ -9,7 +9,6 @@ import org.junit.jupiter.api.Test;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.notation.Problem;
 import org.matraloom.notation.Reading;
-import org.matraloom.notation.ScorePrinter;
 import org.matraloom.notation.ScoreReader;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.ScoreTimeline;
@@ -18,6 +17,7 @@ import org.matraloom.score.Composition;
 import org.matraloom.score.Length;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
+import org.matraloom.spell.ScorePrinter;
 import org.matraloom.time.Ratio;
 
 /** What holds for every written score, from the text to the timeline. */

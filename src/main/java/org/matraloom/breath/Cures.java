@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import org.matraloom.kanakku.Landing;
-import org.matraloom.notation.ScorePrinter;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
+import org.matraloom.spell.ScorePrinter;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 

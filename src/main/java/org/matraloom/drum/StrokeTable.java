@@ -11,9 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.matraloom.notation.MeantWord;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Sollu;
+import org.matraloom.spell.MeantWord;
 
 /**
  * Which strokes a sollu is played with: lines such as {@code dhim = din + thom}, one sollu a line.

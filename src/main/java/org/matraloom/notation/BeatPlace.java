@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Avartana;
+import org.matraloom.spell.MeantWord;
 import org.matraloom.time.Ratio;
 
 /**

@@ -13,6 +13,7 @@ import org.matraloom.score.Nadai;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Step;
 import org.matraloom.score.Wording;
+import org.matraloom.spell.MeantWord;
 import org.matraloom.time.Ratio;
 
 /**

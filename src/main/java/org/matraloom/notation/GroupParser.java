@@ -8,6 +8,7 @@ import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Element;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Wording;
+import org.matraloom.spell.Quoted;
 
 /** Reads kanakku shorthand: {@code 9}, {@code 9(1)}, {@code 5*6}, {@code 5*6(2)}. */
 final class GroupParser {
@@ -79,7 +80,7 @@ final class GroupParser {
       return true;
     }
     String range = " " + least + " to " + most + " " + unit + ", given ";
-    problems.error(number, what + range + Problems.brief(number.text()));
+    problems.error(number, what + range + Quoted.brief(number.text()));
     return false;
   }
 }

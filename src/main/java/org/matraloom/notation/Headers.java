@@ -14,6 +14,9 @@ import org.matraloom.score.FingerCustom;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Tala;
 import org.matraloom.score.Wording;
+import org.matraloom.spell.Quoted;
+import org.matraloom.spell.TalaReader;
+import org.matraloom.spell.UsedTalas;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 
@@ -61,12 +64,7 @@ final class Headers {
     String text() {
       String line = keyword.line().text();
       int end = Math.max(start(), Lexer.noteStart(line));
-      StringBuilder text = new StringBuilder();
-      line.substring(start(), end)
-          .chars()
-          .map(letter -> Lexer.isSpace(letter) ? ' ' : letter)
-          .forEach(letter -> text.append((char) letter));
-      return text.toString().stripTrailing();
+      return Lexer.spaced(line.substring(start(), end)).stripTrailing();
     }
   }
 
@@ -153,7 +151,7 @@ final class Headers {
     if (entry == null) {
       return "";
     }
-    String title = Problem.printable(entry.text());
+    String title = Quoted.printable(entry.text());
     if (title.length() > LONGEST_TITLE) {
       problems.error(
           entry.keyword(), "a title has at most " + LONGEST_TITLE + " characters", "shorten it");

@@ -59,6 +59,15 @@ final class Lexer {
     return Character.isWhitespace(letter) || INVISIBLE.indexOf(letter) >= 0;
   }
 
+  /** A text with plain spaces. */
+  static String spaced(String text) {
+    StringBuilder plain = new StringBuilder();
+    text.chars()
+        .map(letter -> isSpace(letter) ? ' ' : letter)
+        .forEach(letter -> plain.append((char) letter));
+    return plain.toString();
+  }
+
   private List<Token> run() {
     int end = noteStart(text);
     boolean tight = false;

@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.matraloom.notation.Token.TokenKind;
+import org.matraloom.spell.MeantWord;
+import org.matraloom.spell.Quoted;
 
 /** What to say about a line that is neither a header nor a phrase nor part of the plan. */
 final class LineMistakes {
@@ -51,7 +53,7 @@ final class LineMistakes {
     problems.error(
         name,
         "a phrase name begins with a capital letter, found " + name.said(),
-        "write " + Problem.printable(capital(name)) + " =");
+        "write " + Quoted.printable(capital(name)) + " =");
   }
 
   /** Sollus without a name, in a text that has phrases or a plan. */

@@ -6,6 +6,8 @@ import java.util.Optional;
 import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Jati;
+import org.matraloom.spell.JatiNames;
+import org.matraloom.spell.MeantWord;
 
 /** How many matras a beat has, as a number or by name. */
 final class NadaiReader {

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Edit;
 import org.matraloom.score.Sequence;
+import org.matraloom.spell.ScorePrinter;
 
 /** Replaces elements of a phrase in a text, whichever lines they stand on. */
 final class PhraseEditor {

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Lexicon;
+import org.matraloom.spell.MeantWord;
+import org.matraloom.spell.Quoted;
 
 /** What to say about the things that musicians write and that a phrase does not take. */
 final class PhraseMistakes {
@@ -108,7 +110,7 @@ final class PhraseMistakes {
   static void unknownWord(Token token, Lexicon lexicon, Problems problems) {
     problems.error(
         token,
-        "no sollus known for " + Problems.quote(token.text()),
+        "no sollus known for " + Quoted.quote(token.text()),
         () ->
             Optional.of(
                 PLAN_WORDS.contains(token.text())

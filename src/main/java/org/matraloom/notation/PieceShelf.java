@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.matraloom.score.Composition;
+import org.matraloom.spell.MeantWord;
+import org.matraloom.spell.Quoted;
 
 /**
  * The scores that a score may be put together from: those beside it and in folders below it. None
@@ -77,7 +79,7 @@ final class PieceShelf {
       return Optional.empty();
     }
     Path file = found.get();
-    String name = Problems.brief(written);
+    String name = Quoted.brief(written);
     if (open.contains(file)) {
       String by =
           open.indexOf(file) == open.size() - 1
@@ -153,7 +155,7 @@ final class PieceShelf {
       if (!Files.isRegularFile(file)) {
         return refused(
             place,
-            "there is no file " + Problems.brief(written) + " beside the score",
+            "there is no file " + Quoted.brief(written) + " beside the score",
             nearest(folder, relative).map("the nearest is "::concat),
             problems);
       }
@@ -183,7 +185,7 @@ final class PieceShelf {
   private static <T> Optional<T> outside(Token place, String written, Problems problems) {
     return refused(
         place,
-        Problems.brief(written) + " lies outside the folder of the score",
+        Quoted.brief(written) + " lies outside the folder of the score",
         "a score uses files beside it or in folders below it, as in use \"lessons/other.loom\"",
         problems);
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Step;
+import org.matraloom.spell.ScorePrinter;
 
 /** Replaces steps of the perform plan in a text; lines whose step stays are not touched. */
 final class PlanEditor {

@@ -8,6 +8,9 @@ import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Step;
+import org.matraloom.spell.JatiNames;
+import org.matraloom.spell.MeantWord;
+import org.matraloom.spell.PlanLine;
 import org.matraloom.time.Ratio;
 
 /** Reads the lines under {@code perform}. */
@@ -18,13 +21,7 @@ final class PlanParser {
 
   private static final List<String> WORDS =
       List.of(
-          "rest",
-          "until",
-          PlanWords.PART,
-          PlanWords.TELL,
-          PlanWords.AT,
-          FillIn.FILL,
-          UsedPiece.USE);
+          "rest", "until", PlanLine.PART, PlanLine.TELL, PlanLine.AT, FillIn.FILL, UsedPiece.USE);
 
   private static final Set<String> NADAI = Set.of("nadai", "nade", "nada", "gati");
   private static final Set<String> KALAM = Set.of("kala", "kalam");
@@ -46,15 +43,15 @@ final class PlanParser {
 
   /** Whether a line begins with one of the words that stand under perform only. */
   static boolean isWord(Token first) {
-    return first.is(PlanWords.PART)
-        || first.is(PlanWords.TELL)
+    return first.is(PlanLine.PART)
+        || first.is(PlanLine.TELL)
         || first.is(FillIn.FILL)
         || first.is(UsedPiece.USE);
   }
 
   /** Whether a line under perform is one of the plan, and not a header at the wrong place. */
   static boolean mayBegin(Token first, Optional<String> keyword, boolean isPhrase) {
-    return keyword.isEmpty() || isPhrase || first.is(PlanWords.TALA);
+    return keyword.isEmpty() || isPhrase || first.is(PlanLine.TALA);
   }
 
   /** Whether a nadai comes next. */

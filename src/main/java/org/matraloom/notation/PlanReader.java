@@ -11,6 +11,7 @@ import org.matraloom.score.Length;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Step;
+import org.matraloom.spell.MeantWord;
 import org.matraloom.time.Ratio;
 
 /** Reads all lines under {@code perform}, with what they take over from elsewhere. */

@@ -4,18 +4,14 @@ import java.util.Optional;
 import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Step;
+import org.matraloom.spell.PlanLine;
+import org.matraloom.spell.Quoted;
 
 /**
  * Reads the lines of a plan that take no time: {@code part}, {@code tell}, {@code at}, {@code
  * tala}.
  */
 final class PlanWords {
-
-  static final String PART = "part";
-  static final String TELL = "tell";
-  static final String AT = "at";
-  static final String FOR = "for";
-  static final String TALA = "tala";
 
   private static final int LONGEST_NAME = 200;
   private static final int LONGEST_TEXT = 200;
@@ -24,19 +20,22 @@ final class PlanWords {
 
   /** Whether a line begins with one of these words. */
   static boolean begins(Token first) {
-    return first.is(PART) || first.is(TELL) || first.is(AT) || first.is(TALA);
+    return first.is(PlanLine.PART)
+        || first.is(PlanLine.TELL)
+        || first.is(PlanLine.AT)
+        || first.is(PlanLine.TALA);
   }
 
   /** Reads a line whose first word has just been taken; the whole line is taken. */
   static Optional<Step> read(Token first, Cursor cursor, PlanPosition position, Problems problems) {
     Avartana avartana = position.avartana();
-    if (first.is(TALA)) {
+    if (first.is(PlanLine.TALA)) {
       return TalaChange.read(first, cursor, position, problems);
     }
-    if (first.is(AT)) {
+    if (first.is(PlanLine.AT)) {
       return BeatPlace.read(cursor, avartana, problems)
           .map(place -> new Step.Stands(avartana.placeOf(place), whose(cursor, problems)));
-    } else if (first.is(PART)) {
+    } else if (first.is(PlanLine.PART)) {
       return text(first, cursor, LONGEST_NAME, "part Purvanga names what follows", problems)
           .map(Step.Part::new);
     }
@@ -46,7 +45,7 @@ final class PlanWords {
 
   /** Whose place it is, as in {@code at samam for Culvert}. */
   private static String whose(Cursor cursor, Problems problems) {
-    if (!cursor.is(TokenKind.WORD) || !cursor.peek().is(FOR)) {
+    if (!cursor.is(TokenKind.WORD) || !cursor.peek().is(PlanLine.FOR)) {
       return "";
     }
     Token word = cursor.next();
@@ -86,15 +85,6 @@ final class PlanWords {
 
   /** A text on one line as it is read again: plain spaces, no sign of a header in front. */
   static String plain(String text) {
-    return Problem.printable(spaced(text)).replaceFirst("^[:=\\s]+", "").strip();
-  }
-
-  /** A text with plain spaces. */
-  static String spaced(String text) {
-    StringBuilder plain = new StringBuilder();
-    text.chars()
-        .map(letter -> Lexer.isSpace(letter) ? ' ' : letter)
-        .forEach(letter -> plain.append((char) letter));
-    return plain.toString();
+    return Quoted.printable(Lexer.spaced(text)).replaceFirst("^[:=\\s]+", "").strip();
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.matraloom.score.Place;
+import org.matraloom.spell.Quoted;
 
 /**
  * Something that is wrong, or doubtful, in a written score.
@@ -40,8 +41,6 @@ public record Problem(
   private static final int WIDEST = 120;
   private static final int BEFORE_CARET = 60;
   private static final String CUT = "...";
-  private static final int ZERO_WIDTH_NON_JOINER = 0x200c;
-  private static final int ZERO_WIDTH_JOINER = 0x200d;
 
   /**
    * Writes the problem for a terminal: place and message, the line, a caret under the place, help.
@@ -64,17 +63,8 @@ public record Problem(
     return text.toString();
   }
 
-  /** Makes text from a file harmless for a terminal. */
-  static String printable(String text) {
-    StringBuilder printable = new StringBuilder();
-    text.codePoints()
-        .map(letter -> isHarmless(letter) ? letter : '\ufffd')
-        .forEach(printable::appendCodePoint);
-    return printable.toString();
-  }
-
   private void showLine(StringBuilder text) {
-    List<String> clusters = SourceLine.clusters(sourceLine);
+    List<String> clusters = Quoted.clusters(sourceLine);
     int caret = Math.min(place.column() - 1, clusters.size());
     int from = clusters.size() > WIDEST ? Math.max(0, caret - BEFORE_CARET) : 0;
     int to = Math.min(clusters.size(), from + WIDEST);
@@ -82,7 +72,7 @@ public record Problem(
     StringBuilder marks = new StringBuilder(from > 0 ? " ".repeat(CUT.length()) : "");
     for (int index = from; index < to; index++) {
       String cluster = clusters.get(index);
-      shown.append(cluster.equals("\t") ? cluster : printable(cluster));
+      shown.append(cluster.equals("\t") ? cluster : Quoted.printable(cluster));
       if (index < caret) {
         marks.append(cluster.equals("\t") ? '\t' : ' ');
       }
@@ -91,17 +81,5 @@ public record Problem(
     marks.append('^').append("~".repeat(tail));
     text.append('\n').append(shown).append(to < clusters.size() ? CUT : "");
     text.append('\n').append(marks);
-  }
-
-  private static boolean isHarmless(int letter) {
-    int type = Character.getType(letter);
-    if (letter == ZERO_WIDTH_JOINER || letter == ZERO_WIDTH_NON_JOINER) {
-      return true;
-    }
-    return type != Character.CONTROL
-        && type != Character.FORMAT
-        && type != Character.SURROGATE
-        && type != Character.LINE_SEPARATOR
-        && type != Character.PARAGRAPH_SEPARATOR;
   }
 }

@@ -8,12 +8,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.matraloom.score.Place;
+import org.matraloom.spell.Quoted;
 
 /** Collects the problems of one text, the first hundred in full. */
 final class Problems {
 
   private static final int MOST_SHOWN = 100;
-  private static final int LONGEST_QUOTE = 40;
 
   private final String file;
   private final List<Problem> shown = new ArrayList<>();
@@ -23,7 +23,7 @@ final class Problems {
   private int left;
 
   Problems(String file) {
-    this.file = Problem.printable(file);
+    this.file = Quoted.printable(file);
   }
 
   boolean hasErrors() {
@@ -82,19 +82,6 @@ final class Problems {
       all.add(new Problem(Problem.Severity.ERROR, file, last, 0, "", message, Optional.empty()));
     }
     return all;
-  }
-
-  /** Text of the file in quotation marks, cut if it is long. */
-  static String quote(String text) {
-    return '"' + brief(text) + '"';
-  }
-
-  /** Text of the file, cut if it is long. */
-  static String brief(String text) {
-    List<String> clusters = SourceLine.clusters(text);
-    boolean cut = clusters.size() > LONGEST_QUOTE;
-    List<String> shown = cut ? clusters.subList(0, LONGEST_QUOTE) : clusters;
-    return Problem.printable(String.join("", shown)) + (cut ? "..." : "");
   }
 
   private void add(

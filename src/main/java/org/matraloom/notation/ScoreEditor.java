@@ -6,6 +6,8 @@ import java.util.Optional;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Edit;
 import org.matraloom.score.Lexicon;
+import org.matraloom.spell.ScorePrinter;
+import org.matraloom.spell.TalaText;
 
 /**
  * Makes changes in the text of a score and leaves everything else as the user wrote it: spaces,

@@ -13,6 +13,7 @@ import org.matraloom.score.Length;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Step;
+import org.matraloom.spell.ScorePrinter;
 
 /** Sorts the lines of a score into headers, phrases and the perform plan, and joins their parts. */
 final class ScoreParser {

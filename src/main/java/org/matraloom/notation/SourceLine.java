@@ -1,7 +1,5 @@
 package org.matraloom.notation;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.matraloom.score.Place;
@@ -12,7 +10,6 @@ final class SourceLine {
   /** The most characters a line may have. */
   static final int LONGEST = 10_000;
 
-  private static final int MOST_MARKS = 24;
   private static final Pattern CLUSTER = Pattern.compile("\\X");
   private static final char FIRST_COMBINING = '\u0300';
 
@@ -39,18 +36,6 @@ final class SourceLine {
 
   String text() {
     return text;
-  }
-
-  /** The characters of a text as a reader counts them; a great pile of marks is cut. */
-  static List<String> clusters(String text) {
-    List<String> clusters = new ArrayList<>();
-    Matcher matcher = CLUSTER.matcher(text);
-    while (matcher.find()) {
-      int end = Math.min(matcher.end(), matcher.start() + MOST_MARKS);
-      boolean inside = end < text.length() && Character.isLowSurrogate(text.charAt(end));
-      clusters.add(text.substring(matcher.start(), inside ? end - 1 : end));
-    }
-    return clusters;
   }
 
   /** The end of the character, as a reader counts them, that begins at an index. */

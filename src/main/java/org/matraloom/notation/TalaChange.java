@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Step;
+import org.matraloom.spell.TalaReader;
 
 /** Reads a change of tala under perform, {@code tala rupaka}; it stands on samam only. */
 final class TalaChange {
@@ -22,7 +23,7 @@ final class TalaChange {
     }
     int end = Math.max(start, Lexer.noteStart(line.text()));
     TalaReader.Result result =
-        TalaReader.read(PlanWords.spaced(line.text().substring(start, end)).stripTrailing());
+        TalaReader.read(Lexer.spaced(line.text().substring(start, end)).stripTrailing());
     result
         .fault()
         .ifPresent(

@@ -2,6 +2,7 @@ package org.matraloom.notation;
 
 import java.text.Normalizer;
 import org.matraloom.score.Place;
+import org.matraloom.spell.Quoted;
 
 /**
  * The smallest meaningful piece of a line.
@@ -80,11 +81,11 @@ record Token(TokenKind kind, SourceLine line, int start, int end, boolean tight)
 
   /** The text for a message, harmless and not too long. */
   String brief() {
-    return Problems.brief(text());
+    return Quoted.brief(text());
   }
 
   /** The token for a message, in quotation marks. */
   String said() {
-    return kind == TokenKind.END ? "the end of the line" : Problems.quote(text());
+    return kind == TokenKind.END ? "the end of the line" : Quoted.quote(text());
   }
 }

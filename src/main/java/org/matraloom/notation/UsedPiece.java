@@ -13,6 +13,7 @@ import org.matraloom.score.Length;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Step;
 import org.matraloom.score.Wording;
+import org.matraloom.spell.Quoted;
 import org.matraloom.time.Tempo;
 
 /**
@@ -96,7 +97,7 @@ final class UsedPiece {
       problems.error(
           whole,
           "expected a file in quotation marks after use, found "
-              + (from < to ? Problems.quote(text.substring(from, to)) : "the end of the line"),
+              + (from < to ? Quoted.quote(text.substring(from, to)) : "the end of the line"),
           EXAMPLE);
       return Optional.empty();
     }

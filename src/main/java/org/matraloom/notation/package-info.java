@@ -1,9 +1,8 @@
 /**
- * The written score: text to {@link org.matraloom.score.Composition} and back.
+ * The written score: text read to a {@link org.matraloom.score.Composition}, and changed in place.
  *
  * <p>{@link org.matraloom.notation.ScoreReader} reads a {@code .loom} score and tells all its
- * errors at once; {@link org.matraloom.notation.ScorePrinter} writes one; {@link
- * org.matraloom.notation.TalaReader} reads the name or formula of a tala. Places in the text are
+ * errors at once; {@link org.matraloom.notation.ScoreEditor} changes one. Places in the text are
  * lines and columns from 1, a column being one character as a reader counts them (a grapheme
  * cluster).
  *

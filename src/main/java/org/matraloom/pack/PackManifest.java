@@ -20,7 +20,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.matraloom.loudness.Levels;
-import org.matraloom.notation.ScorePrinter;
+import org.matraloom.spell.ScorePrinter;
 
 /** The list of a set, as JSON; it also tells to which order a folder belongs. */
 final class PackManifest {

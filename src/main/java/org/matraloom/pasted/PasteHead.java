@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.matraloom.notation.TalaReader;
+import org.matraloom.spell.TalaReader;
 
 /** The lines of a text that speak of the piece: tala, tempo, nadai, title. */
 final class PasteHead {

@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
-import org.matraloom.score.PlainWords;
 import org.matraloom.score.Sollu;
 import org.matraloom.score.Span;
 import org.matraloom.time.Ratio;

@@ -4,9 +4,10 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
+import org.matraloom.paper.Drawn;
+import org.matraloom.paper.Drawn.Shade;
 import org.matraloom.picture.Typeface;
 import org.matraloom.picture.Xml;
-import org.matraloom.sheet.Drawn.Shade;
 
 /**
  * Several sheets in one file, after a page that lists them.

@@ -1,6 +1,7 @@
 package org.matraloom.sheet;
 
 import java.io.IOException;
+import org.matraloom.paper.Figure;
 import org.matraloom.picture.Xml;
 
 /** Marks as HTML: how they look is told by their classes, what they mean in words for a reader. */

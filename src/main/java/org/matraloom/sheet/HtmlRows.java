@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.matraloom.paper.Figure;
 import org.matraloom.picture.Xml;
 import org.matraloom.score.Kriya;
 import org.matraloom.time.Ratio;

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.Set;
+import org.matraloom.paper.Figure;
 import org.matraloom.picture.Typeface;
 import org.matraloom.picture.Xml;
 import org.matraloom.score.Kriya;

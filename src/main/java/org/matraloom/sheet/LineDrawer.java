@@ -2,9 +2,11 @@ package org.matraloom.sheet;
 
 import java.util.List;
 import org.matraloom.breath.Breath;
+import org.matraloom.paper.Drawn;
+import org.matraloom.paper.Drawn.Shade;
+import org.matraloom.paper.Figure;
 import org.matraloom.picture.Lettering;
 import org.matraloom.picture.Typeface;
-import org.matraloom.sheet.Drawn.Shade;
 import org.matraloom.time.Ratio;
 
 /** Draws one line of beats: kriyas above, sollus below, and the bars between. */

@@ -2,7 +2,7 @@ package org.matraloom.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.matraloom.sheet.Drawn.Shade;
+import org.matraloom.paper.Drawn.Shade;
 import org.matraloom.time.Ratio;
 
 /**

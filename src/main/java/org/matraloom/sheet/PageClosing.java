@@ -1,6 +1,8 @@
 package org.matraloom.sheet;
 
-import org.matraloom.sheet.Drawn.Shade;
+import org.matraloom.paper.Drawn;
+import org.matraloom.paper.Drawn.Shade;
+import org.matraloom.paper.Figure;
 
 /** Sets what stands below the rows of a page: the sums, the verdict, and what the signs mean. */
 final class PageClosing {

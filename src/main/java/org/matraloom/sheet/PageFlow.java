@@ -2,9 +2,10 @@ package org.matraloom.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.matraloom.paper.Drawn;
+import org.matraloom.paper.Drawn.Shade;
 import org.matraloom.picture.Lettering;
 import org.matraloom.picture.Typeface;
-import org.matraloom.sheet.Drawn.Shade;
 
 /** Pages that fill from the top, with the place reached so far, and lines of text on them. */
 final class PageFlow {

@@ -2,10 +2,12 @@ package org.matraloom.sheet;
 
 import java.util.List;
 import java.util.Set;
+import org.matraloom.paper.Drawn;
+import org.matraloom.paper.Drawn.Shade;
+import org.matraloom.paper.Figure;
 import org.matraloom.picture.Typeface;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Kriya;
-import org.matraloom.sheet.Drawn.Shade;
 
 /** Sets a sheet on A4 pages: title block, rows with their headings and sums, the landing. */
 final class PageSetter {

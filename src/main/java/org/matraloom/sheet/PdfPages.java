@@ -6,6 +6,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.matraloom.paper.Drawn;
+import org.matraloom.paper.Figure;
+import org.matraloom.paper.PdfCanvas;
 import org.matraloom.picture.Lettering;
 import org.matraloom.picture.PdfGlyph;
 import org.matraloom.picture.PdfObjects;
@@ -104,7 +107,7 @@ public final class PdfPages {
   }
 
   private String content(List<Drawn> page) {
-    PdfCanvas canvas = new PdfCanvas(glyphs);
+    PdfCanvas canvas = new PdfCanvas(PageStyle.HEIGHT, glyphs);
     StringBuilder operators = new StringBuilder();
     page.forEach(drawn -> operators.append(drawn.told(canvas)));
     return operators.toString();

@@ -70,7 +70,7 @@ public final class ReadAloud {
     return "Round "
         + part.round()
         + ": "
-        + SheetWords.counted(part.matras(), "matra")
+        + SheetSums.counted(part.matras(), "matra")
         + ", "
         + part.soFar().toMixed()
         + " of "

@@ -97,9 +97,9 @@ public record Rebar(Sheet before, Sheet after) {
     return "In "
         + Nadai.inWords(round.nadai())
         + ": "
-        + SheetWords.counted(round.matras(), "matra")
+        + SheetSums.counted(round.matras(), "matra")
         + " are "
-        + SheetWords.counted(round.beats(), "beat")
+        + SheetSums.counted(round.beats(), "beat")
         + ", from "
         + avartana.say(round.startBeat())
         + " to "

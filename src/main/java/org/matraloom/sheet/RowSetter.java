@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.matraloom.paper.Drawn;
+import org.matraloom.paper.Drawn.Shade;
 import org.matraloom.picture.Typeface;
 import org.matraloom.score.Avartana;
-import org.matraloom.sheet.Drawn.Shade;
 import org.matraloom.time.Ratio;
 
 /** Sets rows on pages: their lines, what stands above each line, and the sums. */

@@ -5,11 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.matraloom.kanakku.ClosingWords;
-import org.matraloom.kanakku.Landing;
-import org.matraloom.kanakku.LengthWords;
 import org.matraloom.schedule.SpokenLeadIn;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
@@ -17,7 +13,6 @@ import org.matraloom.score.Kriya;
 import org.matraloom.score.Nadai;
 import org.matraloom.score.Notice;
 import org.matraloom.score.Performance;
-import org.matraloom.score.Span;
 import org.matraloom.score.TalaSections;
 import org.matraloom.script.Script;
 import org.matraloom.script.ScriptTerms;
@@ -35,7 +30,6 @@ public final class SheetWords {
   static final String BREATHE_HERE = "breathe here, if it suits you; stop if it strains";
 
   private static final String LEAD_IN = "; lead-in from samam: ";
-  private static final int MOST_SUMMANDS = 8;
   private static final int MOST_HEADINGS = 4;
 
   private final Performance performance;
@@ -83,7 +77,7 @@ public final class SheetWords {
         + " ("
         + avartana.tala().formula()
         + "), "
-        + counted(Ratio.of(avartana.beats()), "beat")
+        + SheetSums.counted(Ratio.of(avartana.beats()), "beat")
         + "; tempo "
         + composition.tempo().beatsPerMinute().toMixed()
         + " beats a minute";
@@ -195,12 +189,7 @@ public final class SheetWords {
    * @return one line
    */
   public String sum() {
-    Landing landing = Landing.of(performance);
-    return summed(Span::matras, landing.matras(), "matra")
-        + "; "
-        + summed(Span::beats, landing.beats(), "beat")
-        + LengthWords.avartanas(performance).map(" = "::concat).orElse("")
-        + ".";
+    return new SheetSums(performance).sum();
   }
 
   /**
@@ -209,48 +198,11 @@ public final class SheetWords {
    * @return the sentence
    */
   public String landing() {
-    Landing landing = Landing.of(performance);
-    String eduppu = avartana.goingOnAt(performance.endBeat()).say(composition.eduppuBeat());
-    if (landing.lands()) {
-      return "Lands: "
-          + ClosingWords.ends(performance)
-          + " on "
-          + eduppu
-          + "."
-          + ClosingWords.goesOn(performance);
-    }
-    Ratio miss = landing.missMatras();
-    String side = miss.signum() > 0 ? "late" : "early";
-    return "Misses: "
-        + ClosingWords.ends(performance)
-        + " on "
-        + avartana.say(performance.endBeat())
-        + ", "
-        + counted(miss.signum() < 0 ? miss.negate() : miss, "matra")
-        + " too "
-        + side
-        + " for "
-        + eduppu
-        + ".";
+    return new SheetSums(performance).landing();
   }
 
   /** What the drop means. */
   String landsHere() {
     return performance.closing().stroke().isPresent() ? STROKE_HERE : ENDS_HERE;
-  }
-
-  private String summed(Function<Span, Ratio> part, Ratio total, String unit) {
-    List<Span> spans =
-        performance.spans().stream().filter(span -> span.beats().signum() > 0).toList();
-    if (spans.size() < 2 || spans.size() > MOST_SUMMANDS) {
-      return counted(total, unit);
-    }
-    return spans.stream().map(part).map(Ratio::toMixed).collect(Collectors.joining(" + "))
-        + " = "
-        + counted(total, unit);
-  }
-
-  static String counted(Ratio number, String unit) {
-    return number.toMixed() + " " + (number.compareTo(Ratio.ONE) <= 0 ? unit : unit + "s");
   }
 }

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.matraloom.paper.Drawn;
+import org.matraloom.paper.Figure;
 import org.matraloom.picture.Lettering;
 import org.matraloom.picture.Points;
 import org.matraloom.picture.SvgOutline;

@@ -1,9 +1,10 @@
 package org.matraloom.sheet;
 
 import java.util.List;
+import org.matraloom.paper.Drawn;
+import org.matraloom.paper.Drawn.Shade;
 import org.matraloom.picture.Lettering;
 import org.matraloom.picture.Typeface;
-import org.matraloom.sheet.Drawn.Shade;
 
 /** Draws what stands above a line: names of phrases, figures of groups, brackets of moras. */
 final class TagDrawer {

@@ -1,21 +1,17 @@
 package org.matraloom.sheet;
 
 import java.io.IOException;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.matraloom.notation.ScorePrinter;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
-import org.matraloom.score.Notice;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Sequence;
-import org.matraloom.score.Span;
 import org.matraloom.score.Step;
 import org.matraloom.score.Wording;
+import org.matraloom.spell.ScorePrinter;
 import org.matraloom.time.Ratio;
 
 /**
@@ -34,17 +30,12 @@ public final class TextSheet {
   private static final int NAME_WIDTH = 8;
   private static final int LAST_BAR = 2;
 
-  /** Every fraction of a beat that a score can name divides this. */
-  private static final int FRACTIONS = 5_040;
-
-  private static final int MOST_PARTS = 1_000;
-
   private final Sheet sheet;
   private final SheetWords words;
   private final Performance performance;
   private final Avartana avartana;
   private final Lexicon lexicon;
-  private final Map<Integer, List<String>> linesOfRound = new LinkedHashMap<>();
+  private final TextPlan plan;
   private int rowNumber;
 
   private TextSheet(Sheet sheet, Lexicon lexicon) {
@@ -52,6 +43,7 @@ public final class TextSheet {
     this.words = new SheetWords(sheet);
     this.performance = sheet.performance();
     this.avartana = performance.avartana();
+    this.plan = new TextPlan(performance, WIDEST);
     this.lexicon = lexicon;
   }
 
@@ -81,15 +73,7 @@ public final class TextSheet {
       write(row, breaks, cellWidth, out);
     }
     out.append('\n');
-    for (Map.Entry<Integer, List<String>> round : linesOfRound.entrySet()) {
-      writeRound(round.getKey(), round.getValue(), out);
-    }
-    out.append("\nperform\n");
-    for (int index = 0; index < performance.spans().size(); index++) {
-      notices(index, out);
-      perform(performance.spans().get(index), out);
-    }
-    notices(performance.spans().size(), out);
+    plan.write(out);
     out.append('\n');
     for (String sentence : sheet.closing()) {
       told(sentence, out);
@@ -149,7 +133,7 @@ public final class TextSheet {
         if (!fits && !sum.isEmpty()) {
           note(part.sum(), out);
         }
-        linesOfRound.computeIfAbsent(part.round(), round -> new ArrayList<>()).add(name);
+        plan.add(part.round(), name);
       }
     }
   }
@@ -162,57 +146,6 @@ public final class TextSheet {
     if (line.hasBreaths()) {
       note(line.breaths(), out);
     }
-  }
-
-  private void writeRound(int round, List<String> lines, Appendable out) throws IOException {
-    StringBuilder line = new StringBuilder("Round" + round + " =");
-    int part = 1;
-    List<String> parts = new ArrayList<>();
-    for (String name : lines) {
-      if (line.length() + 1 + name.length() > WIDEST) {
-        String partName = "Round" + round + "_" + part++;
-        out.append(line.toString().replaceFirst("^Round\\d+", partName)).append('\n');
-        parts.add(partName);
-        line = new StringBuilder("Round" + round + " =");
-      }
-      line.append(' ').append(name);
-    }
-    if (parts.isEmpty()) {
-      out.append(line).append('\n');
-    } else {
-      String partName = "Round" + round + "_" + part;
-      out.append(line.toString().replaceFirst("^Round\\d+", partName)).append('\n');
-      parts.add(partName);
-      out.append("Round" + round + " = " + String.join(" ", parts)).append('\n');
-    }
-  }
-
-  /** The lines of the plan without time that stand before a span. */
-  private void notices(int span, Appendable out) throws IOException {
-    for (Notice notice : performance.notices()) {
-      if (notice.span() == span) {
-        out.append(ScorePrinter.print(notice.step()) + "\n");
-      }
-    }
-  }
-
-  private void perform(Span span, Appendable out) throws IOException {
-    if (span instanceof Span.Round round && linesOfRound.containsKey(round.number())) {
-      String kalam = round.kalam() == 1 ? "" : " kalam " + round.kalam();
-      out.append("Round" + round.number() + " nadai " + round.nadai() + kalam + "\n");
-    } else if (span instanceof Span.Pause && span.beats().signum() > 0) {
-      out.append(silence(span) + "\n");
-    }
-  }
-
-  /** A silence by its length, or by its end where only that has a fraction that a nadai has. */
-  private String silence(Span span) {
-    long parts = span.beats().den();
-    if (FRACTIONS % parts == 0 && parts <= MOST_PARTS) {
-      return "rest " + span.beats().toMixed() + " beats";
-    }
-    Ratio place = avartana.placeOf(span.endBeat());
-    return place.signum() == 0 ? "until samam" : "until beat " + place.plus(Ratio.ONE).toMixed();
   }
 
   /** A name for a row: A and its avartana, or L and which line it is. */

@@ -117,7 +117,7 @@ public final class Trikala {
         + ": kalam "
         + kalam
         + ", "
-        + SheetWords.counted(performance.rounds().get(0).matras(), "matra")
+        + SheetSums.counted(performance.rounds().get(0).matras(), "matra")
         + (times == 1 ? " once" : " " + times + " times")
         + ", from "
         + avartana.say(performance.startBeat())

@@ -3,7 +3,6 @@
  *
  * <p>One content, {@link org.matraloom.sheet.Sheet}, stands behind every form: rows of beats with
  * their marks, in exact beats. Writers get streams and never touch files. Lengths on paper are in
- * points, 72 to the inch, y downwards from the top of the page. A new sign is a constant of {@link
- * org.matraloom.sheet.Figure}.
+ * points, 72 to the inch, y downwards from the top of the page.
  */
 package org.matraloom.sheet;

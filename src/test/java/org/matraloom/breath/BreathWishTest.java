@@ -9,12 +9,12 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.matraloom.notation.ScoreEditor;
-import org.matraloom.notation.ScorePrinter;
 import org.matraloom.notation.ScoreReader;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Edit;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
+import org.matraloom.spell.ScorePrinter;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 

@@ -13,7 +13,7 @@ import org.matraloom.score.Jati;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Sollu;
 import org.matraloom.score.Step;
-import org.matraloom.score.TalaFamily;
+import org.matraloom.spell.TalaFamily;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 

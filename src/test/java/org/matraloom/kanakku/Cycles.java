@@ -3,11 +3,11 @@ package org.matraloom.kanakku;
 import java.util.List;
 import org.matraloom.score.Anga;
 import org.matraloom.score.Avartana;
-import org.matraloom.score.ChapuTala;
 import org.matraloom.score.FingerCustom;
 import org.matraloom.score.Jati;
 import org.matraloom.score.Tala;
-import org.matraloom.score.TalaFamily;
+import org.matraloom.spell.ChapuTala;
+import org.matraloom.spell.TalaFamily;
 
 /** The cycles that the tests of this package use. */
 public final class Cycles {

@@ -15,7 +15,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.matraloom.notation.ScoreReader;
 import org.matraloom.score.Anga;
 import org.matraloom.score.Avartana;
-import org.matraloom.score.ChapuTala;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Element;
 import org.matraloom.score.FingerCustom;
@@ -27,7 +26,8 @@ import org.matraloom.score.Sequence;
 import org.matraloom.score.Sollu;
 import org.matraloom.score.Step;
 import org.matraloom.score.Tala;
-import org.matraloom.score.TalaFamily;
+import org.matraloom.spell.ChapuTala;
+import org.matraloom.spell.TalaFamily;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.matraloom.score.Avartana;
-import org.matraloom.score.ChapuTala;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Element;
 import org.matraloom.score.Jati;
@@ -13,7 +12,8 @@ import org.matraloom.score.Lexicon;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Step;
 import org.matraloom.score.Tala;
-import org.matraloom.score.TalaFamily;
+import org.matraloom.spell.ChapuTala;
+import org.matraloom.spell.TalaFamily;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 

@@ -19,6 +19,7 @@ import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
 import org.matraloom.score.Step;
+import org.matraloom.spell.ScorePrinter;
 import org.matraloom.time.Ratio;
 
 /**

@@ -22,6 +22,8 @@ import org.matraloom.score.SolluSound;
 import org.matraloom.score.Step;
 import org.matraloom.score.Tala;
 import org.matraloom.score.Wording;
+import org.matraloom.spell.ScorePrinter;
+import org.matraloom.spell.TalaReader;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 

@@ -15,7 +15,6 @@ import org.matraloom.repair.Conversion;
 import org.matraloom.repair.ConversionWish;
 import org.matraloom.repair.Repair;
 import org.matraloom.repair.Repairs;
-import org.matraloom.score.ChapuTala;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Edit;
 import org.matraloom.score.Element;
@@ -24,6 +23,8 @@ import org.matraloom.score.Performance;
 import org.matraloom.score.Step;
 import org.matraloom.score.Tala;
 import org.matraloom.score.Wording;
+import org.matraloom.spell.ChapuTala;
+import org.matraloom.spell.TalaReader;
 import org.matraloom.time.Ratio;
 
 class ScoreEditorTest {

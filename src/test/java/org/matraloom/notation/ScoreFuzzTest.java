@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
+import org.matraloom.spell.ScorePrinter;
 
 /** Spoils scores at random: whatever comes of it, the reader answers and its answer holds. */
 class ScoreFuzzTest {

@@ -12,10 +12,10 @@ import org.junit.jupiter.api.Test;
 import org.matraloom.kanakku.Cycles;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.kanakku.Pieces;
-import org.matraloom.score.ChapuTala;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Edit;
 import org.matraloom.score.Performance;
+import org.matraloom.spell.ChapuTala;
 import org.matraloom.time.Ratio;
 
 /** Figures are derived. */

@@ -23,7 +23,7 @@ import org.matraloom.score.Performance;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Sollu;
 import org.matraloom.score.Step;
-import org.matraloom.score.TalaFamily;
+import org.matraloom.spell.TalaFamily;
 import org.matraloom.time.FrameClock;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;

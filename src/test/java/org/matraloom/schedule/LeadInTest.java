@@ -10,7 +10,6 @@ import org.junit.jupiter.api.Test;
 import org.matraloom.follow.SaidAs;
 import org.matraloom.kanakku.Cycles;
 import org.matraloom.score.Performance;
-import org.matraloom.score.PlainWords;
 import org.matraloom.time.Ratio;
 
 /** The way from samam to a start off samam, counted by hand: a word a beat. */

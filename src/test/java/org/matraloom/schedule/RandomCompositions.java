@@ -12,7 +12,7 @@ import org.matraloom.score.Length;
 import org.matraloom.score.RandomPhrases;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Step;
-import org.matraloom.score.TalaFamily;
+import org.matraloom.spell.TalaFamily;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 

@@ -10,13 +10,13 @@ import org.junit.jupiter.api.Test;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.kanakku.LengthWords;
 import org.matraloom.notation.Reading;
-import org.matraloom.notation.ScorePrinter;
 import org.matraloom.notation.ScoreReader;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import org.matraloom.score.TalaSections;
+import org.matraloom.spell.ScorePrinter;
 import org.matraloom.time.Ratio;
 
 /**

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.matraloom.Unrolled;
+import org.matraloom.spell.TalaFamily;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 

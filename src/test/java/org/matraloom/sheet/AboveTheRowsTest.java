@@ -10,6 +10,8 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.matraloom.paper.Drawn;
+import org.matraloom.paper.Figure;
 import org.matraloom.picture.Typeface;
 import org.matraloom.score.Performance;
 import org.matraloom.script.Script;

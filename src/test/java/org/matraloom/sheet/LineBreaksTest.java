@@ -8,10 +8,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.matraloom.notation.TalaReader;
+import org.matraloom.paper.Drawn;
 import org.matraloom.picture.Typeface;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.FingerCustom;
+import org.matraloom.spell.TalaReader;
 
 /** Where rows break: a laghu is 4 or 2 and 2, never 3 and 1 (common practice of written pages). */
 class LineBreaksTest {

@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.matraloom.paper.Drawn;
 import org.matraloom.picture.Points;
 import org.matraloom.picture.Typeface;
 

@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.matraloom.notation.RandomScores;
+import org.matraloom.paper.Drawn;
+import org.matraloom.paper.Figure;
 import org.matraloom.picture.Typeface;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;

@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.matraloom.kanakku.Landing;
+import org.matraloom.paper.Drawn;
 import org.matraloom.picture.Typeface;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;

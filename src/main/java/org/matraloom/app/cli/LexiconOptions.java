@@ -56,7 +56,7 @@ public final class LexiconOptions {
 
   private String text() throws IOException {
     if (!Files.isRegularFile(file)) {
-      throw new UserError("the list of sollus " + file + " is no file");
+      throw new UserError("the list of sollus " + file + " cannot be read: it is no file");
     }
     try (InputStream in = Files.newInputStream(file)) {
       byte[] bytes = in.readNBytes(MOST_BYTES + 1);

@@ -1,11 +1,11 @@
 package org.matraloom.app.handon;
 
 import java.util.Optional;
-import org.matraloom.notation.ScorePrinter;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.EventVisitor;
 import org.matraloom.score.Kriya;
 import org.matraloom.score.Nadai;
+import org.matraloom.spell.ScorePrinter;
 import org.matraloom.time.Ratio;
 
 /**

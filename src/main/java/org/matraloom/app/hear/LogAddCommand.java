@@ -22,7 +22,7 @@ import org.matraloom.log.History;
 import org.matraloom.log.LogEntry;
 import org.matraloom.log.PracticeLog;
 import org.matraloom.log.VoicedTime;
-import org.matraloom.notation.MeantWord;
+import org.matraloom.spell.MeantWord;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;

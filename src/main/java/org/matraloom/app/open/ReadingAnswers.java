@@ -11,13 +11,13 @@ import org.matraloom.notation.Problem;
 import org.matraloom.notation.Reading;
 import org.matraloom.notation.ScoreEditor;
 import org.matraloom.notation.ScoreReader;
-import org.matraloom.notation.TalaReader;
 import org.matraloom.repair.Repair;
 import org.matraloom.repair.Repairs;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Tala;
 import org.matraloom.script.Script;
+import org.matraloom.spell.TalaReader;
 
 /** What a text says: its problems, its landing, its sheet, and what would make it land. */
 final class ReadingAnswers {

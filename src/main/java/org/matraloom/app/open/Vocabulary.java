@@ -4,11 +4,11 @@ import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
 import org.matraloom.door.DoorReply;
-import org.matraloom.notation.TalaReader;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Sollu;
 import org.matraloom.script.Script;
 import org.matraloom.sheet.HtmlRows;
+import org.matraloom.spell.TalaReader;
 
 /** The words that the editor can offer. */
 final class Vocabulary {

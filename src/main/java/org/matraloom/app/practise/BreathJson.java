@@ -12,7 +12,7 @@ import org.matraloom.breath.BreathStretch;
 import org.matraloom.breath.Care;
 import org.matraloom.breath.Cure;
 import org.matraloom.breath.PlanTerm;
-import org.matraloom.notation.ScorePrinter;
+import org.matraloom.spell.ScorePrinter;
 
 /** Writes a plan for another program; positions are exact, as strings like "56" or "224/5". */
 final class BreathJson {

@@ -5,8 +5,8 @@ import org.matraloom.app.cli.NadaiNumber;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.fit.WholeRange;
 import org.matraloom.form.Yati;
-import org.matraloom.notation.TalaReader;
 import org.matraloom.score.Tala;
+import org.matraloom.spell.TalaReader;
 import picocli.CommandLine.Option;
 
 /** Which scores of a folder are listed. */

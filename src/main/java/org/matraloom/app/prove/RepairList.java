@@ -12,13 +12,13 @@ import org.matraloom.app.cli.WholeFile;
 import org.matraloom.notation.Reading;
 import org.matraloom.notation.ScoreEditor;
 import org.matraloom.notation.ScoreReader;
-import org.matraloom.notation.TalaReader;
 import org.matraloom.repair.Repair;
 import org.matraloom.repair.Repairs;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Edit;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Tala;
+import org.matraloom.spell.TalaReader;
 
 /**
  * Repairs as a numbered list, no longer than a screen, of which one can be written into a copy.

@@ -5,7 +5,6 @@ import org.matraloom.app.cli.UserError;
 import org.matraloom.notation.Problem;
 import org.matraloom.notation.Reading;
 import org.matraloom.notation.ScoreReader;
-import org.matraloom.notation.TypedPlace;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
 import picocli.CommandLine.Option;

@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.List;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.fit.RoundPlan;
-import org.matraloom.notation.PaperSum;
 import org.matraloom.notation.Problem;
 import org.matraloom.notation.Reading;
 import org.matraloom.notation.ScoreReader;

@@ -1,11 +1,17 @@
-package org.matraloom.sheet;
+package org.matraloom.paper;
 
 import org.matraloom.picture.Lettering;
 
 /** One thing on a drawn page; lengths in points, y downwards from the top of the page. */
-sealed interface Drawn {
+public sealed interface Drawn {
 
-  /** What a visitor says of it. */
+  /**
+   * What a visitor says of it.
+   *
+   * @param <R> what is said
+   * @param visitor who says it
+   * @return what was said
+   */
   <R> R told(DrawnVisitor<R> visitor);
 
   /**
@@ -15,12 +21,36 @@ sealed interface Drawn {
    */
   interface DrawnVisitor<R> {
 
+    /**
+     * Says something of a lettering.
+     *
+     * @param text the thing
+     * @return what is said
+     */
     R text(Drawn.Text text);
 
+    /**
+     * Says something of a straight line.
+     *
+     * @param rule the thing
+     * @return what is said
+     */
     R rule(Drawn.Rule rule);
 
+    /**
+     * Says something of a rectangle.
+     *
+     * @param box the thing
+     * @return what is said
+     */
     R box(Drawn.Box box);
 
+    /**
+     * Says something of a figure.
+     *
+     * @param symbol the thing
+     * @return what is said
+     */
     R symbol(Drawn.Symbol symbol);
   }
 
@@ -41,17 +71,34 @@ sealed interface Drawn {
       this.hex = hex;
     }
 
-    String hex() {
+    /**
+     * The shade as it is written on pages.
+     *
+     * @return a number sign and six digits
+     */
+    public String hex() {
       return hex;
     }
 
-    /** The same as a part of full white, 0 to 1. */
-    double grey() {
+    /**
+     * The same as a part of full white.
+     *
+     * @return 0 for black to 1 for white
+     */
+    public double grey() {
       return Integer.parseInt(hex.substring(1, 3), 16) / 255.0;
     }
   }
 
-  /** A lettering with its base line at y. */
+  /**
+   * A lettering with its base line at y.
+   *
+   * @param x its left edge
+   * @param y its base line
+   * @param size type size
+   * @param lettering the letters
+   * @param tone how dark
+   */
   record Text(double x, double y, double size, Lettering lettering, Shade tone) implements Drawn {
     @Override
     public <R> R told(DrawnVisitor<R> visitor) {
@@ -59,7 +106,16 @@ sealed interface Drawn {
     }
   }
 
-  /** A straight line. */
+  /**
+   * A straight line.
+   *
+   * @param x1 from
+   * @param y1 from
+   * @param x2 to
+   * @param y2 to
+   * @param width how wide
+   * @param tone how dark
+   */
   record Rule(double x1, double y1, double x2, double y2, double width, Shade tone)
       implements Drawn {
     @Override
@@ -68,7 +124,16 @@ sealed interface Drawn {
     }
   }
 
-  /** A rectangle: a frame of some width, or filled where the width is 0. */
+  /**
+   * A rectangle: a frame of some width, or filled where the width is 0.
+   *
+   * @param x its left edge
+   * @param y its upper edge
+   * @param width across
+   * @param height down
+   * @param line the width of the frame; 0 if it is filled
+   * @param tone how dark
+   */
   record Box(double x, double y, double width, double height, double line, Shade tone)
       implements Drawn {
     @Override
@@ -77,7 +142,14 @@ sealed interface Drawn {
     }
   }
 
-  /** A figure in a square. */
+  /**
+   * A figure in a square.
+   *
+   * @param x its left edge
+   * @param y its upper edge
+   * @param size the side of the square
+   * @param figure what is drawn
+   */
   record Symbol(double x, double y, double size, Figure figure) implements Drawn {
     @Override
     public <R> R told(DrawnVisitor<R> visitor) {

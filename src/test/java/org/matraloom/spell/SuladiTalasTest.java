@@ -1,4 +1,4 @@
-package org.matraloom.score;
+package org.matraloom.spell;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -14,6 +14,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.matraloom.score.Anga;
+import org.matraloom.score.Avartana;
+import org.matraloom.score.Finger;
+import org.matraloom.score.FingerCustom;
+import org.matraloom.score.Jati;
+import org.matraloom.score.Kriya;
+import org.matraloom.score.Tala;
 import org.matraloom.time.Ratio;
 
 /** The 35 talas, their gestures and their kalais, against published tables. */

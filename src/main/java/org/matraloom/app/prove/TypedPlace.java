@@ -1,4 +1,4 @@
-package org.matraloom.notation;
+package org.matraloom.app.prove;
 
 import java.util.List;
 import java.util.Locale;
@@ -10,7 +10,7 @@ import org.matraloom.time.Ratio;
  * Turns a place as it is said into one that a score holds: "one late" and "1 matra late" into +1/4,
  * "half a beat early" into -1/2, "beat 5, 2nd matra" into beat 5 1/4.
  */
-public final class TypedPlace {
+final class TypedPlace {
 
   private static final List<String> NUMBERS =
       List.of("one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
@@ -33,7 +33,7 @@ public final class TypedPlace {
    * @return the place in the words of a score, or the text as it is where it is no place
    * @throws IllegalArgumentException if a beat has no such matra
    */
-  public static String written(String typed, int matrasPerBeat, int kalai) {
+  static String written(String typed, int matrasPerBeat, int kalai) {
     String text = typed.strip().replaceAll(" +", " ").toLowerCase(Locale.ROOT);
     Matcher off = OFF_SAMAM.matcher(text);
     if (off.matches()) {

@@ -1,4 +1,4 @@
-package org.matraloom.sheet;
+package org.matraloom.paper;
 
 import java.util.HexFormat;
 import java.util.Map;
@@ -6,17 +6,24 @@ import java.util.Scanner;
 import org.matraloom.picture.Points;
 
 /** The drawing operators of one PDF page; its y runs upwards. */
-final class PdfCanvas implements Drawn.DrawnVisitor<String> {
+public final class PdfCanvas implements Drawn.DrawnVisitor<String> {
 
   private static final HexFormat HEX = HexFormat.of();
 
-  /** A glyph's code is one byte. */
-  static final int GLYPHS_PER_FONT = 200;
+  /** Glyphs of one font, each with a code of one byte. */
+  public static final int GLYPHS_PER_FONT = 200;
 
+  private final double height;
   private final Map<Integer, Integer> glyphs;
 
-  /** Letterings by their numbers, with the place of each among all glyphs. */
-  PdfCanvas(Map<Integer, Integer> glyphs) {
+  /**
+   * A page to draw on.
+   *
+   * @param height of the page in points
+   * @param glyphs letterings by their numbers, with the place of each among all glyphs
+   */
+  public PdfCanvas(double height, Map<Integer, Integer> glyphs) {
+    this.height = height;
     this.glyphs = glyphs;
   }
 
@@ -65,8 +72,13 @@ final class PdfCanvas implements Drawn.DrawnVisitor<String> {
         + " Do Q\n";
   }
 
-  /** A figure as the content of a form that pages share; its y runs downwards. */
-  static String form(Figure figure) {
+  /**
+   * A figure as the content of a form that pages share; its y runs downwards.
+   *
+   * @param figure any figure
+   * @return drawing operators of PDF
+   */
+  public static String form(Figure figure) {
     StringBuilder out = new StringBuilder();
     String ink = grey(Drawn.Shade.INK);
     out.append("1 J 1 j ").append(ink).append(" g ").append(ink).append(" G\n");
@@ -101,8 +113,8 @@ final class PdfCanvas implements Drawn.DrawnVisitor<String> {
     } while (words.hasNextDouble());
   }
 
-  private static String at(double x, double y) {
-    return Points.text(x) + " " + Points.text(PageStyle.HEIGHT - y);
+  private String at(double x, double y) {
+    return Points.text(x) + " " + Points.text(height - y);
   }
 
   private static String grey(Drawn.Shade tone) {

@@ -1,4 +1,4 @@
-package org.matraloom.notation;
+package org.matraloom.spell;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -22,7 +22,7 @@ import org.matraloom.time.Ratio;
  * ajsriram. The turned hand of misra chapu, and madhyadi half an akshara after samam: common
  * practice, from memory.
  */
-final class UsedTalas {
+public final class UsedTalas {
 
   private static final Pattern CHAPU =
       Pattern.compile(
@@ -69,8 +69,13 @@ final class UsedTalas {
     return Optional.ofNullable(named().get(known));
   }
 
-  /** Where a song in the tala usually begins, in aksharas after samam. */
-  static Ratio usualEduppu(Tala tala) {
+  /**
+   * Where a song in the tala usually begins.
+   *
+   * @param tala any tala
+   * @return aksharas after samam
+   */
+  public static Ratio usualEduppu(Tala tala) {
     return switch (tala.name()) {
       case "desadi" -> Ratio.of(3, 2);
       case "madhyadi" -> Ratio.of(1, 2);
@@ -136,7 +141,7 @@ final class UsedTalas {
           return TalaReader.fault(
               word.start(),
               word.end(),
-              "no kriya is called " + Problems.quote(word.group()),
+              "no kriya is called " + Quoted.quote(word.group()),
               "kriyas are " + String.join(", ", KRIYAS.keySet()));
         }
         kriyas.add(kriya);

@@ -1,4 +1,4 @@
-package org.matraloom.notation;
+package org.matraloom.spell;
 
 import java.text.Normalizer;
 import java.util.Locale;
@@ -13,7 +13,7 @@ import org.matraloom.score.Jati;
  * <p>Spellings are folded: marks, long vowels, h after a consonant and doubled letters are dropped,
  * so that one entry stands for many. The variants are common practice.
  */
-final class JatiNames {
+public final class JatiNames {
 
   private static final Map<String, Jati> FOLDED =
       Map.ofEntries(
@@ -40,8 +40,13 @@ final class JatiNames {
 
   private JatiNames() {}
 
-  /** The jati that a word names. */
-  static Optional<Jati> jati(String word) {
+  /**
+   * The jati that a word names.
+   *
+   * @param word in any spelling
+   * @return the jati; nothing if the word names none
+   */
+  public static Optional<Jati> jati(String word) {
     return jatiOfFolded(fold(word));
   }
 
@@ -50,8 +55,13 @@ final class JatiNames {
     return Optional.ofNullable(FOLDED.get(folded));
   }
 
-  /** Brings the ways of spelling a name to one. */
-  static String fold(String word) {
+  /**
+   * Brings the ways of spelling a name to one.
+   *
+   * @param word as it was typed
+   * @return small plain letters, the same for all usual spellings
+   */
+  public static String fold(String word) {
     String letters = Normalizer.normalize(word.toLowerCase(Locale.ROOT), Normalizer.Form.NFD);
     String plain = MARK.matcher(letters).replaceAll("");
     plain = SILENT_H.matcher(plain).replaceAll("");

@@ -1,4 +1,4 @@
-package org.matraloom.notation;
+package org.matraloom.spell;
 
 import java.math.BigDecimal;
 import java.util.Locale;
@@ -16,8 +16,8 @@ import org.matraloom.time.Ratio;
  * Writes a composition as a score, always in the same form.
  *
  * <p>Reading what was written gives the same composition again, but for the places of bars. This
- * holds for every composition that {@link ScoreReader} can give; one made otherwise may have a part
- * that the notation cannot say, such as a group with words of its own.
+ * holds for every composition that reading can give; one made otherwise may have a part that the
+ * notation cannot say, such as a group with words of its own.
  */
 public final class ScorePrinter {
 
@@ -118,7 +118,14 @@ public final class ScorePrinter {
         : tempo.toMixed();
   }
 
-  static String place(Ratio beats, Avartana avartana) {
+  /**
+   * Writes a place of an avartana, as after start and eduppu.
+   *
+   * @param beats beats from samam, before it if negative
+   * @param avartana the cycle
+   * @return samam, a beat, or aksharas before samam with a minus
+   */
+  public static String place(Ratio beats, Avartana avartana) {
     if (beats.signum() == 0) {
       return "samam";
     } else if (beats.signum() > 0) {

@@ -1,4 +1,4 @@
-package org.matraloom.notation;
+package org.matraloom.spell;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,7 +7,22 @@ import org.matraloom.score.StepVisitor;
 import org.matraloom.time.Ratio;
 
 /** A line of a perform plan as it is written. */
-final class PlanLine implements StepVisitor<String> {
+public final class PlanLine implements StepVisitor<String> {
+
+  /** Names what follows. */
+  public static final String PART = "part";
+
+  /** Words to students. */
+  public static final String TELL = "tell";
+
+  /** A place of the tala that must be reached here. */
+  public static final String AT = "at";
+
+  /** Whose place it is. */
+  public static final String FOR = "for";
+
+  /** Turns to another tala. */
+  public static final String TALA = "tala";
 
   @Override
   public String say(Step.Say say) {
@@ -40,23 +55,23 @@ final class PlanLine implements StepVisitor<String> {
 
   @Override
   public String part(Step.Part part) {
-    return PlanWords.PART + " " + part.name();
+    return PART + " " + part.name();
   }
 
   @Override
   public String tell(Step.Tell tell) {
-    return PlanWords.TELL + " " + tell.text();
+    return TELL + " " + tell.text();
   }
 
   @Override
   public String stands(Step.Stands stands) {
-    String whose = stands.whose().isEmpty() ? "" : " " + PlanWords.FOR + " " + stands.whose();
-    return PlanWords.AT + " " + place(stands.place()) + whose;
+    String whose = stands.whose().isEmpty() ? "" : " " + FOR + " " + stands.whose();
+    return AT + " " + place(stands.place()) + whose;
   }
 
   @Override
   public String toTala(Step.ToTala turn) {
-    return PlanWords.TALA + " " + TalaText.written(turn.tala());
+    return TALA + " " + TalaText.written(turn.tala());
   }
 
   private static String place(Ratio place) {

@@ -1,7 +1,10 @@
-package org.matraloom.score;
+package org.matraloom.spell;
 
 import java.util.List;
 import java.util.Locale;
+import org.matraloom.score.Anga;
+import org.matraloom.score.Jati;
+import org.matraloom.score.Tala;
 
 /**
  * The seven families of suladi talas; with five jatis each they make the 35 talas.

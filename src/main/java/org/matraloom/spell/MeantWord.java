@@ -1,4 +1,4 @@
-package org.matraloom.notation;
+package org.matraloom.spell;
 
 import java.util.Collection;
 import java.util.Locale;

@@ -1,10 +1,12 @@
-package org.matraloom.score;
+package org.matraloom.schedule;
 
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.matraloom.score.Lexicon;
+import org.matraloom.score.Sollu;
 
 /** The lexicon's usual word for a number of matras, run together as it is spoken. */
-public final class PlainWords {
+final class PlainWords {
 
   private PlainWords() {}
 
@@ -14,7 +16,7 @@ public final class PlainWords {
    * @param size matras
    * @return the word
    */
-  public static Optional<String> of(int size) {
+  static Optional<String> of(int size) {
     if (size < 1 || size > Lexicon.LARGEST_GROUP) {
       return Optional.empty();
     }

@@ -1,8 +1,9 @@
-package org.matraloom.notation;
+package org.matraloom.app.prove;
 
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.matraloom.notation.Problem;
 import org.matraloom.score.Place;
 import org.matraloom.time.Ratio;
 
@@ -15,7 +16,7 @@ import org.matraloom.time.Ratio;
  * @param whole the matras in which it lies, after "in"
  * @param start where it starts, after "start"
  */
-public record PaperSum(
+record PaperSum(
     String typed,
     String terms,
     Optional<Integer> claim,
@@ -33,7 +34,7 @@ public record PaperSum(
    * @param typed the sum as it was typed; what is no claim, whole or start stays in the terms
    * @return the sum
    */
-  public static PaperSum of(String typed) {
+  static PaperSum of(String typed) {
     String line = typed.replaceAll("[\\r\\n#]", " ").strip();
     Matcher form = FORM.matcher(line);
     if (!form.matches()) {
@@ -54,7 +55,7 @@ public record PaperSum(
    * @param before how many characters stand before the terms in that line
    * @return the same problem in the typed line
    */
-  public Problem asTyped(Problem problem, int before) {
+  Problem asTyped(Problem problem, int before) {
     return new Problem(
         problem.severity(),
         "the sum",
@@ -73,7 +74,7 @@ public record PaperSum(
    * @param tala the name of the tala
    * @throws IllegalArgumentException if the sum is refused; the message says why
    */
-  public void check(Ratio matras, Ratio avartanaMatras, String tala) {
+  void check(Ratio matras, Ratio avartanaMatras, String tala) {
     if (claim.isPresent() && !Ratio.of(claim.get()).equals(matras)) {
       throw new IllegalArgumentException(
           "the sum comes to " + matras.toMixed() + " matras, not " + claim.get());

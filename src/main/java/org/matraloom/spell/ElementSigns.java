@@ -1,4 +1,4 @@
-package org.matraloom.notation;
+package org.matraloom.spell;
 
 import org.matraloom.score.Element;
 import org.matraloom.score.ElementVisitor;

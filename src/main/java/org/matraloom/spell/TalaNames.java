@@ -1,4 +1,4 @@
-package org.matraloom.notation;
+package org.matraloom.spell;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -9,10 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.matraloom.score.ChapuTala;
 import org.matraloom.score.Jati;
 import org.matraloom.score.Tala;
-import org.matraloom.score.TalaFamily;
 
 /** The names of talas in their many romanisations; the usual jatis are common practice. */
 final class TalaNames {

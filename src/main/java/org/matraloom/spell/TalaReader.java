@@ -1,4 +1,4 @@
-package org.matraloom.notation;
+package org.matraloom.spell;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -104,7 +104,7 @@ public final class TalaReader {
     return fault(
         start,
         start + name.length(),
-        "unknown tala " + Problems.quote(name),
+        "unknown tala " + Quoted.quote(name),
         TalaNames.suggestion(name));
   }
 
@@ -115,7 +115,7 @@ public final class TalaReader {
     return fault(
         claim.start(1),
         claim.end(1),
-        "the tala has " + sum + " aksharas, not " + Problem.printable(claim.group(1)),
+        "the tala has " + sum + " aksharas, not " + Quoted.printable(claim.group(1)),
         "write = " + sum + " if the angas are right, or correct the angas");
   }
 

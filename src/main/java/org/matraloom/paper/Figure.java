@@ -1,4 +1,4 @@
-package org.matraloom.sheet;
+package org.matraloom.paper;
 
 import java.util.List;
 import org.matraloom.picture.Points;
@@ -49,7 +49,7 @@ public enum Figure {
               "M12 2 C15 8 19 12 19 16 C19 20 16 23 12 23 C8 23 5 20 5 16 C5 12 9 8 12 2 Z", 0)));
 
   /** The side of the square it is drawn in. */
-  static final int BOX = 24;
+  public static final int BOX = 24;
 
   /**
    * A path of a figure in the words M, L, C and Z of SVG.
@@ -57,7 +57,7 @@ public enum Figure {
    * @param path the path
    * @param width how wide its line is; 0 for a filled shape
    */
-  record Part(String path, double width) {}
+  public record Part(String path, double width) {}
 
   private final List<Part> parts;
 
@@ -65,8 +65,13 @@ public enum Figure {
     this.parts = parts;
   }
 
-  /** Its paths as SVG, for a drawing in which its square is {@value #BOX} wide. */
-  String svg(String colour) {
+  /**
+   * Its paths as SVG, for a drawing in which its square is {@value #BOX} wide.
+   *
+   * @param colour of lines and shapes, as SVG writes it
+   * @return elements of SVG
+   */
+  public String svg(String colour) {
     StringBuilder svg = new StringBuilder();
     for (Figure.Part part : parts) {
       svg.append("<path d=\"").append(part.path()).append('"');
@@ -81,7 +86,12 @@ public enum Figure {
     return svg.toString();
   }
 
-  List<Part> parts() {
+  /**
+   * What it is made of.
+   *
+   * @return its paths, in the order of drawing
+   */
+  public List<Part> parts() {
     return parts;
   }
 

@@ -1,4 +1,4 @@
-package org.matraloom.notation;
+package org.matraloom.spell;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -17,7 +17,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.matraloom.score.Anga;
 import org.matraloom.score.Jati;
 import org.matraloom.score.Tala;
-import org.matraloom.score.TalaFamily;
 
 class TalaReaderTest {
 

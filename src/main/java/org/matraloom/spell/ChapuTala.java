@@ -1,8 +1,10 @@
-package org.matraloom.score;
+package org.matraloom.spell;
 
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import org.matraloom.score.Anga;
+import org.matraloom.score.Tala;
 
 /**
  * The chapu talas, which have groups in place of angas.
