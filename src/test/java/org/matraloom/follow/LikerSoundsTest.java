@@ -14,19 +14,19 @@ class LikerSoundsTest {
   private static final String SCORE =
       "tala adi\ntempo 72\nSong = (takadimi takajunu) x8\nperform\n  Song nadai 4\n  Song nadai 4\n";
 
-  /** Who begins in the midst of words that repeat is found by how the take ends. */
+  /**
+   * Who begins in the midst of words that repeat is found by their sounds; but for every fourth
+   * place, from which the words are the same, or others as regularly.
+   */
   @Test
   void aTakeThatBeginsLateIsPairedFromWhereItBegins() {
-    int right = 0;
-    int all = 0;
-    for (int seed = 0; seed < 6; seed++) {
-      HeardTake take = new HeardTake(SCORE, seed, 0.03);
-      int from = 37 + 5 * seed;
-      take.say(from, take.expected.size(), 0.3);
-      right += (int) Math.round(100 * take.share(take.paired()));
-      all += 100;
+    for (int from = 33; from < 56; from++) {
+      if (from % 4 != 0) {
+        HeardTake take = new HeardTake(SCORE, from, 0.03);
+        take.say(from, take.expected.size(), 0.3);
+        assertTrue(take.share(take.paired()) >= 0.95, "from " + from);
+      }
     }
-    assertTrue(right >= 0.95 * all, right + " of " + all);
   }
 
   @Test
