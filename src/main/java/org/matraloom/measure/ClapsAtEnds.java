@@ -6,7 +6,6 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import org.matraloom.follow.Alignment;
 import org.matraloom.follow.EndAmbiguity;
-import org.matraloom.follow.EndAmbiguity.End;
 import org.matraloom.follow.SaidSollu;
 import org.matraloom.pulse.PulseLine;
 
@@ -31,7 +30,7 @@ final class ClapsAtEnds {
    */
   static Alignment decided(
       Alignment alignment, List<SaidSollu> sollus, PulseLine line, Optional<HeardClaps> claps) {
-    Optional<End> leftOver =
+    Optional<EndAmbiguity.End> leftOver =
         alignment.unsure().filter(unsure -> !unsure.missing()).map(EndAmbiguity::at);
     if (leftOver.isEmpty() || claps.isEmpty()) {
       return alignment;
