@@ -104,14 +104,29 @@ public record TakeFindings(
    * Whether the take lands beyond doubt.
    *
    * @return true if it can be judged, the last sollu is in its place, and nothing is missing or
-   *     left over of which it cannot be told where; where the first sollu was not heard though the
-   *     recording was on, every sound may be another sollu than it seems, the last one too
+   *     left over of which it cannot be told where, and the pulse it is held against is steady;
+   *     where the first sollu was not heard though the recording was on, every sound may be another
+   *     sollu than it seems, the last one too
    */
   public boolean lands() {
     return doubt.isEmpty()
         && alignment.unsure().isEmpty()
         && !alignment.missed().contains(0)
-        && landing.filter(TakeLanding::lands).isPresent();
+        && landing.filter(TakeLanding::lands).isPresent()
+        && !isByDriftingPulse();
+  }
+
+  /**
+   * Whether nothing tells the landing but a pulse of which the tempo can be heard to change: that
+   * bends to wherever the take ends.
+   *
+   * @return false if there is no landing
+   */
+  public boolean isByDriftingPulse() {
+    return landing.filter(found -> found.against() == LandingBeat.PULSE).isPresent()
+        && pulse
+            .filter(found -> Math.abs(found.driftPercent()) > Tolerance.DRIFT_PERCENT)
+            .isPresent();
   }
 
   /**

@@ -18,6 +18,12 @@ public final class Tolerance {
    */
   static final double APART_SECONDS = 0.060;
 
+  /**
+   * From here on a drift of the tempo is heard, in percent from the first beat to the last: five
+   * taps at 60 beats a minute are just told from five at 62 (the same page).
+   */
+  public static final double DRIFT_PERCENT = 100 * 2.0 / 60;
+
   private Tolerance() {}
 
   /**

@@ -8,12 +8,6 @@ import org.matraloom.time.MeasuredTempo;
 /** From where on something is worth a word, and the words that several faults share. */
 final class FaultTerms {
 
-  /**
-   * A change of tempo below this is not noticed: five taps at 60 beats a minute are told from five
-   * at 62.0, but hardly from less (experiments page of the Mazurka Project, mazurka.org.uk).
-   */
-  static final double DRIFT_PERCENT = 100 * 2.0 / 60;
-
   /** More than this share of sollus missing is worth a word. */
   private static final double MISSED_SHARE = 0.02;
 

@@ -171,7 +171,7 @@ final class Faults {
 
   private Optional<TakeFault> drift() {
     double drift = findings.pulse().orElseThrow().driftPercent();
-    return Math.abs(drift) <= FaultTerms.DRIFT_PERCENT
+    return Math.abs(drift) <= Tolerance.DRIFT_PERCENT
         ? Optional.empty()
         : Optional.of(
             new TakeFault(

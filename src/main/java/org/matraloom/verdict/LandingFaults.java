@@ -6,6 +6,7 @@ import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.measure.PulseBefore;
 import org.matraloom.measure.TakeFindings;
 import org.matraloom.measure.TakeLanding;
+import org.matraloom.measure.Tolerance;
 import org.matraloom.score.Nadai;
 import org.matraloom.score.Performance;
 import org.matraloom.time.MeasuredTempo;
@@ -82,7 +83,7 @@ final class LandingFaults {
   /** The pulse ran away or dragged all along, and so it does not land with the beat. */
   Optional<TakeFault> missedByDrift() {
     double drift = findings.pulse().orElseThrow().driftPercent();
-    return Math.abs(drift) <= FaultTerms.DRIFT_PERCENT
+    return Math.abs(drift) <= Tolerance.DRIFT_PERCENT
         ? Optional.empty()
         : off()
             .filter(landing -> drift * landing.errorSeconds() < 0)

@@ -6,6 +6,7 @@ import org.matraloom.follow.RecordedRange;
 import org.matraloom.measure.Pulse;
 import org.matraloom.measure.RoundFindings;
 import org.matraloom.measure.TakeFindings;
+import org.matraloom.measure.Tolerance;
 
 /** Says what went well in a take. */
 final class StrongPoints {
@@ -26,7 +27,7 @@ final class StrongPoints {
     String all = "all " + asked + (isWhole ? " sollus were said" : " sollus of it were said");
     int missed = findings.alignment().missed().size();
     String words = missed == 0 ? all : asked - missed + " of " + asked + " sollus were heard";
-    if (Math.abs(pulse.driftPercent()) <= FaultTerms.DRIFT_PERCENT && findings.habits().isEmpty()) {
+    if (Math.abs(pulse.driftPercent()) <= Tolerance.DRIFT_PERCENT && findings.habits().isEmpty()) {
       return String.format(
           Locale.ROOT,
           "The pulse held at %.1f beats a minute, and %s.",

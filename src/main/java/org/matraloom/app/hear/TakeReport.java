@@ -206,9 +206,13 @@ final class TakeReport {
 
   /** A landing that may be that of another sollu is no landing yet. */
   private String landing(TakeLanding found) {
-    return !found.lands()
-        ? "does not land"
-        : findings.lands() ? "lands" : "lands if nothing is missing or left over";
+    if (!found.lands()) {
+      return "does not land";
+    }
+    if (findings.isByDriftingPulse()) {
+      return "lands only as its own tempo changes";
+    }
+    return findings.lands() ? "lands" : "lands if nothing is missing or left over";
   }
 
   private String written(int place) {
