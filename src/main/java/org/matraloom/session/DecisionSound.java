@@ -1,6 +1,6 @@
 package org.matraloom.session;
 
-import org.matraloom.staircase.StairStep.Move;
+import org.matraloom.staircase.StairStep;
 import org.matraloom.wav.PcmFormat;
 
 /** Tells a decision without words: two taps for up, one low tone for down, nothing for the same. */
@@ -23,8 +23,8 @@ public final class DecisionSound {
    * @param format 16 bits, one or two channels
    * @return the samples as they go to a device; none for the same again
    */
-  public static byte[] of(Move move, PcmFormat format) {
-    if (move == Move.SAME) {
+  public static byte[] of(StairStep.Move move, PcmFormat format) {
+    if (move == StairStep.Move.SAME) {
       return new byte[0];
     }
     int frames = (int) (SECONDS * format.ratePerSecond());
@@ -33,7 +33,7 @@ public final class DecisionSound {
     for (int frame = 0; frame < frames; frame++) {
       double seconds = (double) frame / format.ratePerSecond();
       double sound =
-          move == Move.UP
+          move == StairStep.Move.UP
               ? tone(seconds, TAP_HZ, TAP_DECAY) + tone(seconds - SECOND_TAP, TAP_HZ, TAP_DECAY)
               : tone(seconds, LOW_HZ, LOW_DECAY);
       short sample = (short) Math.round(PEAK * Short.MAX_VALUE * sound);

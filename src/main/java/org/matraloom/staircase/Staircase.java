@@ -1,7 +1,6 @@
 package org.matraloom.staircase;
 
 import java.util.Optional;
-import org.matraloom.staircase.StairStep.Move;
 
 /**
  * Decides after each pass what to play next: two clean passes in a row lead up, one miss leads
@@ -45,7 +44,7 @@ public final class Staircase {
    * @return what to play
    */
   public StairStep first() {
-    return step(Move.SAME, "Begin at " + tempo + ", " + help.words() + ".");
+    return step(StairStep.Move.SAME, "Begin at " + tempo + ", " + help.words() + ".");
   }
 
   /**
@@ -76,16 +75,17 @@ public final class Staircase {
       looped = Optional.empty();
       forget();
       return step(
-          Move.UP, capital(place.words()) + " was clean twice in a row: back to the whole.");
+          StairStep.Move.UP,
+          capital(place.words()) + " was clean twice in a row: back to the whole.");
     }
     if (isClean) {
-      return step(Move.SAME, "Clean once in the loop: once more.");
+      return step(StairStep.Move.SAME, "Clean once in the loop: once more.");
     }
     int slower = Math.max(settings.slowest(), tempo - turns.size());
     boolean isSlower = slower < tempo;
     tempo = slower;
     return step(
-        isSlower ? Move.DOWN : Move.SAME,
+        isSlower ? StairStep.Move.DOWN : StairStep.Move.SAME,
         "Missed in the loop: "
             + (isSlower ? "slower, at " + tempo : "again, as nothing slower is asked for")
             + ".");
@@ -95,25 +95,25 @@ public final class Staircase {
     fault = Optional.empty();
     faultsInARow = 0;
     if (cleanInARow < CLEAN_IN_A_ROW) {
-      return step(Move.SAME, "Clean once at " + tempo + ": once more, and it goes on.");
+      return step(StairStep.Move.SAME, "Clean once at " + tempo + ": once more, and it goes on.");
     }
     cleanInARow = 0;
     if (tempo < settings.top()) {
       turns.moved(tempo, true);
       tempo = Math.min(settings.top(), tempo + turns.size());
       String why = tempo == settings.mouthLimit() ? ", the limit of the mouth" : "";
-      return step(Move.UP, "Clean twice in a row: up to " + tempo + why + ".");
+      return step(StairStep.Move.UP, "Clean twice in a row: up to " + tempo + why + ".");
     }
     if (!help.isLeast()) {
       help = help.less();
-      return step(Move.UP, "Clean twice at " + tempo + ": now " + help.words() + ".");
+      return step(StairStep.Move.UP, "Clean twice at " + tempo + ": now " + help.words() + ".");
     }
     String top = settings.goal() <= settings.mouthLimit() ? "the goal" : "the limit of the mouth";
     return new StairStep(
         tempo,
         help,
         looped,
-        Move.UP,
+        StairStep.Move.UP,
         "Clean twice at " + tempo + ", " + top + ", without help: done.",
         true);
   }
@@ -125,14 +125,14 @@ public final class Staircase {
     if (where.isPresent() && faultsInARow >= FAULTS_IN_A_ROW) {
       looped = where;
       return step(
-          Move.DOWN,
+          StairStep.Move.DOWN,
           "A fault at "
               + where.get().words()
               + " twice running: that place alone, at "
               + tempo
               + ", until it is clean twice.");
     }
-    Move move = easier.isEmpty() ? Move.SAME : Move.DOWN;
+    StairStep.Move move = easier.isEmpty() ? StairStep.Move.SAME : StairStep.Move.DOWN;
     return step(
         move,
         easier.isEmpty() ? "Missed: again, as nothing slower is asked for." : "Missed: " + easier);
@@ -158,7 +158,7 @@ public final class Staircase {
     fault = Optional.empty();
   }
 
-  private StairStep step(Move move, String reason) {
+  private StairStep step(StairStep.Move move, String reason) {
     return new StairStep(tempo, help, looped, move, reason, false);
   }
 

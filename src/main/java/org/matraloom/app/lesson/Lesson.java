@@ -5,7 +5,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
+import org.matraloom.breath.Care;
 import org.matraloom.staircase.StairStep;
 
 /**
@@ -17,7 +19,8 @@ import org.matraloom.staircase.StairStep;
 final class Lesson {
 
   private static final int MOST_UNJUDGED = 3;
-  private static final double REST_AFTER_SECONDS = 15 * 60.0;
+  private static final double REST_AFTER_SECONDS =
+      TimeUnit.MINUTES.toSeconds(Care.REST_AFTER_MINUTES);
   private static final double NANOS = 1e9;
 
   private final Course course;

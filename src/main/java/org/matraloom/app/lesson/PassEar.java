@@ -17,6 +17,7 @@ import org.matraloom.recording.Recordings;
 import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
+import org.matraloom.session.GuideHeard;
 import org.matraloom.staircase.PassHeard;
 import org.matraloom.staircase.Spot;
 import org.matraloom.verdict.Cleanness;
@@ -49,7 +50,7 @@ final class PassEar {
   /** Measures a take. */
   Verdict listen(LessonPass pass, Path take) throws IOException {
     Performance performance = Performance.of(pass.composition());
-    if (GuideHeard.in(take, 60 / pass.composition().tempo().beatsPerMinute().toDouble())) {
+    if (GuideHeard.in(take, pass.composition().tempo())) {
       return unjudged(pass, HEADPHONES);
     }
     OnsetCurve curve;

@@ -9,6 +9,7 @@ import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.TimeUnit;
 import org.matraloom.app.cli.DeviceOptions;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.LogOptions;
@@ -54,7 +55,6 @@ public final class PractiseCommand implements Callable<Integer> {
   private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss");
   private static final int MOST_MINUTES = 240;
   private static final int RATE = 48_000;
-  private static final double SECONDS_PER_MINUTE = 60;
 
   @Spec private CommandSpec command;
 
@@ -145,7 +145,7 @@ public final class PractiseCommand implements Callable<Integer> {
       PassEar ear = new PassEar(score.lexicon());
       end =
           new Lesson(course, player, ear, notes, explain)
-              .run(minutes * SECONDS_PER_MINUTE, System::nanoTime);
+              .run(TimeUnit.MINUTES.toSeconds(minutes), System::nanoTime);
     }
     tell(end, notes, out);
     remind(noted, out);

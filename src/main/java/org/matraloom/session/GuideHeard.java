@@ -1,9 +1,11 @@
-package org.matraloom.app.lesson;
+package org.matraloom.session;
 
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
+import org.matraloom.time.Ratio;
+import org.matraloom.time.Tempo;
 import org.matraloom.wav.CuePoint;
 import org.matraloom.wav.WavReader;
 
@@ -11,7 +13,7 @@ import org.matraloom.wav.WavReader;
  * Whether the guide is heard in the microphone: while it is counted in nobody speaks, so what rises
  * above the quiet at each counted beat is the hand.
  */
-final class GuideHeard {
+public final class GuideHeard {
 
   private static final double EARLY_SECONDS = 0.03;
   private static final double LATE_SECONDS = 0.15;
@@ -19,7 +21,7 @@ final class GuideHeard {
   private static final double QUIET_TO = 0.9;
   private static final double QUIET_PARTS = 8;
   private static final double LEAST_RISE_DB = 12;
-  private static final double LEAST_DBFS = -60;
+  private static final double LEAST_DBFS = -50;
   private static final double LEAST_SHARE = 0.6;
 
   private GuideHeard() {}
@@ -28,12 +30,12 @@ final class GuideHeard {
    * Looks at the count-in of a take.
    *
    * @param take a take of this program
-   * @param secondsPerBeat the tempo of its guide
+   * @param tempo the tempo of its guide
    * @return whether most of the counted beats are heard; false if the take does not tell where they
    *     are
    * @throws IOException if it cannot be read
    */
-  static boolean in(Path take, double secondsPerBeat) throws IOException {
+  public static boolean in(Path take, Tempo tempo) throws IOException {
     try (WavReader reader = new WavReader(take)) {
       Optional<CuePoint> from =
           reader.cues().stream().filter(cue -> cue.label().equals("count-in")).findFirst();
@@ -49,12 +51,12 @@ final class GuideHeard {
       return isCounted(
           samples,
           from.get().frame(),
-          secondsPerBeat * reader.ratePerSecond(),
+          tempo.unitsOf(Ratio.ONE, reader.ratePerSecond()),
           reader.ratePerSecond());
     }
   }
 
-  private static boolean isCounted(float[] samples, long first, double framesPerBeat, int rate) {
+  static boolean isCounted(float[] samples, long first, double framesPerBeat, int rate) {
     int beats = 0;
     int heard = 0;
     for (double at = first; at + framesPerBeat <= samples.length; at += framesPerBeat) {
