@@ -32,14 +32,25 @@ final class LessonTempi {
       Composition composition, Optional<Integer> goal, Optional<Integer> begin, double clearRate) {
     int to =
         goal.orElseGet(() -> (int) Math.round(composition.tempo().beatsPerMinute().toDouble()));
-    if (!Tempo.inRange(Ratio.of(to))) {
-      throw new UserError(
-          "--to takes " + Tempo.SLOWEST + " to " + Tempo.FASTEST + " beats a minute, given " + to);
-    }
+    requireTempo("--to", to);
+    begin.ifPresent(tempo -> requireTempo("--from", tempo));
     Tempo mouth = UserError.unlessRefused(() -> TempoLadder.fastestAt(composition, clearRate));
     int limit = (int) mouth.beatsPerMinute().floor();
     int slowest = Math.min(TempoRule.SLOWEST, Math.min(to, limit));
     int start = begin.orElse((int) Math.round(BEGIN * Math.min(to, limit)));
     return StairSettings.usual(start, slowest, to, limit);
+  }
+
+  private static void requireTempo(String option, int given) {
+    if (!Tempo.inRange(Ratio.of(given))) {
+      throw new UserError(
+          option
+              + " takes "
+              + Tempo.SLOWEST
+              + " to "
+              + Tempo.FASTEST
+              + " beats a minute, given "
+              + given);
+    }
   }
 }
