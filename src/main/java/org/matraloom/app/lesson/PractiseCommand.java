@@ -37,8 +37,9 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     sortOptions = false,
     description = {
-      "Practise a score: each pass is played, recorded and measured, one thing is said of it,",
-      "and the next pass begins by itself, faster, slower, or at the place that went wrong.",
+      "Practise with a partner that plays, listens, decides and goes on by itself.",
+      "Each pass is recorded and measured, one thing is said of it, and the next pass begins faster,",
+      "slower, or at the place that went wrong.",
       "Wear headphones, or the guide is recorded as well."
     },
     footer = {
