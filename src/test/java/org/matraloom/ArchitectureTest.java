@@ -68,6 +68,8 @@ class ArchitectureTest {
           Map.entry("app.write", 7),
           Map.entry("door", 0),
           Map.entry("shelf", 7),
+          Map.entry("staircase", 0),
+          Map.entry("app.lesson", 8),
           Map.entry("app.open", 8),
           Map.entry("app", 9));
 

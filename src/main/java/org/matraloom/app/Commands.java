@@ -11,6 +11,7 @@ import org.matraloom.app.handon.PageCommand;
 import org.matraloom.app.handon.SheetCommand;
 import org.matraloom.app.hear.LogCommand;
 import org.matraloom.app.hear.TakeCommand;
+import org.matraloom.app.lesson.PractiseCommand;
 import org.matraloom.app.open.OpenCommand;
 import org.matraloom.app.practise.BreathsCommand;
 import org.matraloom.app.practise.CalibrateCommand;
@@ -75,6 +76,7 @@ final class Commands {
     all.put("rebar", RebarCommand.class);
     all.put("render", RenderCommand.class);
     all.put("play", PlayCommand.class);
+    all.put("practise", PractiseCommand.class);
     all.put("record", RecordCommand.class);
     all.put("calibrate", CalibrateCommand.class);
     all.put("breaths", BreathsCommand.class);

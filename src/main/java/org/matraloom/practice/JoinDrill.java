@@ -53,6 +53,23 @@ public final class JoinDrill {
    */
   public static Composition of(
       Composition composition, int join, int beats, int loops, Lexicon lexicon) {
+    return of(composition, join, beats, beats, loops, lexicon);
+  }
+
+  /**
+   * The same with a lead of another length.
+   *
+   * @param composition the score
+   * @param join which change of nadai, from 1
+   * @param leadBeats beats before the change, 1 to 32
+   * @param beats beats after it, 1 to 32
+   * @param loops how often, 1 to 200
+   * @param lexicon knows how the words are read
+   * @return the drill
+   * @throws IllegalArgumentException if there is no such join or a number is out of range
+   */
+  public static Composition of(
+      Composition composition, int join, int leadBeats, int beats, int loops, Lexicon lexicon) {
     Performance performance = Performance.of(composition);
     List<Span.Round> seams = seams(performance);
     if (seams.isEmpty()) {
@@ -60,13 +77,14 @@ public final class JoinDrill {
     }
     Drill.requireRange("the join", join, 1, seams.size());
     Drill.requireRange("the number of beats on either side", beats, 1, MOST_BEATS);
+    Drill.requireRange("the number of beats of lead", leadBeats, 1, MOST_BEATS);
     Drill.requireRange("the number of loops", loops, 1, MOST_LOOPS);
     Span.Round after = seams.get(join - 1);
     List<Span.Round> rounds = performance.rounds();
     Span.Round before = rounds.get(rounds.indexOf(after) - 1);
 
     Ratio seam = after.startBeat();
-    Ratio from = seam.minus(Ratio.of(beats));
+    Ratio from = seam.minus(Ratio.of(leadBeats));
     Ratio to = seam.plus(Ratio.of(beats));
     PhraseExcerpt first = PhraseExcerpt.of(before, composition, from, seam, lexicon);
     PhraseExcerpt second = PhraseExcerpt.of(after, composition, seam, to, lexicon);

@@ -23,7 +23,7 @@ import org.matraloom.score.Performance;
 import org.matraloom.verdict.Cleanness;
 
 /** A measured take as a record of the practice log. */
-final class TakeEntry {
+public final class TakeEntry {
 
   /** Before this no telephone recorded anything: a file so old has lost its time. */
   private static final Instant OLDEST = Instant.parse("2000-01-01T00:00:00Z");
@@ -50,7 +50,16 @@ final class TakeEntry {
     log.noteMade(() -> of(findings, performance, recording), out);
   }
 
-  static LogEntry of(TakeFindings findings, Performance performance, Path recording)
+  /**
+   * Makes the record.
+   *
+   * @param findings a take that can be judged
+   * @param performance what was to be said
+   * @param recording its file
+   * @return the record
+   * @throws IOException if the file cannot be read
+   */
+  public static LogEntry of(TakeFindings findings, Performance performance, Path recording)
       throws IOException {
     Cleanness clean = new Cleanness(findings, performance);
     String title = performance.composition().title();

@@ -1,0 +1,121 @@
+package org.matraloom.app.lesson;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.matraloom.breath.BreathSettings;
+import org.matraloom.device.AudioIn;
+import org.matraloom.device.AudioOut;
+import org.matraloom.device.RoundTrip;
+import org.matraloom.device.RoundTrips;
+import org.matraloom.device.SoundDevices;
+import org.matraloom.live.LivePiece;
+import org.matraloom.notation.ScorePrinter;
+import org.matraloom.session.DecisionSound;
+import org.matraloom.session.PassSound;
+import org.matraloom.session.PracticeDesk;
+import org.matraloom.session.RecordedPass;
+import org.matraloom.sound.Mix;
+import org.matraloom.sound.MixPart;
+import org.matraloom.sound.TakeNote;
+import org.matraloom.staircase.Help;
+import org.matraloom.staircase.StairStep;
+import org.matraloom.voice.SolluVoice;
+import org.matraloom.wav.PcmFormat;
+
+/** Plays passes on the sound devices of this machine, which are opened anew for each. */
+final class DevicePlayer implements PassPlayer {
+
+  private static final int SENTENCE_MS = 2500;
+
+  private final Devices devices;
+  private final SolluVoice voice;
+  private final PracticeDesk desk;
+
+  DevicePlayer(Devices devices, SolluVoice voice, PracticeDesk desk) {
+    this.devices = devices;
+    this.voice = voice;
+    this.desk = desk;
+  }
+
+  /**
+   * Which devices are used.
+   *
+   * @param found those of this machine
+   * @param output a part of the name of one; empty for the usual one
+   * @param input the same of the microphone
+   * @param rate frames a second
+   */
+  record Devices(SoundDevices found, Optional<String> output, Optional<String> input, int rate) {
+
+    PcmFormat guide() {
+      return new PcmFormat(rate, 16, 2);
+    }
+
+    Optional<Long> roundTripFrames() throws IOException {
+      return RoundTrips.ofUser()
+          .find(found.outName(output), found.inName(input), rate)
+          .map(RoundTrip::frames);
+    }
+  }
+
+  @Override
+  public boolean play(LessonPass pass, Path target) throws IOException {
+    desk.heading(pass.words());
+    PcmFormat taken = new PcmFormat(devices.rate, 16, 1);
+    LivePiece piece =
+        new LivePiece(
+            List.of(pass.timeline()),
+            1,
+            voice,
+            Optional.empty(),
+            devices.guide(),
+            BreathSettings.study());
+    TakeNote note =
+        new TakeNote(
+            pass.what(),
+            ScorePrinter.print(pass.composition()),
+            pass.timeline(),
+            Optional.empty(),
+            devices.roundTripFrames());
+    try (AudioOut heard =
+            devices.found.openOut(devices.output, devices.guide(), SoundDevices.SAFE_MS);
+        AudioIn said = devices.found.openIn(devices.input, taken)) {
+      PassSound sound = new PassSound(piece, mix(pass.help()), taken, note);
+      return RecordedPass.record(sound, heard, said, target, desk);
+    }
+  }
+
+  @Override
+  public boolean tell(StairStep step, String sentence, String decision) throws IOException {
+    desk.say(step.tempo(), sentence, decision);
+    byte[] told = DecisionSound.of(step.move(), devices.guide());
+    if (told.length > 0) {
+      try (AudioOut heard =
+          devices.found.openOut(devices.output, devices.guide(), SoundDevices.SAFE_MS)) {
+        heard.write(told, 0, told.length);
+        heard.drain();
+      }
+    }
+    return !desk.isEndAsked(SENTENCE_MS);
+  }
+
+  /** What is heard with the help that is left. */
+  static Mix mix(Help help) {
+    Set<MixPart> silent = EnumSet.noneOf(MixPart.class);
+    if (help.compareTo(Help.NO_VOICE) >= 0) {
+      silent.add(MixPart.VOICE);
+    }
+    if (help.compareTo(Help.NO_TICKS) >= 0) {
+      silent.add(MixPart.TICK);
+    }
+    if (help.compareTo(Help.CLAPS) >= 0) {
+      silent.add(MixPart.COUNT);
+    }
+    Mix mix = Mix.practice();
+    return silent.isEmpty() ? mix : mix.without(silent).withWholeCountIn();
+  }
+}
