@@ -42,6 +42,9 @@ final class OpenRoutes {
     post(routes, "/api/play/next", play::next);
     post(routes, "/api/play/change", play::change);
     post(routes, "/api/play/clock", play::clock);
+    TapAnswers taps = new TapAnswers(desk.lexicon());
+    post(routes, "/api/tap", taps::tempo);
+    post(routes, "/api/rhythm", taps::rhythm);
     HandOnAnswers files = new HandOnAnswers(desk.scores());
     post(routes, "/api/make", files::make);
     post(routes, "/api/cancel", files::cancel);
