@@ -18,6 +18,8 @@ const PARTS = ['clap', 'count', 'wave', 'tick', 'voice', 'breath', 'drone'];
 export function openHear(score) {
   /** @type {any} */
   let playing = null;
+  /** The last play, also after its end. @type {any} */
+  let latest = null;
   let frame = 0;
   /** What comes again and again: "cells", "section", "round", or nothing. */
   let looping = '';
@@ -78,6 +80,7 @@ export function openHear(score) {
       });
       playing?.stop();
       playing = mine;
+      latest = mine;
     } catch (refusal) {
       ended();
       return tell(/** @type {Error} */ (refusal).message);
@@ -179,6 +182,8 @@ export function openHear(score) {
       tempo.value = String(Math.round(score.piece().tempo * 100) / 100);
     },
     playing: () => playing,
+    latest: () => latest,
+    countIn: () => Number(countIn.value || 0),
     close() {
       unkey();
       stop();

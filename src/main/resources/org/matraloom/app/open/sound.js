@@ -115,6 +115,9 @@ export async function play(wish, over) {
       ended = true;
       node.port.postMessage({ stop: true });
     },
+    /** The frame of the audio clock at which its first frame is played, and the tempo; nothing if it did not go straight on. */
+    straight: () => (segments.length === 1 && at.frame > 0 && !dry && ctx.sampleRate === begun.rate
+      ? { frame: Math.round(at.time * begun.rate) - at.frame, tempo: segments[0].tempo } : null),
     measured: () => ({ dry, sent, startedMs: started, latency: ctx.outputLatency }),
   };
 }
