@@ -63,6 +63,7 @@ final class OpenRoutes {
     get(routes, "/api/tempi", past::picture);
     get(routes, "/api/takes", past::takes);
     post(routes, "/api/compare", past::compare);
+    get(routes, "/api/take-sound", past::sound);
     return routes;
   }
 

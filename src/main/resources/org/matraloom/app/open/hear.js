@@ -34,11 +34,12 @@ export function openHear(score) {
   const drone = make('input', { id: 'drone', size: 4, placeholder: say('none') });
   const loop = button(say('loop'), () => setLoop(score.sheet().chosen() ? 'cells' : 'section'), { id: 'loop', 'aria-pressed': 'false' });
   const stage = button(say('stage'), () => setStage(!document.body.classList.contains('stage')), { id: 'stage' });
+  const wall = button(say('wall'), () => setStage(!document.body.classList.contains('stage'), true), { id: 'wall' });
   const keys = keyList();
   const hand = openHand();
   hand.element.hidden = true;
   const element = make('section.hear', { 'aria-label': say('hear') },
-    make('div.row-of-verbs', {}, start, loop, stage, keys.opener,
+    make('div.row-of-verbs', {}, start, loop, stage, wall, keys.opener,
       make('label', {}, say('tempo'), ' ', tempo), make('label', {}, say('countInLabel'), ' ', countIn),
       make('label', {}, say('fade'), ' ', fade), make('label', {}, say('drone'), ' ', drone)),
     make('div.row-of-verbs', { role: 'group', 'aria-label': say('sounding') }, ...parts),
@@ -142,10 +143,13 @@ export function openHear(score) {
     return change(looping === 'cells' ? { fromMark: stretch[0], toMark: stretch[1] } : { loop: looping, at: heard });
   }
 
-  function setStage(/** @type {boolean} */ on) {
+  /** Very large for the stand, or wide for a wall. @param {boolean} on @param {boolean} [wide] */
+  function setStage(on, wide = false) {
     document.body.classList.toggle('stage', on);
+    document.body.classList.toggle('wall', on && wide);
     hand.element.hidden = !on && !playing;
     stage.textContent = on ? say('leaveStage') : say('stage');
+    wall.textContent = on ? say('leaveStage') : say('wall');
     if (on && score.piece()) hand.show(score.piece(), { beat: score.piece().rounds[0].start, counting: false }, score.sheet().marks(), undefined);
   }
 
