@@ -20,7 +20,12 @@ public final class RoundTrips {
 
   private final Path file;
 
-  RoundTrips(Path file) {
+  /**
+   * A store.
+   *
+   * @param file where it is kept; it need not exist yet
+   */
+  public RoundTrips(Path file) {
     this.file = file;
   }
 

@@ -62,6 +62,8 @@ public final class Door implements AutoCloseable {
   private static HttpServer bound(int port) throws IOException {
     // Else one who sends nothing more keeps a thread for ever.
     System.setProperty("sun.net.httpserver.maxReqTime", LONGEST_REQUEST_SECONDS);
+    // Else a reply waits until the browser has confirmed its head, up to 40 ms (RFC 1122, 4.2.3.4).
+    System.setProperty("sun.net.httpserver.nodelay", "true");
     InetAddress loopback = InetAddress.getByAddress(HOST, new byte[] {127, 0, 0, 1});
     try {
       return HttpServer.create(new InetSocketAddress(loopback, port), 0);

@@ -9,7 +9,7 @@ import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 
 /** A tempo from taps: the median of the last gaps, so that one bad tap does no harm. */
-final class TapTempo {
+public final class TapTempo {
 
   private static final int FEWEST_GAPS = 3;
   private static final int MOST_GAPS = 7;
@@ -18,8 +18,13 @@ final class TapTempo {
   private final Deque<Long> gaps = new ArrayDeque<>();
   private Optional<Long> lastNanos = Optional.empty();
 
-  /** Takes a tap; the answer is a tempo in whole beats a minute from the fourth tap on. */
-  Optional<Tempo> tap(long nanos) {
+  /**
+   * Takes a tap.
+   *
+   * @param nanos when it fell, in nanoseconds from any moment
+   * @return a tempo in whole beats a minute, from the fourth tap on
+   */
+  public Optional<Tempo> tap(long nanos) {
     long gap = nanos - lastNanos.orElse(nanos);
     lastNanos = Optional.of(nanos);
     if (gap <= 0 || gap > LONGEST_GAP_NANOS) {

@@ -13,7 +13,7 @@ import org.matraloom.device.RoundTrip;
 import org.matraloom.device.RoundTrips;
 import org.matraloom.device.SoundDevices;
 import org.matraloom.live.LivePiece;
-import org.matraloom.notation.ScorePrinter;
+import org.matraloom.spell.ScorePrinter;
 import org.matraloom.session.DecisionSound;
 import org.matraloom.session.PassSound;
 import org.matraloom.session.PracticeDesk;

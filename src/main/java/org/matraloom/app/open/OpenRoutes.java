@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.matraloom.app.cli.UserError;
+import org.matraloom.device.RoundTrips;
 import org.matraloom.door.DoorFault;
 import org.matraloom.door.DoorReply;
 import org.matraloom.door.DoorRoute;
@@ -42,6 +43,9 @@ final class OpenRoutes {
     post(routes, "/api/play/next", play::next);
     post(routes, "/api/play/change", play::change);
     post(routes, "/api/play/clock", play::clock);
+    TapAnswers taps = new TapAnswers(desk.lexicon());
+    post(routes, "/api/tap", taps::tempo);
+    post(routes, "/api/rhythm", taps::rhythm);
     HandOnAnswers files = new HandOnAnswers(desk.scores());
     post(routes, "/api/make", files::make);
     post(routes, "/api/cancel", files::cancel);
@@ -50,10 +54,16 @@ final class OpenRoutes {
     TakeAnswers takes = new TakeAnswers(desk, files);
     routes.add(DoorRoute.post("/api/take", TakeAnswers.MOST_BYTES, told(takes::measure)));
     post(routes, "/api/drill", takes::drill);
+    RoundTripAnswers trips = new RoundTripAnswers(RoundTrips.ofUser());
+    get(routes, "/api/clicks", request -> trips.clicks());
+    get(routes, "/api/round-trip", trips::known);
+    routes.add(
+        DoorRoute.post("/api/round-trip", RoundTripAnswers.MOST_BYTES, told(trips::measure)));
     PastAnswers past = new PastAnswers(desk, files);
     get(routes, "/api/tempi", past::picture);
     get(routes, "/api/takes", past::takes);
     post(routes, "/api/compare", past::compare);
+    get(routes, "/api/take-sound", past::sound);
     return routes;
   }
 

@@ -6,6 +6,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.matraloom.app.cli.ExitCode;
@@ -21,6 +22,12 @@ import org.matraloom.shelf.ScoreName;
 final class PastAnswers {
 
   private static final Pattern TAKE = Pattern.compile("take-\\d{1,6}\\.[a-z0-9]{2,5}");
+
+  private static final long MOST_HEARD = 500_000_000;
+
+  /** Media types that are not named by the ending (IANA, media types, audio). */
+  private static final Map<String, String> TYPES =
+      Map.of("mp3", "audio/mpeg", "m4a", "audio/mp4", "opus", "audio/ogg");
 
   private final OpenDesk desk;
   private final HandOnAnswers files;
@@ -78,6 +85,17 @@ final class PastAnswers {
     String folder = files.folder(name) + "/";
     String plain = words.replace(folder, "");
     return JsonReply.of(json -> json.writeStringField("words", plain));
+  }
+
+  /** The sound of a take. */
+  DoorReply sound(DoorRequest request) throws DoorFault, IOException {
+    String take = request.value("take");
+    Path file = Path.of(take(new ScoreName(request.value("name")), take));
+    if (Files.size(file) > MOST_HEARD) {
+      throw new UserError(take + " is too large for the page");
+    }
+    String ending = take.substring(take.lastIndexOf('.') + 1);
+    return DoorReply.of(TYPES.getOrDefault(ending, "audio/" + ending), Files.readAllBytes(file));
   }
 
   private String take(ScoreName name, String take) throws IOException {

@@ -47,6 +47,16 @@ record PlayedPiece(LivePiece piece, PulledPlay play) {
     if (sent.find("round").isPresent()) {
       play.goTo(round(sent.number("round")));
     }
+    PlayStep.asked(sent, piece).ifPresent(section -> goOn(section, sent));
+    PlayStep.looped(sent, piece).ifPresent(section -> play.loop(Optional.of(section)));
+  }
+
+  /** What comes again and again goes along. */
+  private void goOn(PieceSection section, JsonFields sent) {
+    if (sent.isSet("looping")) {
+      play.loop(Optional.of(section));
+    }
+    play.goTo(section);
   }
 
   private PieceSection round(int number) {

@@ -65,11 +65,15 @@ final class PlayedPieces {
             .filter(given -> !given.isBlank())
             .map(given -> new Fade(sent.number("fade")));
     Optional<PieceSection> chosen = PlayedPiece.chosen(sent, piece);
-    PieceSection start = chosen.orElseGet(() -> PieceSections.of(piece.passages()).first());
+    Optional<PieceSection> looped = chosen.or(() -> PlayStep.looped(sent, piece));
+    PieceSection start =
+        looped
+            .or(() -> PlayStep.asked(sent, piece))
+            .orElseGet(() -> PieceSections.of(piece.passages()).first());
     PulledPlay play =
         new PulledPlay(
             piece, fade, start, PlayedPiece.tempo(sent, composition), PlayedPiece.mix(sent));
-    play.loop(chosen);
+    play.loop(looped);
     return new PlayedPiece(piece, play);
   }
 

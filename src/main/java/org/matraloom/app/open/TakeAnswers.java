@@ -47,9 +47,13 @@ final class TakeAnswers {
     if (!ENDING.matcher(ending).matches()) {
       throw new UserError("a recording's name ends in letters such as wav, given " + ending);
     }
-    desk.scores().read(name);
+    String text = desk.scores().read(name).text();
     Path take = free(files.folder(name), ending);
-    Files.write(take, request.body());
+    if (GuidedTake.isOne(request.query())) {
+      new GuidedTake(desk.lexicon()).write(take, name, text, request.query(), request.body());
+    } else {
+      Files.write(take, request.body());
+    }
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     int code =

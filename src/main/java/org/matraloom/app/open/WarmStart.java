@@ -11,7 +11,7 @@ import org.matraloom.door.DoorRequest;
 final class WarmStart {
 
   private static final String PIECE = "gutter-song.loom";
-  private static final int TIMES = 30;
+  private static final int TIMES = 200;
 
   private WarmStart() {}
 

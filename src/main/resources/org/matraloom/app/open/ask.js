@@ -74,6 +74,11 @@ export async function fetchBytes(path, body) {
   return { bytes: await reply.arrayBuffer(), head: reply.headers };
 }
 
+/** The clicks of a calibration, 16 bits, one channel. */
+export async function fetchClicks() {
+  return (await send('/api/clicks', { method: 'GET' })).arrayBuffer();
+}
+
 /** @param {Record<string, string>} values */
 function query(values) {
   const text = new URLSearchParams(values).toString();

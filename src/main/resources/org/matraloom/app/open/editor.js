@@ -68,6 +68,15 @@ export function openEditor(parent, given) {
       while (end < old.length - from && end < text.length - from && old[old.length - 1 - end] === text[text.length - 1 - end]) end++;
       view.dispatch({ changes: { from, to: old.length - end, insert: text.slice(from, text.length - end) }, annotations: isolateHistory.of('full') });
     },
+    /** Writes at the cursor, with spaces around it where there are none. @param {string} words */
+    insert(words) {
+      const { from, to } = view.state.selection.main;
+      const before = view.state.sliceDoc(Math.max(0, from - 1), from);
+      const after = view.state.sliceDoc(to, to + 1);
+      const insert = (before.trim() ? ' ' : '') + words + (after.trim() ? ' ' : '');
+      view.dispatch({ changes: { from, to, insert }, selection: { anchor: from + insert.length }, annotations: isolateHistory.of('full') });
+      view.focus();
+    },
     /** @param {any[]} problems */
     showProblems(problems) {
       view.dispatch(setDiagnostics(view.state, problems.map((each) => diagnostic(view.state.doc, each))));

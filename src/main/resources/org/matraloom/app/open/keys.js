@@ -3,19 +3,19 @@
  * @module
  */
 
-/** @param {Record<string, (number: number) => void>} deeds by key; "round" takes the digits
+/** @param {Record<string, (number: number, event: KeyboardEvent) => void>} deeds by key; "round" takes the digits
  * @returns {() => void} ends it */
 export function onKeys(deeds) {
   const listen = (/** @type {KeyboardEvent} */ event) => {
     const target = /** @type {HTMLElement} */ (event.target);
     const writing = target.closest('input, textarea, select, .cm-editor');
-    const pressing = event.key === ' ' && target.closest('button, summary, a');
+    const pressing = [' ', 'Enter'].includes(event.key) && target.closest('button, summary, a');
     if (writing || pressing || event.ctrlKey || event.metaKey || event.altKey) return;
     const digit = /^[1-9]$/.test(event.key) ? Number(event.key) : 0;
     const deed = digit ? deeds.round : deeds[event.key];
     if (!deed) return;
     event.preventDefault();
-    deed(digit);
+    deed(digit, event);
   };
   document.addEventListener('keydown', listen);
   return () => document.removeEventListener('keydown', listen);

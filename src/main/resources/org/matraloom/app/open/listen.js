@@ -6,6 +6,7 @@ import { post, postBytes, get } from '/page/ask.js';
 import { say } from '/page/words.js';
 import { make, button, tell } from '/page/make.js';
 import { openMicrophone } from '/page/microphone.js';
+import { measureRoundTrip, roundTripOf } from '/page/roundtrip.js';
 
 const SPEEDS = [100, 75, 50, 25];
 
@@ -19,6 +20,7 @@ export function openListen(score) {
   const level = make('meter', { min: -60, max: 0, low: -30, high: -3, optimum: -12, value: -60, 'aria-label': say('level') });
   const record = button(say('record'), () => (recording ? stop() : begin()), { id: 'record' });
   const tryIt = button(say('tryLevel'), () => (microphone ? shut() : hearLevel()), { id: 'try-level' });
+  const trip = button(say('roundTrip'), calibrate, { id: 'round-trip' });
   const guide = make('input', { type: 'checkbox', id: 'with-guide', checked: true });
   const file = make('input', { type: 'file', id: 'take-file', accept: 'audio/*,.wav,.flac,.mp3,.m4a,.opus,.ogg', onchange: () => file.files[0] && measureFile(file.files[0]) });
   const result = make('div.result', { id: 'result', 'aria-live': 'polite' });
@@ -26,7 +28,7 @@ export function openListen(score) {
   const speed = make('select', { id: 'speed', onchange: () => { player.playbackRate = Number(speed.value) / 100; } },
     ...SPEEDS.map((each) => make('option', { value: each }, each + ' %')));
   const element = make('section.listen', { 'aria-label': say('listen') },
-    make('div.row-of-verbs', {}, record, tryIt, level,
+    make('div.row-of-verbs', {}, record, tryIt, level, trip,
       make('label', {}, guide, ' ', say('withGuide')),
       make('label', {}, say('dropTake'), ' ', file)),
     result);
@@ -49,9 +51,34 @@ export function openListen(score) {
     tryIt.textContent = say('tryLevel');
   }
 
+  async function calibrate() {
+    shut();
+    tell(say('roundTripGoes'));
+    trip.disabled = true;
+    try {
+      const found = await measureRoundTrip();
+      tell(say('roundTripKept', { ms: found.ms, spread: found.spreadMs }));
+    } catch (refusal) {
+      tell(/** @type {Error} */ (refusal).message);
+    }
+    trip.disabled = false;
+  }
+
+  /** Where the guide was in the take, if the round trip is known and it went straight on. */
+  async function guidePlace() {
+    const straight = score.hear.latest()?.straight();
+    const { frames } = await roundTripOf(microphone.name);
+    if (!guide.checked || !straight || frames === undefined || !Number.isFinite(microphone.beganAt())) return {};
+    return {
+      guideFrame: String(straight.frame - microphone.beganAt() + frames), tripFrames: String(frames),
+      tempo: String(Math.round(straight.tempo * 100)), countIn: String(score.hear.countIn()),
+    };
+  }
+
   async function begin() {
     if (!microphone) await hearLevel();
     if (!microphone) return;
+    await microphone.opened;
     microphone.record();
     recording = true;
     record.textContent = say('endTake');
@@ -63,10 +90,11 @@ export function openListen(score) {
     recording = false;
     record.textContent = say('record');
     element.dataset.recording = 'false';
+    const place = await guidePlace().catch(() => ({}));
     score.hear.stop();
     const take = microphone.take();
     shut();
-    await measure(take, 'wav');
+    await measure(take, 'wav', place);
   }
 
   /** @param {File} dropped */
@@ -74,12 +102,12 @@ export function openListen(score) {
     return measure(dropped, dropped.name.split('.').pop() ?? 'wav');
   }
 
-  async function measure(/** @type {Blob} */ take, /** @type {string} */ ending) {
+  async function measure(/** @type {Blob} */ take, /** @type {string} */ ending, /** @type {Record<string, string>} */ place = {}) {
     result.replaceChildren(make('p', {}, say('measuring')));
     await score.saved();
     const begun = performance.now();
     try {
-      const found = await postBytes('/api/take', { name: score.name, as: ending }, take);
+      const found = await postBytes('/api/take', { name: score.name, as: ending, ...place }, take);
       element.dataset.measuredMs = String(Math.round(performance.now() - begun));
       player.src = URL.createObjectURL(take);
       player.preservesPitch = true;

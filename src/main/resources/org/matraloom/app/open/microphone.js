@@ -4,6 +4,8 @@
  */
 import { audio } from '/page/sound.js';
 
+const OPEN_MS = 3000;
+
 /**
  * Opens the microphone as it is, without what browsers do to speech.
  * @param {(level: number) => void} heard is told the peak of each tenth of a second, in dB
@@ -19,16 +21,39 @@ export async function openMicrophone(heard) {
   source.connect(node);
   /** @type {Float32Array[] | null} */
   let kept = null;
+  let heardFrames = 0;
+  let firstFrame = NaN;
+  let beganAt = NaN;
+  let open = (/** @type {any} */ _) => {};
+  const opened = new Promise((done) => {
+    open = done;
+    setTimeout(done, OPEN_MS);
+  });
   node.port.onmessage = (event) => {
+    if (event.data.first !== undefined) {
+      firstFrame = event.data.first;
+      return open(true);
+    }
+    heardFrames += event.data.length;
     let peak = 0;
     for (const sample of event.data) peak = Math.max(peak, Math.abs(sample));
     heard(20 * Math.log10(Math.max(peak, 1e-4)));
     kept?.push(event.data);
   };
   return {
+    context,
+    /** Fulfilled when the first frame has come, or none came for a while. */
+    opened,
+    /** What the microphone is called. */
+    name: stream.getAudioTracks()[0].label || 'microphone',
     record() {
       kept = [];
+      beganAt = firstFrame + heardFrames;
     },
+    /** The frame of the audio clock at which the recording begins; no number if no frame had come. */
+    beganAt: () => beganAt,
+    /** What was recorded, as samples without a head. */
+    samples: async () => (await waveFile(kept ?? [], context.sampleRate).arrayBuffer()).slice(44),
     /** Ends the recording. @returns {Blob} */
     take() {
       const wave = waveFile(kept ?? [], context.sampleRate);

@@ -17,8 +17,29 @@ export async function showPast(place, name, title) {
   const picture = make('img', { alt: say('tempiOf', { title }), id: 'tempi', src: '/api/tempi?' + new URLSearchParams({ title, at: String(Date.now()) }),
     onerror: () => { picture.replaceWith(make('p', {}, say('noTempi'))); } });
 
+  const both = make('div.both', { id: 'both-takes', hidden: true });
+
+  /** A take to be heard; while it sounds the other one is quiet. @param {string} take */
+  function player(take) {
+    const sound = make('audio', { controls: true, preload: 'metadata', 'aria-label': take,
+      src: '/api/take-sound?' + new URLSearchParams({ name, take }),
+      onplay: () => both.querySelectorAll('audio').forEach((/** @type {HTMLAudioElement} */ each) => { if (each !== sound) each.pause(); }) });
+    return make('div', {}, make('h3', {}, take), sound);
+  }
+
+  /** Goes over to the other take, to the same place. */
+  function over() {
+    const [first, second] = both.querySelectorAll('audio');
+    const from = second.paused ? first : second;
+    const to = second.paused ? second : first;
+    to.currentTime = Math.min(from.currentTime, to.duration || 0);
+    to.play();
+  }
+
   async function compare() {
     try {
+      both.replaceChildren(player(one.value), player(other.value), button(say('hearOther'), over, { id: 'hear-other' }));
+      both.hidden = false;
       words.textContent = (await post('/api/compare', { name, one: one.value, other: other.value })).words;
       words.hidden = false;
     } catch (refusal) {
@@ -33,6 +54,7 @@ export async function showPast(place, name, title) {
       ? make('div.row-of-verbs', {}, make('label', {}, say('oneTake'), ' ', one), make('label', {}, say('otherTake'), ' ', other),
         button(say('compare'), compare, { id: 'compare' }))
       : make('p', {}, say('fewTakes')),
+    both,
     words,
     button(say('close'), () => place.replaceChildren()));
   place.querySelector('button')?.focus();

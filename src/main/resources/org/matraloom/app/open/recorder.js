@@ -5,12 +5,18 @@ class Recorder extends AudioWorkletProcessor {
     this.block = new Float32Array(4800);
     this.filled = 0;
     this.over = false;
+    this.told = false;
     this.port.onmessage = () => { this.over = true; };
   }
 
   process(inputs) {
     const [heard] = inputs[0];
     if (heard) {
+      if (!this.told) {
+        // Where the clock of the audio stood at the first frame.
+        this.told = true;
+        this.port.postMessage({ first: currentFrame });
+      }
       for (let i = 0; i < heard.length; i++) {
         this.block[this.filled++] = heard[i];
         if (this.filled === this.block.length) {

@@ -11,6 +11,7 @@ import { keeper, draftOf } from '/page/keep.js';
 import { openHear } from '/page/hear.js';
 import { openListen } from '/page/listen.js';
 import { showPast } from '/page/past.js';
+import { showTap } from '/page/tap.js';
 import { showHandOn } from '/page/handon.js';
 import { landingLine } from '/page/landing.js';
 import { showVersions, showClash } from '/page/versions.js';
@@ -37,6 +38,7 @@ export async function showScore(main, name) {
     make('div.heading', {},
       make('h1', { id: 'title' }, name.replace('.loom', '')),
       make('nav.verbs', { 'aria-label': say('verbs') },
+        button(say('tapIt'), () => showTap(margin, { hear, text: () => editor.text(), insert: (phrase) => editor.insert(phrase) }), { id: 'tap-rhythm' }),
         button(say('versions'), () => showVersions(margin, name, (text) => editor.replace(text)), { id: 'versions' }),
         button(say('past'), () => showPast(margin, name, piece?.title ?? name), { id: 'past' }),
         button(say('handOn'), () => showHandOn(margin, name, { saved: () => kept.save(), script: () => script.value }), { id: 'hand-on' }),

@@ -52,7 +52,12 @@ export function openSheet(parent, chosen) {
 
   rows.addEventListener('keydown', (event) => {
     const steps = { ArrowRight: 1, ArrowLeft: -1, ArrowDown: 8, ArrowUp: -8 }[event.key];
-    if (event.key === 'Enter' && last >= 0) chosen(marks[last].sollu);
+    if (event.key === 'Enter' && last >= 0) {
+      // Elsewhere this key plays.
+      event.preventDefault();
+      event.stopPropagation();
+      chosen(marks[last].sollu);
+    }
     if (!steps || !marks.length) return;
     event.preventDefault();
     event.stopPropagation();

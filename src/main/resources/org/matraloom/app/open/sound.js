@@ -87,24 +87,24 @@ export async function play(wish, over) {
     }
   }, 400);
 
-  /** The frame that leaves the loudspeaker now. */
-  function heardFrame() {
+  /** The frame that leaves the loudspeaker at a moment of the page's clock. @param {number} ms */
+  function heardFrame(ms) {
     const stamp = ctx.getOutputTimestamp();
-    const now = stamp.contextTime ? stamp.contextTime + (performance.now() - (stamp.performanceTime ?? 0)) / 1000
+    const now = stamp.contextTime ? stamp.contextTime + (ms - (stamp.performanceTime ?? 0)) / 1000
       : ctx.currentTime - (ctx.outputLatency || ctx.baseLatency || 0);
     return at.frame + (now - at.time) * begun.rate;
   }
 
   return {
-    /** What is heard: a beat of the piece, and whether the mouth has not begun. */
-    place() {
-      const frame = heardFrame();
+    /** What is heard: a beat of the piece, and whether the mouth has not begun. @param {number} [ms] when, on the page's clock */
+    place(ms = performance.now()) {
+      const frame = heardFrame(ms);
       let found = segments[0];
       for (const each of segments) {
         if (startOf(each, begun.rate) <= frame) found = each;
       }
       const live = found.clockBeat + (frame - found.clockFrame) * found.tempo / 60 / begun.rate;
-      return { frame, beat: live - found.shift, counting: live - found.shift < found.start - 1e-6, tempo: found.tempo };
+      return { frame, beat: live - found.shift, counting: live - found.shift < found.start - 1e-6, start: found.start, tempo: found.tempo };
     },
     /** @param {object} wish */
     async change(wish) {
@@ -115,6 +115,9 @@ export async function play(wish, over) {
       ended = true;
       node.port.postMessage({ stop: true });
     },
+    /** The frame of the audio clock at which its first frame is played, and the tempo; nothing if it did not go straight on. */
+    straight: () => (segments.length === 1 && at.frame > 0 && !dry && ctx.sampleRate === begun.rate
+      ? { frame: Math.round(at.time * begun.rate) - at.frame, tempo: segments[0].tempo } : null),
     measured: () => ({ dry, sent, startedMs: started, latency: ctx.outputLatency }),
   };
 }
