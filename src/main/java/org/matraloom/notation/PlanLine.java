@@ -55,6 +55,11 @@ final class PlanLine implements StepVisitor<String> {
   }
 
   @Override
+  public String with(Step.With with) {
+    return SecondLines.WITH + " " + with.step().told(this);
+  }
+
+  @Override
   public String toTala(Step.ToTala turn) {
     return PlanWords.TALA + " " + TalaText.written(turn.tala());
   }

@@ -24,6 +24,7 @@ final class PlanParser {
           PlanWords.TELL,
           PlanWords.AT,
           FillIn.FILL,
+          SecondLines.WITH,
           UsedPiece.USE);
 
   private static final Set<String> NADAI = Set.of("nadai", "nade", "nada", "gati");
@@ -49,6 +50,7 @@ final class PlanParser {
     return first.is(PlanWords.PART)
         || first.is(PlanWords.TELL)
         || first.is(FillIn.FILL)
+        || first.is(SecondLines.WITH)
         || first.is(UsedPiece.USE);
   }
 

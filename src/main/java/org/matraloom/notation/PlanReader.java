@@ -84,6 +84,7 @@ final class PlanReader {
   Plan read(List<List<Token>> plan, Optional<PieceShelf> shelf, boolean openEnd) {
     UsedPiece used = new UsedPiece(shelf, head, borrowed, problems);
     FillIn fillIn = new FillIn(head.wording(), lexicon, borrowed, problems);
+    SecondLines second = new SecondLines(problems);
     Closing closing = head.closing();
     for (int index = 0; index < plan.size() && lines.size() <= PlanCheck.MOST_SPANS; index++) {
       List<Token> tokens = plan.get(index);
@@ -101,6 +102,8 @@ final class PlanReader {
         takesOver = true;
         step.ifPresent(found -> add(found, first));
         tellRest(step, cursor);
+      } else if (first.is(SecondLines.WITH) && !says) {
+        second.read(tokens, parser).forEach(step -> add(step, first));
       } else {
         List<Step> steps = parser.steps(tokens);
         takesOver |= steps.size() > 1;
@@ -108,6 +111,7 @@ final class PlanReader {
       }
     }
     checkEduppu();
+    second.check(lines);
     return new Plan(lines, borrowed.phrases(), lengths, closing, takesOver);
   }
 
