@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.Optional;
 import javax.sound.midi.InvalidMidiDataException;
 import javax.sound.midi.MetaMessage;
 import javax.sound.midi.MidiEvent;
@@ -52,6 +53,7 @@ public final class MidiFile {
   private static final int CLAP_KEY = 39;
   private static final int WAVE_KEY = 69;
   private static final int SOLLU_KEY = 63;
+  private static final int SECOND_KEY = 64;
   private static final Map<Finger, Integer> FINGER_KEYS =
       Map.of(
           Finger.LITTLE,
@@ -95,6 +97,21 @@ public final class MidiFile {
    */
   public static void write(Timeline timeline, SolluWriting writing, OutputStream out)
       throws IOException {
+    write(timeline, Optional.empty(), writing, out);
+  }
+
+  /**
+   * Writes a timeline and what a second reciter says beside it, which is a track of its own.
+   *
+   * @param timeline what happens
+   * @param second what the second reciter says, from the same origin on; its hand is not written
+   * @param writing how the lyrics are written
+   * @param out where the file goes
+   * @throws IOException if it cannot be written
+   */
+  public static void write(
+      Timeline timeline, Optional<Timeline> second, SolluWriting writing, OutputStream out)
+      throws IOException {
     try {
       MidiFile file = new MidiFile(timeline, writing);
       file.head();
@@ -102,6 +119,7 @@ public final class MidiFile {
       for (Event event : timeline) {
         event.told(writer);
       }
+      second.ifPresent(file::second);
       MidiSystem.write(file.sequence, FORMAT_WITH_TRACKS, out);
     } catch (InvalidMidiDataException e) {
       throw new IllegalStateException(WRONG, e);
@@ -121,6 +139,21 @@ public final class MidiFile {
         timeline.originBeat(),
         new byte[] {(byte) (microseconds >> 16), (byte) (microseconds >> 8), (byte) microseconds});
     metres();
+  }
+
+  private void second(Timeline other) {
+    Track track = sequence.createTrack();
+    text(track, TEXT_NAME, timeline.originBeat(), "Sollus, second reciter");
+    for (Event event : other) {
+      if (event instanceof Event.SolluSaid said) {
+        solluSaid(track, SECOND_KEY, said);
+      }
+    }
+  }
+
+  private boolean solluSaid(Track track, int key, Event.SolluSaid said) {
+    text(track, TEXT_LYRIC, said.beat(), writing.alone(said.sollu()) + " ");
+    return note(track, key, velocity(said.stress()), said.beat(), said.beats());
   }
 
   private void metres() {
@@ -164,8 +197,7 @@ public final class MidiFile {
 
     @Override
     public Boolean solluSaid(Event.SolluSaid said) {
-      text(sollus, TEXT_LYRIC, said.beat(), writing.alone(said.sollu()) + " ");
-      return note(sollus, SOLLU_KEY, velocity(said.stress()), said.beat(), said.beats());
+      return MidiFile.this.solluSaid(sollus, SOLLU_KEY, said);
     }
 
     @Override

@@ -57,6 +57,8 @@ public record Mix(
     }
   }
 
+  private static final double DRUM_DB = -6;
+
   record Gains(float left, float right) {}
 
   /**
@@ -86,7 +88,8 @@ public record Mix(
   /**
    * The mix for learning: the voice leads and every part is heard.
    *
-   * @return clap 0 dB, samam +2, counts -12, wave -6, ticks -18, voice -3, breath -15, drone -20
+   * @return clap 0 dB, samam +2, counts -12, wave -6, ticks -18, voice -3, breath -15, drone -20,
+   *     second reciter as the voice, drum -6
    */
   public static Mix lesson() {
     return of(-3);
@@ -95,7 +98,7 @@ public record Mix(
   /**
    * The mix for saying it oneself: the voice steps back.
    *
-   * @return as {@link #lesson()}, with the voice at -9 dB
+   * @return as {@link #lesson()}, with the voices at -9 dB
    */
   public static Mix practice() {
     return of(-9);
@@ -110,6 +113,8 @@ public record Mix(
     channels.put(MixPart.VOICE, new Channel(voiceDb, false, 0));
     channels.put(MixPart.BREATH, new Channel(-15, false, 0));
     channels.put(MixPart.DRONE, new Channel(-20, false, 0));
+    channels.put(MixPart.SECOND, new Channel(voiceDb, false, 0));
+    channels.put(MixPart.DRUM, new Channel(DRUM_DB, false, 0));
     return new Mix(channels, 2, 0, false, 0);
   }
 
@@ -215,8 +220,9 @@ public record Mix(
     return new Mix(channels, samamDb, outputDb, wholeCountIn, dbPerRound);
   }
 
-  Gains voiceGains(int round) {
-    return gains(MixPart.VOICE, -voiceFadeDb * Math.max(0, round - 1));
+  Gains saidGains(MixPart part, int round) {
+    boolean fades = part != MixPart.DRUM;
+    return gains(part, fades ? -voiceFadeDb * Math.max(0, round - 1) : 0);
   }
 
   boolean sounds(MixPart part) {
