@@ -7,7 +7,7 @@ import org.matraloom.score.Step;
 /** Reads {@code with Song nadai 5}: what a second reciter says beside the line above. */
 final class SecondLines {
 
-  static final String WITH = "with";
+  static final String WITH = SecondWord.WITH;
 
   private static final String EXAMPLE = "write with Song nadai 5 below the line it is said beside";
 

@@ -45,9 +45,14 @@ public final class TextSheet {
   private final Avartana avartana;
   private final Lexicon lexicon;
   private final Map<Integer, List<String>> linesOfRound = new LinkedHashMap<>();
+  private final String rowLetter;
+  private final String roundName;
   private int rowNumber;
 
-  private TextSheet(Sheet sheet, Lexicon lexicon) {
+  /** Rows of avartanas are named by a letter and their number, rounds by a word. */
+  TextSheet(Sheet sheet, Lexicon lexicon, String rowLetter, String roundName) {
+    this.rowLetter = rowLetter;
+    this.roundName = roundName;
     this.sheet = sheet;
     this.words = new SheetWords(sheet);
     this.performance = sheet.performance();
@@ -64,26 +69,16 @@ public final class TextSheet {
    * @throws IOException if it cannot be written
    */
   public static void write(Sheet sheet, Lexicon lexicon, Appendable out) throws IOException {
-    new TextSheet(sheet, lexicon).write(out);
+    new TextSheet(sheet, lexicon, "A", "Round").write(out);
   }
 
   private void write(Appendable out) throws IOException {
-    out.append(header());
-    told(words.setting() + ". " + words.places() + ".", out);
-    String loss = sheet.options().writing().script().loss();
-    if (!loss.isEmpty()) {
-      told(loss, out);
-    }
-    int cellWidth = cellWidth();
-    int perLine = Math.max(1, (WIDEST - NAME_WIDTH - LAST_BAR) / (cellWidth + GAP));
+    writeHead(out);
     for (Row row : sheet.rows()) {
-      LineBreaks breaks = LineBreaks.of(avartana.goingOnAt(row.startBeat()), perLine);
-      write(row, breaks, cellWidth, out);
+      writeRow(row, out);
     }
     out.append('\n');
-    for (Map.Entry<Integer, List<String>> round : linesOfRound.entrySet()) {
-      writeRound(round.getKey(), round.getValue(), out);
-    }
+    writeRounds(out);
     out.append("\nperform\n");
     for (int index = 0; index < performance.spans().size(); index++) {
       notices(index, out);
@@ -93,6 +88,29 @@ public final class TextSheet {
     out.append('\n');
     for (String sentence : sheet.closing()) {
       told(sentence, out);
+    }
+  }
+
+  void writeHead(Appendable out) throws IOException {
+    out.append(header());
+    told(words.setting() + ". " + words.places() + ".", out);
+    String loss = sheet.options().writing().script().loss();
+    if (!loss.isEmpty()) {
+      told(loss, out);
+    }
+  }
+
+  void writeRow(Row row, Appendable out) throws IOException {
+    int cellWidth = cellWidth();
+    int perLine = Math.max(1, (WIDEST - NAME_WIDTH - LAST_BAR) / (cellWidth + GAP));
+    LineBreaks breaks = LineBreaks.of(avartana.goingOnAt(row.startBeat()), perLine);
+    write(row, breaks, cellWidth, out);
+  }
+
+  /** The rounds as the rows of which they consist, once these are written. */
+  void writeRounds(Appendable out) throws IOException {
+    for (Map.Entry<Integer, List<String>> round : linesOfRound.entrySet()) {
+      writeRound(round.getKey(), round.getValue(), out);
     }
   }
 
@@ -165,30 +183,30 @@ public final class TextSheet {
   }
 
   private void writeRound(int round, List<String> lines, Appendable out) throws IOException {
-    StringBuilder line = new StringBuilder("Round" + round + " =");
+    StringBuilder line = new StringBuilder(roundName + round + " =");
     int part = 1;
     List<String> parts = new ArrayList<>();
     for (String name : lines) {
       if (line.length() + 1 + name.length() > WIDEST) {
-        String partName = "Round" + round + "_" + part++;
-        out.append(line.toString().replaceFirst("^Round\\d+", partName)).append('\n');
+        String partName = roundName + round + "_" + part++;
+        out.append(line.toString().replaceFirst("^" + roundName + "\\d+", partName)).append('\n');
         parts.add(partName);
-        line = new StringBuilder("Round" + round + " =");
+        line = new StringBuilder(roundName + round + " =");
       }
       line.append(' ').append(name);
     }
     if (parts.isEmpty()) {
       out.append(line).append('\n');
     } else {
-      String partName = "Round" + round + "_" + part;
-      out.append(line.toString().replaceFirst("^Round\\d+", partName)).append('\n');
+      String partName = roundName + round + "_" + part;
+      out.append(line.toString().replaceFirst("^" + roundName + "\\d+", partName)).append('\n');
       parts.add(partName);
-      out.append("Round" + round + " = " + String.join(" ", parts)).append('\n');
+      out.append(roundName + round + " = " + String.join(" ", parts)).append('\n');
     }
   }
 
   /** The lines of the plan without time that stand before a span. */
-  private void notices(int span, Appendable out) throws IOException {
+  void notices(int span, Appendable out) throws IOException {
     for (Notice notice : performance.notices()) {
       if (notice.span() == span) {
         out.append(ScorePrinter.print(notice.step()) + "\n");
@@ -196,10 +214,10 @@ public final class TextSheet {
     }
   }
 
-  private void perform(Span span, Appendable out) throws IOException {
+  void perform(Span span, Appendable out) throws IOException {
     if (span instanceof Span.Round round && linesOfRound.containsKey(round.number())) {
       String kalam = round.kalam() == 1 ? "" : " kalam " + round.kalam();
-      out.append("Round" + round.number() + " nadai " + round.nadai() + kalam + "\n");
+      out.append(roundName + round.number() + " nadai " + round.nadai() + kalam + "\n");
     } else if (span instanceof Span.Pause && span.beats().signum() > 0) {
       out.append(silence(span) + "\n");
     }
@@ -218,7 +236,7 @@ public final class TextSheet {
   /** A name for a row: A and its avartana, or L and which line it is. */
   private String name(Row row) {
     boolean byPhrase = sheet.options().lines() == SheetOptions.Lines.PHRASE;
-    return byPhrase ? "L" + rowNumber : "A" + row.number();
+    return byPhrase ? "L" + rowNumber : rowLetter + row.number();
   }
 
   private static String letters(int piece) {
@@ -233,7 +251,7 @@ public final class TextSheet {
   }
 
   /** Sentences as notes that stay within the width of a terminal. */
-  private static void told(String text, Appendable out) throws IOException {
+  static void told(String text, Appendable out) throws IOException {
     StringBuilder line = new StringBuilder();
     for (String word : text.split("\\s+")) {
       if (line.length() > 0 && line.length() + word.length() + 3 > WIDEST) {
