@@ -20,9 +20,9 @@ import org.matraloom.time.Ratio;
 public record TwoReciterSheet(TwoReciters reciters, Sheet first, Sheet second) {
 
   /** The label of the rows of the second reciter. */
-  static final String SECOND = "second reciter";
+  static final String SECOND = "reciter 2";
 
-  private static final String FIRST = "first reciter";
+  private static final String FIRST = "reciter 1";
   private static final int MOST_MARKS_A_LINE = 28;
   private static final int HALF = 4;
 
@@ -58,7 +58,10 @@ public record TwoReciterSheet(TwoReciters reciters, Sheet first, Sheet second) {
         int begin = from;
         int end = Math.min(cells, from + beats);
         one.ifPresent(row -> rows.add(part(row, begin, end)));
-        other.ifPresent(row -> rows.add(part(row, begin, end)));
+        other
+            .map(row -> part(row, begin, end))
+            .filter(TwoReciterSheet::hasMarks)
+            .ifPresent(rows::add);
       }
     }
     return new Sheet(first.performance(), first.options(), rows, closing());
@@ -144,6 +147,11 @@ public record TwoReciterSheet(TwoReciters reciters, Sheet first, Sheet second) {
         whole.breathsIn(start, end),
         whole.landing().filter(beat -> beat.compareTo(start) > 0 && beat.compareTo(end) <= 0),
         whole.tags().stream().filter(tag -> tag.reaches(start, end)).toList());
+  }
+
+  private static boolean hasMarks(Row row) {
+    return row.landing().isPresent()
+        || row.cells().stream().anyMatch(cell -> !cell.marks().isEmpty());
   }
 
   private static boolean lies(Ratio beat, Ratio start, Ratio end) {

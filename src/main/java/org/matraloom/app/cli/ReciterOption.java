@@ -67,8 +67,7 @@ public final class ReciterOption {
   public static Composition requireOne(Composition piece, String what) {
     if (TwoReciters.in(piece)) {
       throw new UserError(
-          what
-              + " takes scores with one reciter, and this one has two (its lines begin with with)");
+          what + " takes scores with one reciter, and this one has a second one in its lines with");
     }
     return piece;
   }
