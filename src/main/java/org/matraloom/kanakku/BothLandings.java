@@ -2,8 +2,8 @@ package org.matraloom.kanakku;
 
 import java.util.Optional;
 import org.matraloom.score.Performance;
-import org.matraloom.score.SideBySide;
 import org.matraloom.score.TwoReciters;
+import org.matraloom.score.TwoReciters.SideBySide;
 
 /**
  * Where each of two reciters ends, and whether they end together where they stand side by side.

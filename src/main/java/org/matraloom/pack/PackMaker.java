@@ -19,6 +19,7 @@ import org.matraloom.breath.BreathPlanner;
 import org.matraloom.breath.BreathTimeline;
 import org.matraloom.loudness.Levels;
 import org.matraloom.schedule.ScoreTimeline;
+import org.matraloom.schedule.SpokenLeadIn;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Performance;
 import org.matraloom.sound.LevelledTrack;
@@ -46,7 +47,19 @@ public final class PackMaker {
   private final List<PackTrack> tracks;
   private final Optional<SrutiDrone> drone;
   private final long[] doneFrames;
+  private final boolean leadsIn;
   private long totalFrames;
+
+  /**
+   * Prepares a set whose tracks have no words before a start off samam.
+   *
+   * @param order what is wanted
+   * @param folder where it goes; it must exist
+   * @param voices gives each track a voice of its own, at 48000 frames a second
+   */
+  public PackMaker(PackOrder order, Path folder, Supplier<SolluVoice> voices) {
+    this(order, folder, voices, false);
+  }
 
   /**
    * Prepares a set.
@@ -54,8 +67,10 @@ public final class PackMaker {
    * @param order what is wanted
    * @param folder where it goes; it must exist
    * @param voices gives each track a voice of its own, at 48000 frames a second
+   * @param leadsIn whether plain words lead in from samam up to a start off samam
    */
-  public PackMaker(PackOrder order, Path folder, Supplier<SolluVoice> voices) {
+  public PackMaker(PackOrder order, Path folder, Supplier<SolluVoice> voices, boolean leadsIn) {
+    this.leadsIn = leadsIn;
     this.order = order;
     this.folder = folder;
     this.voices = voices;
@@ -80,7 +95,7 @@ public final class PackMaker {
    * @throws IllegalArgumentException if the folder holds another set
    */
   public void claim() throws IOException {
-    new PackManifest(order, tracks).claim(folder);
+    new PackManifest(order, tracks, leadsIn).claim(folder);
   }
 
   /**
@@ -93,7 +108,7 @@ public final class PackMaker {
    * @throws IllegalArgumentException if the folder holds another set
    */
   public int make(int threads, PackProgress progress) throws IOException {
-    PackManifest manifest = new PackManifest(order, tracks);
+    PackManifest manifest = new PackManifest(order, tracks, leadsIn);
     manifest.claim(folder);
     removeLeftovers();
     totalFrames = tracks.stream().mapToLong(this::lengthFrames).sum();
@@ -159,7 +174,8 @@ public final class PackMaker {
 
   private Timeline timeline(PackTrack track) {
     Performance performance = Performance.of(track.composition());
-    Timeline score = ScoreTimeline.of(performance, order.countInAvartanas());
+    Timeline counted = ScoreTimeline.of(performance, order.countInAvartanas());
+    Timeline score = leadsIn ? SpokenLeadIn.before(counted, 0) : counted;
     return order
         .breaths()
         .map(settings -> BreathPlanner.plan(performance, settings))

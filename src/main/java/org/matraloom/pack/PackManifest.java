@@ -34,8 +34,10 @@ final class PackManifest {
 
   private final PackOrder order;
   private final List<PackTrack> tracks;
+  private final boolean leadsIn;
 
-  PackManifest(PackOrder order, List<PackTrack> tracks) {
+  PackManifest(PackOrder order, List<PackTrack> tracks, boolean leadsIn) {
+    this.leadsIn = leadsIn;
     this.order = order;
     this.tracks = tracks;
   }
@@ -117,7 +119,9 @@ final class PackManifest {
             order.percents().toString(),
             order.mixes().toString(),
             order.drills() + " " + order.countInAvartanas() + " " + order.files(),
-            order.sruti().toString() + order.breaths().map(cued -> "\n" + cued).orElse(""));
+            order.sruti().toString()
+                + order.breaths().map(cued -> "\n" + cued).orElse("")
+                + (leadsIn ? "\nlead-in" : ""));
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       return HexFormat.of().formatHex(digest.digest(whole.getBytes(StandardCharsets.UTF_8)));

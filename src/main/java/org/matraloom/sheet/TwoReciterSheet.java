@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
 import org.matraloom.score.Performance;
-import org.matraloom.score.SideBySide;
 import org.matraloom.score.TwoReciters;
+import org.matraloom.score.TwoReciters.SideBySide;
 import org.matraloom.time.Ratio;
 
 /**

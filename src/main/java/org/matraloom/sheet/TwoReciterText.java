@@ -5,8 +5,8 @@ import java.util.Iterator;
 import java.util.List;
 import org.matraloom.notation.SecondWord;
 import org.matraloom.score.Lexicon;
-import org.matraloom.score.SideBySide;
 import org.matraloom.score.Span;
+import org.matraloom.score.TwoReciters.SideBySide;
 
 /** The sheet of two reciters as plain text that is itself a score for two. */
 public final class TwoReciterText {

@@ -2,7 +2,6 @@ package org.matraloom.sound;
 
 import java.util.List;
 import org.matraloom.schedule.Timeline;
-import org.matraloom.time.FrameClock;
 
 /**
  * A part of a track with a tempo of its own.
@@ -31,12 +30,5 @@ public record Passage(Timeline timeline, Mix mix, List<Companion> companions) {
   /** The same in another mix. */
   Passage in(Mix other) {
     return new Passage(timeline, other, companions);
-  }
-
-  /** How long it is with its tail, until the last of all has ended; in frames. */
-  long lengthFrames(FrameClock clock) {
-    return companions.stream()
-        .mapToLong(each -> Renderer.lengthFrames(each.timeline(), clock))
-        .reduce(Renderer.lengthFrames(timeline, clock), Math::max);
   }
 }

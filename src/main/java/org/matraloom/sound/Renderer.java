@@ -115,7 +115,7 @@ public final class Renderer {
     this.mixer = new Mixer(passage, clock, voice, drone, place);
     this.limiter = new Limiter(clock.ratePerSecond());
     this.channels = channels;
-    this.lengthFrames = passage.lengthFrames(clock);
+    this.lengthFrames = lengthFrames(passage, clock);
     dropDelay();
   }
 
@@ -129,6 +129,13 @@ public final class Renderer {
   public static long lengthFrames(Timeline timeline, FrameClock clock) {
     return Math.max(0, clock.frameAt(timeline.endBeat()))
         + (long) TAIL_SECONDS * clock.ratePerSecond();
+  }
+
+  /** The same until the last of a passage has ended, companions included. */
+  static long lengthFrames(Passage passage, FrameClock clock) {
+    return passage.companions().stream()
+        .mapToLong(each -> lengthFrames(each.timeline(), clock))
+        .reduce(lengthFrames(passage.timeline(), clock), Math::max);
   }
 
   /**
@@ -156,7 +163,7 @@ public final class Renderer {
               + openFrame());
     }
     mixer.change(change);
-    lengthFrames = change.clockFrame() + change.next().lengthFrames(change.clock());
+    lengthFrames = change.clockFrame() + lengthFrames(change.next(), change.clock());
   }
 
   /**

@@ -56,7 +56,7 @@ public final class Track {
    */
   public long startFrame(int passage) {
     return passages.subList(0, passage).stream()
-        .mapToLong(each -> each.lengthFrames(clock(each)))
+        .mapToLong(each -> Renderer.lengthFrames(each, clock(each)))
         .sum();
   }
 

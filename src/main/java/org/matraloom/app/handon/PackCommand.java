@@ -124,7 +124,9 @@ public final class PackCommand implements Callable<Integer> {
     int rate = PcmFormat.USUAL.ratePerSecond();
     PackMaker maker =
         UserError.unlessRefused(
-            () -> new PackMaker(order, folder, () -> voice.voice(rate, score.lexicon())));
+            () ->
+                new PackMaker(
+                    order, folder, () -> voice.voice(rate, score.lexicon()), content.leadsIn()));
     claim(maker);
     if (!noPapers) {
       papers(composition);

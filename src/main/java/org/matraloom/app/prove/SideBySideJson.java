@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import org.matraloom.app.cli.Json;
 import org.matraloom.kanakku.BothLandings;
-import org.matraloom.score.SideBySide;
+import org.matraloom.score.TwoReciters.SideBySide;
 
 /** What two reciters do as JSON: each as a score of its own is told, then side by side. */
 final class SideBySideJson {

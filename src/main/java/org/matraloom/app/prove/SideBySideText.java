@@ -6,8 +6,8 @@ import org.matraloom.kanakku.BothLandings;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Performance;
-import org.matraloom.score.SideBySide;
 import org.matraloom.score.Span;
+import org.matraloom.score.TwoReciters.SideBySide;
 import org.matraloom.time.Ratio;
 
 /** What two reciters do, in a musician's words: each for itself, then side by side. */
