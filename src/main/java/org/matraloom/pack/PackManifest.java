@@ -34,10 +34,10 @@ final class PackManifest {
 
   private final PackOrder order;
   private final List<PackTrack> tracks;
-  private final boolean leadsIn;
+  private final PackBeside beside;
 
-  PackManifest(PackOrder order, List<PackTrack> tracks, boolean leadsIn) {
-    this.leadsIn = leadsIn;
+  PackManifest(PackOrder order, List<PackTrack> tracks, PackBeside beside) {
+    this.beside = beside;
     this.order = order;
     this.tracks = tracks;
   }
@@ -121,7 +121,7 @@ final class PackManifest {
             order.drills() + " " + order.countInAvartanas() + " " + order.files(),
             order.sruti().toString()
                 + order.breaths().map(cued -> "\n" + cued).orElse("")
-                + (leadsIn ? "\nlead-in" : ""));
+                + beside.known());
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       return HexFormat.of().formatHex(digest.digest(whole.getBytes(StandardCharsets.UTF_8)));
