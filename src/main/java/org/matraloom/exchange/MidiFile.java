@@ -2,14 +2,11 @@ package org.matraloom.exchange;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.Optional;
 import javax.sound.midi.InvalidMidiDataException;
-import javax.sound.midi.MetaMessage;
-import javax.sound.midi.MidiEvent;
 import javax.sound.midi.MidiSystem;
 import javax.sound.midi.Sequence;
-import javax.sound.midi.ShortMessage;
 import javax.sound.midi.Track;
 import org.matraloom.schedule.Event;
 import org.matraloom.schedule.EventVisitor;
@@ -38,7 +35,6 @@ public final class MidiFile {
   public static final int TICKS_PER_BEAT = 5040;
 
   private static final int FORMAT_WITH_TRACKS = 1;
-  private static final int PERCUSSION = 9;
   private static final int TEXT_NAME = 0x03;
   private static final int TEXT_LYRIC = 0x05;
   private static final int TEXT_MARKER = 0x06;
@@ -52,6 +48,7 @@ public final class MidiFile {
   private static final int CLAP_KEY = 39;
   private static final int WAVE_KEY = 69;
   private static final int SOLLU_KEY = 63;
+  private static final int SECOND_KEY = 64;
   private static final Map<Finger, Integer> FINGER_KEYS =
       Map.of(
           Finger.LITTLE,
@@ -74,11 +71,13 @@ public final class MidiFile {
   private final Track sollus;
   private final Track hand;
   private final Sequence sequence;
+  private final MidiTracks tracks;
 
   private MidiFile(Timeline timeline, SolluWriting writing) throws InvalidMidiDataException {
     this.timeline = timeline;
     this.avartana = timeline.performance().avartana();
     this.writing = writing;
+    this.tracks = new MidiTracks(timeline.originBeat(), TICKS_PER_BEAT);
     this.sequence = new Sequence(Sequence.PPQ, TICKS_PER_BEAT);
     this.signs = sequence.createTrack();
     this.sollus = sequence.createTrack();
@@ -95,6 +94,21 @@ public final class MidiFile {
    */
   public static void write(Timeline timeline, SolluWriting writing, OutputStream out)
       throws IOException {
+    write(timeline, Optional.empty(), writing, out);
+  }
+
+  /**
+   * Writes a timeline and what a second reciter says beside it, which is a track of its own.
+   *
+   * @param timeline what happens
+   * @param second what the second reciter says, from the same origin on; its hand is not written
+   * @param writing how the lyrics are written
+   * @param out where the file goes
+   * @throws IOException if it cannot be written
+   */
+  public static void write(
+      Timeline timeline, Optional<Timeline> second, SolluWriting writing, OutputStream out)
+      throws IOException {
     try {
       MidiFile file = new MidiFile(timeline, writing);
       file.head();
@@ -102,6 +116,7 @@ public final class MidiFile {
       for (Event event : timeline) {
         event.told(writer);
       }
+      second.ifPresent(file::second);
       MidiSystem.write(file.sequence, FORMAT_WITH_TRACKS, out);
     } catch (InvalidMidiDataException e) {
       throw new IllegalStateException(WRONG, e);
@@ -110,17 +125,32 @@ public final class MidiFile {
 
   private void head() {
     String title = timeline.performance().composition().title();
-    text(signs, TEXT_NAME, timeline.originBeat(), title);
-    text(sollus, TEXT_NAME, timeline.originBeat(), "Sollus");
-    text(hand, TEXT_NAME, timeline.originBeat(), "Hand");
+    tracks.text(signs, TEXT_NAME, timeline.originBeat(), title);
+    tracks.text(sollus, TEXT_NAME, timeline.originBeat(), "Sollus");
+    tracks.text(hand, TEXT_NAME, timeline.originBeat(), "Hand");
     Tempo tempo = timeline.performance().composition().tempo();
     int microseconds = (int) tempo.unitsOf(Ratio.ONE, MICROSECONDS);
-    meta(
+    tracks.meta(
         signs,
         TEMPO,
         timeline.originBeat(),
         new byte[] {(byte) (microseconds >> 16), (byte) (microseconds >> 8), (byte) microseconds});
     metres();
+  }
+
+  private void second(Timeline other) {
+    Track track = sequence.createTrack();
+    tracks.text(track, TEXT_NAME, timeline.originBeat(), "Sollus, second reciter");
+    for (Event event : other) {
+      if (event instanceof Event.SolluSaid said) {
+        solluSaid(track, SECOND_KEY, said);
+      }
+    }
+  }
+
+  private boolean solluSaid(Track track, int key, Event.SolluSaid said) {
+    tracks.text(track, TEXT_LYRIC, said.beat(), writing.alone(said.sollu()) + " ");
+    return tracks.note(track, key, velocity(said.stress()), said.beat(), said.beats());
   }
 
   private void metres() {
@@ -130,7 +160,7 @@ public final class MidiFile {
   private void metre(Ratio beat, int beats) {
     if (beats <= MOST_METRE) {
       byte[] metre = {(byte) beats, 2, CLOCKS_PER_QUARTER, THIRTY_SECONDS_PER_QUARTER};
-      meta(signs, METRE, beat, metre);
+      tracks.meta(signs, METRE, beat, metre);
     }
   }
 
@@ -138,39 +168,41 @@ public final class MidiFile {
   private final class Writer implements EventVisitor<Boolean> {
     @Override
     public Boolean countIn(Event.CountIn countIn) {
-      return text(signs, TEXT_MARKER, countIn.beat(), "Count-in");
+      return tracks.text(signs, TEXT_MARKER, countIn.beat(), "Count-in");
     }
 
     @Override
     public Boolean noticePut(Event.NoticePut put) {
-      return put.notice().words().map(w -> text(signs, TEXT_MARKER, put.beat(), w)).orElse(false);
+      return put.notice()
+          .words()
+          .map(w -> tracks.text(signs, TEXT_MARKER, put.beat(), w))
+          .orElse(false);
     }
 
     @Override
     public Boolean roundStart(Event.RoundStart round) {
       String words = "Round " + round.number() + ", " + Nadai.inWords(round.nadai());
-      return text(signs, TEXT_MARKER, round.beat(), words);
+      return tracks.text(signs, TEXT_MARKER, round.beat(), words);
     }
 
     @Override
     public Boolean sectionStart(Event.SectionStart section) {
-      return text(signs, TEXT_MARKER, section.beat(), section.phrase());
+      return tracks.text(signs, TEXT_MARKER, section.beat(), section.phrase());
     }
 
     @Override
     public Boolean nadaiChange(Event.NadaiChange change) {
-      return text(signs, TEXT_MARKER, change.beat(), change.to() + " matras a beat");
+      return tracks.text(signs, TEXT_MARKER, change.beat(), change.to() + " matras a beat");
     }
 
     @Override
     public Boolean solluSaid(Event.SolluSaid said) {
-      text(sollus, TEXT_LYRIC, said.beat(), writing.alone(said.sollu()) + " ");
-      return note(sollus, SOLLU_KEY, velocity(said.stress()), said.beat(), said.beats());
+      return MidiFile.this.solluSaid(sollus, SOLLU_KEY, said);
     }
 
     @Override
     public Boolean landing(Event.LandingPoint landing) {
-      return text(signs, TEXT_MARKER, landing.beat(), "Landing");
+      return tracks.text(signs, TEXT_MARKER, landing.beat(), "Landing");
     }
 
     @Override
@@ -193,11 +225,11 @@ public final class MidiFile {
       int softer = beat.again() ? 20 : 0;
       Ratio half = Ratio.of(1, 2);
       if (beat.kriya() instanceof Kriya.Clap) {
-        return note(hand, CLAP_KEY, (beat.samam() ? 120 : 100) - softer, beat.beat(), half);
+        return tracks.note(hand, CLAP_KEY, (beat.samam() ? 120 : 100) - softer, beat.beat(), half);
       } else if (beat.kriya() instanceof Kriya.Count count) {
-        return note(hand, FINGER_KEYS.get(count.finger()), 60 - softer, beat.beat(), half);
+        return tracks.note(hand, FINGER_KEYS.get(count.finger()), 60 - softer, beat.beat(), half);
       } else if (beat.kriya() instanceof Kriya.Wave) {
-        return note(hand, WAVE_KEY, 80 - softer, beat.beat(), half);
+        return tracks.note(hand, WAVE_KEY, 80 - softer, beat.beat(), half);
       }
       return false;
     }
@@ -210,35 +242,5 @@ public final class MidiFile {
       case PHRASE -> 96;
       case NONE -> 84;
     };
-  }
-
-  private boolean note(Track track, int key, int velocity, Ratio beat, Ratio beats) {
-    long from = tick(beat);
-    long to = Math.max(from + 1, tick(beat.plus(beats)));
-    try {
-      ShortMessage on = new ShortMessage(ShortMessage.NOTE_ON, PERCUSSION, key, velocity);
-      ShortMessage off = new ShortMessage(ShortMessage.NOTE_OFF, PERCUSSION, key, 0);
-      return track.add(new MidiEvent(on, from)) && track.add(new MidiEvent(off, to));
-    } catch (InvalidMidiDataException wrong) {
-      throw new IllegalStateException(WRONG, wrong);
-    }
-  }
-
-  private boolean text(Track track, int kind, Ratio beat, String text) {
-    return meta(track, kind, beat, text.getBytes(StandardCharsets.UTF_8));
-  }
-
-  private boolean meta(Track track, int kind, Ratio beat, byte[] bytes) {
-    try {
-      return track.add(new MidiEvent(new MetaMessage(kind, bytes, bytes.length), tick(beat)));
-    } catch (InvalidMidiDataException wrong) {
-      throw new IllegalStateException(WRONG, wrong);
-    }
-  }
-
-  /** The tick nearest to a beat, rounded half up. */
-  private long tick(Ratio beat) {
-    Ratio exact = beat.minus(timeline.originBeat()).times(TICKS_PER_BEAT);
-    return exact.plus(Ratio.of(1, 2)).floor();
   }
 }

@@ -5,13 +5,15 @@ import org.matraloom.form.Yati;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
+import org.matraloom.score.TwoReciters;
 
 /**
  * What is to be known of a score at a glance.
  *
  * @param landing where it ends
  * @param barsHold whether every bar stands where an anga or an avartana ends
- * @param placesHold whether every line such as {@code at samam} is true
+ * @param placesHold whether every line such as {@code at samam} is true, and a second reciter, if
+ *     there is one, lands and goes together with the first
  * @param yati the shape of the purvanga of its first round
  */
 public record ScoreFindings(Landing landing, boolean barsHold, boolean placesHold, Yati yati) {
@@ -27,7 +29,13 @@ public record ScoreFindings(Landing landing, boolean barsHold, boolean placesHol
     Span.Round round = performance.rounds().get(0);
     Yati yati = Structure.of(composition, round.phrase(), round.nadai()).yati();
     boolean barsHold = FalseClaim.in(performance).isEmpty();
-    return new ScoreFindings(Landing.of(performance), barsHold, placesHold(performance), yati);
+    boolean placesHold = placesHold(performance) && othersHold(composition);
+    return new ScoreFindings(Landing.of(performance), barsHold, placesHold, yati);
+  }
+
+  /** Whether a second reciter does what it should, if there is one. */
+  private static boolean othersHold(Composition composition) {
+    return !TwoReciters.in(composition) || BothLandings.of(TwoReciters.of(composition)).holds();
   }
 
   /**

@@ -10,6 +10,7 @@ import org.matraloom.score.Composition;
 import org.matraloom.score.Length;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Step;
+import org.matraloom.score.TwoReciters;
 import org.matraloom.time.Ratio;
 
 /** Checks that a performance keeps the limits. */
@@ -38,7 +39,7 @@ final class PlanCheck {
   Set<String> saidOf(Set<String> phrases) {
     Set<String> said = new LinkedHashSet<>();
     for (Line line : plan) {
-      if (line.step() instanceof Step.Say say && phrases.contains(say.phrase())) {
+      if (timed(line) instanceof Step.Say say && phrases.contains(say.phrase())) {
         said.add(say.phrase());
       }
     }
@@ -50,7 +51,7 @@ final class PlanCheck {
     long spans = 0;
     long steps = 0;
     for (Line line : plan) {
-      if (line.step() instanceof Step.Say say) {
+      if (timed(line) instanceof Step.Say say) {
         spans += say.times();
         steps += say.times() * lengths.get(say.phrase()).steps();
       } else {
@@ -65,9 +66,17 @@ final class PlanCheck {
       }
     }
     Ratio most = composition.tempo().beatsIn(Ratio.of(MOST_SECONDS));
-    if (Performance.of(composition).beats().compareTo(most) > 0) {
+    boolean second = problems.errors() == 0 && TwoReciters.in(composition);
+    if (Performance.of(composition).beats().compareTo(most) > 0
+        || (second
+            && Performance.of(TwoReciters.of(composition).second()).beats().compareTo(most) > 0)) {
       tooLong(plan.get(plan.size() - 1), "lasts more than 24 hours at this tempo");
     }
+  }
+
+  /** What one of the reciters does in a line. */
+  private static Step timed(Line line) {
+    return line.step() instanceof Step.With with ? with.step() : line.step();
   }
 
   private void tooLong(Line line, String how) {

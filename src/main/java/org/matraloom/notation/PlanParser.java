@@ -21,7 +21,14 @@ final class PlanParser {
 
   private static final List<String> WORDS =
       List.of(
-          "rest", "until", PlanLine.PART, PlanLine.TELL, PlanLine.AT, FillIn.FILL, UsedPiece.USE);
+          "rest",
+          "until",
+          PlanLine.PART,
+          PlanLine.TELL,
+          PlanLine.AT,
+          FillIn.FILL,
+          PlanLine.WITH,
+          UsedPiece.USE);
 
   private static final Set<String> NADAI = Set.of("nadai", "nade", "nada", "gati");
   private static final Set<String> KALAM = Set.of("kala", "kalam");
@@ -46,6 +53,7 @@ final class PlanParser {
     return first.is(PlanLine.PART)
         || first.is(PlanLine.TELL)
         || first.is(FillIn.FILL)
+        || first.is(PlanLine.WITH)
         || first.is(UsedPiece.USE);
   }
 

@@ -74,6 +74,11 @@ final class PlanPosition implements StepVisitor<Ratio> {
   }
 
   @Override
+  public Ratio with(Step.With with) {
+    return Ratio.ZERO;
+  }
+
+  @Override
   public Ratio toTala(Step.ToTala turn) {
     avartana = avartana.in(turn.tala());
     now = Ratio.ZERO;

@@ -12,6 +12,7 @@ import org.matraloom.score.Lexicon;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Step;
 import org.matraloom.spell.MeantWord;
+import org.matraloom.spell.PlanLine;
 import org.matraloom.time.Ratio;
 
 /** Reads all lines under {@code perform}, with what they take over from elsewhere. */
@@ -85,6 +86,7 @@ final class PlanReader {
   Plan read(List<List<Token>> plan, Optional<PieceShelf> shelf, boolean openEnd) {
     UsedPiece used = new UsedPiece(shelf, head, borrowed, problems);
     FillIn fillIn = new FillIn(head.wording(), lexicon, borrowed, problems);
+    SecondLines second = new SecondLines(problems);
     Closing closing = head.closing();
     for (int index = 0; index < plan.size() && lines.size() <= PlanCheck.MOST_SPANS; index++) {
       List<Token> tokens = plan.get(index);
@@ -102,6 +104,8 @@ final class PlanReader {
         takesOver = true;
         step.ifPresent(found -> add(found, first));
         tellRest(step, cursor);
+      } else if (first.is(PlanLine.WITH) && !says) {
+        second.read(tokens, parser).forEach(step -> add(step, first));
       } else {
         List<Step> steps = parser.steps(tokens);
         takesOver |= steps.size() > 1;
@@ -109,6 +113,7 @@ final class PlanReader {
       }
     }
     checkEduppu();
+    second.check(lines);
     return new Plan(lines, borrowed.phrases(), lengths, closing, takesOver);
   }
 

@@ -1,6 +1,7 @@
 package org.matraloom.notation;
 
 import java.util.Optional;
+import java.util.Set;
 import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.time.Ratio;
 
@@ -13,6 +14,8 @@ final class Quantity {
 
   /** Every fraction that a nadai from 1 to 9 has in the third kalam divides this. */
   private static final int GRID = 10_080;
+
+  private static final Set<String> ORDINALS = Set.of("st", "nd", "rd", "th");
 
   private Quantity() {}
 
@@ -63,7 +66,9 @@ final class Quantity {
       problems.error(
           cursor.peek(),
           "expected a fraction such as 1/2, found " + cursor.peek().said(),
-          "one and a half is written 1 1/2");
+          ORDINALS.contains(cursor.peek().text())
+              ? "a place inside a beat is a fraction: beat 4 1/2 is its 3rd matra of four"
+              : "one and a half is written 1 1/2");
       return Optional.empty();
     }
     Token below = cursor.next();

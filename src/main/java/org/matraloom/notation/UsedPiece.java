@@ -12,6 +12,7 @@ import org.matraloom.score.Element;
 import org.matraloom.score.Length;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Step;
+import org.matraloom.score.TwoReciters;
 import org.matraloom.score.Wording;
 import org.matraloom.spell.Quoted;
 import org.matraloom.time.Tempo;
@@ -115,6 +116,12 @@ final class UsedPiece {
               + " beats a minute and this score at "
               + tempo.beatsPerMinute().toMixed(),
           "give both one tempo, or take its tempo line out");
+      return false;
+    } else if (TwoReciters.in(other)) {
+      problems.error(
+          name,
+          name.brief() + " has two reciters, and only a score with one can be used in another",
+          "write its phrases and its with lines in this score");
       return false;
     } else if (!other.avartana().equals(position.avartana())) {
       problems.error(

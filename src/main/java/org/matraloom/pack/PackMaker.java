@@ -19,9 +19,12 @@ import org.matraloom.breath.BreathPlanner;
 import org.matraloom.breath.BreathTimeline;
 import org.matraloom.loudness.Levels;
 import org.matraloom.schedule.ScoreTimeline;
+import org.matraloom.schedule.SpokenLeadIn;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Performance;
+import org.matraloom.sound.Companion;
 import org.matraloom.sound.LevelledTrack;
+import org.matraloom.sound.MixPart;
 import org.matraloom.sound.Passage;
 import org.matraloom.sound.Renderer;
 import org.matraloom.sound.SrutiDrone;
@@ -46,7 +49,19 @@ public final class PackMaker {
   private final List<PackTrack> tracks;
   private final Optional<SrutiDrone> drone;
   private final long[] doneFrames;
+  private final PackBeside beside;
   private long totalFrames;
+
+  /**
+   * Prepares a set whose tracks have no words before a start off samam.
+   *
+   * @param order what is wanted
+   * @param folder where it goes; it must exist
+   * @param voices gives each track a voice of its own, at 48000 frames a second
+   */
+  public PackMaker(PackOrder order, Path folder, Supplier<SolluVoice> voices) {
+    this(order, folder, voices, PackBeside.NOTHING);
+  }
 
   /**
    * Prepares a set.
@@ -54,8 +69,10 @@ public final class PackMaker {
    * @param order what is wanted
    * @param folder where it goes; it must exist
    * @param voices gives each track a voice of its own, at 48000 frames a second
+   * @param beside what is heard beside the voice
    */
-  public PackMaker(PackOrder order, Path folder, Supplier<SolluVoice> voices) {
+  public PackMaker(PackOrder order, Path folder, Supplier<SolluVoice> voices, PackBeside beside) {
+    this.beside = beside;
     this.order = order;
     this.folder = folder;
     this.voices = voices;
@@ -80,7 +97,7 @@ public final class PackMaker {
    * @throws IllegalArgumentException if the folder holds another set
    */
   public void claim() throws IOException {
-    new PackManifest(order, tracks).claim(folder);
+    new PackManifest(order, tracks, beside).claim(folder);
   }
 
   /**
@@ -93,7 +110,7 @@ public final class PackMaker {
    * @throws IllegalArgumentException if the folder holds another set
    */
   public int make(int threads, PackProgress progress) throws IOException {
-    PackManifest manifest = new PackManifest(order, tracks);
+    PackManifest manifest = new PackManifest(order, tracks, beside);
     manifest.claim(folder);
     removeLeftovers();
     totalFrames = tracks.stream().mapToLong(this::lengthFrames).sum();
@@ -148,7 +165,10 @@ public final class PackMaker {
   }
 
   private Track track(PackTrack track) {
-    Passage passage = new Passage(timeline(track), track.mix().mix());
+    Timeline heard = timeline(track);
+    List<Companion> companions =
+        beside.drum().stream().map(drum -> new Companion(MixPart.DRUM, heard, drum)).toList();
+    Passage passage = new Passage(heard, track.mix().mix(), companions);
     return new Track(List.of(passage), voices.get(), drone);
   }
 
@@ -159,7 +179,8 @@ public final class PackMaker {
 
   private Timeline timeline(PackTrack track) {
     Performance performance = Performance.of(track.composition());
-    Timeline score = ScoreTimeline.of(performance, order.countInAvartanas());
+    Timeline counted = ScoreTimeline.of(performance, order.countInAvartanas());
+    Timeline score = beside.leadsIn() ? SpokenLeadIn.before(counted, 0) : counted;
     return order
         .breaths()
         .map(settings -> BreathPlanner.plan(performance, settings))

@@ -34,8 +34,10 @@ final class PackManifest {
 
   private final PackOrder order;
   private final List<PackTrack> tracks;
+  private final PackBeside beside;
 
-  PackManifest(PackOrder order, List<PackTrack> tracks) {
+  PackManifest(PackOrder order, List<PackTrack> tracks, PackBeside beside) {
+    this.beside = beside;
     this.order = order;
     this.tracks = tracks;
   }
@@ -117,7 +119,9 @@ final class PackManifest {
             order.percents().toString(),
             order.mixes().toString(),
             order.drills() + " " + order.countInAvartanas() + " " + order.files(),
-            order.sruti().toString() + order.breaths().map(cued -> "\n" + cued).orElse(""));
+            order.sruti().toString()
+                + order.breaths().map(cued -> "\n" + cued).orElse("")
+                + beside.known());
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       return HexFormat.of().formatHex(digest.digest(whole.getBytes(StandardCharsets.UTF_8)));

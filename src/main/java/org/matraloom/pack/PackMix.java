@@ -57,7 +57,7 @@ public enum PackMix {
     return switch (this) {
       case FULL, ANSWER -> lesson;
       case VOICE -> lesson.only(Set.of(MixPart.VOICE, MixPart.DRONE));
-      case TALA -> lesson.without(Set.of(MixPart.VOICE));
+      case TALA -> lesson.without(Set.of(MixPart.VOICE, MixPart.DRUM));
       case SPLIT -> split(lesson);
     };
   }
@@ -68,7 +68,7 @@ public enum PackMix {
   }
 
   private static Mix split(Mix lesson) {
-    Mix split = lesson.withPan(MixPart.VOICE, 1);
+    Mix split = lesson.withPan(MixPart.VOICE, 1).withPan(MixPart.DRUM, 1);
     for (MixPart part : HAND) {
       split = split.withPan(part, -1);
     }

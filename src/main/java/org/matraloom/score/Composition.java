@@ -152,4 +152,15 @@ public record Composition(
     return new Composition(
         title, avartana, tempo, startBeat, eduppuBeat, phrases, steps, closing, wording);
   }
+
+  /**
+   * The same composition with another close.
+   *
+   * @param other what follows the last matra
+   * @return a copy
+   */
+  public Composition closing(Closing other) {
+    return new Composition(
+        title, avartana, tempo, startBeat, eduppuBeat, phrases, plan, other, wording);
+  }
 }

@@ -21,7 +21,7 @@ final class PlanLayout implements StepVisitor<Ratio> {
   private int rounds;
   private int nadai = FIRST_NADAI;
 
-  private PlanLayout(Composition composition) {
+  PlanLayout(Composition composition) {
     this.composition = composition;
     this.now = composition.startBeat();
     this.avartana = composition.avartana();
@@ -31,6 +31,11 @@ final class PlanLayout implements StepVisitor<Ratio> {
     PlanLayout layout = new PlanLayout(composition);
     composition.plan().forEach(step -> step.told(layout));
     return layout;
+  }
+
+  /** Where the next line begins. */
+  Ratio now() {
+    return now;
   }
 
   List<Span> spans() {
@@ -92,6 +97,12 @@ final class PlanLayout implements StepVisitor<Ratio> {
   @Override
   public Ratio stands(Step.Stands stands) {
     return notice(stands);
+  }
+
+  /** What the second reciter does is laid out by {@link TwoReciters}. */
+  @Override
+  public Ratio with(Step.With with) {
+    return Ratio.ZERO;
   }
 
   @Override

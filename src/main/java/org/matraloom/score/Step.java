@@ -107,6 +107,18 @@ public sealed interface Step {
   }
 
   /**
+   * The second reciter says or keeps silent for this, beside the line before.
+   *
+   * @param step what the second one does: a phrase, a rest or a wait
+   */
+  record With(Step step) implements Timeless {
+    @Override
+    public <R> R told(StepVisitor<R> visitor) {
+      return visitor.with(this);
+    }
+  }
+
+  /**
    * The tala changes here, on a samam, in the same kalai.
    *
    * @param tala the tala from here on

@@ -64,6 +64,14 @@ public interface StepVisitor<R> {
   R stands(Step.Stands step);
 
   /**
+   * What the second reciter does beside a line.
+   *
+   * @param step the line
+   * @return what is said of it
+   */
+  R with(Step.With step);
+
+  /**
    * A change of tala.
    *
    * @param step the line

@@ -21,6 +21,9 @@ final class SheetNotices {
    */
   static List<String> above(Row row, Performance performance) {
     List<String> lines = new ArrayList<>();
+    if (row.label().equals(TwoReciterSheet.SECOND)) {
+      return lines;
+    }
     for (Notice notice : performance.notices()) {
       if (standsAt(notice, row, performance)) {
         boolean tells = notice.step() instanceof Step.Tell;

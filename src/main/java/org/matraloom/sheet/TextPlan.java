@@ -23,13 +23,15 @@ final class TextPlan {
   private final Performance performance;
   private final Avartana avartana;
   private final int widest;
+  private final String roundName;
   private final Map<Integer, List<String>> linesOfRound = new LinkedHashMap<>();
 
-  /** A plan of lines that are at most so many characters wide. */
-  TextPlan(Performance performance, int widest) {
+  /** A plan of lines that are at most so many characters wide; rounds are named by a word. */
+  TextPlan(Performance performance, int widest, String roundName) {
     this.performance = performance;
     this.avartana = performance.avartana();
     this.widest = widest;
+    this.roundName = roundName;
   }
 
   /** Takes the name of the next line of a round. */
@@ -39,9 +41,7 @@ final class TextPlan {
 
   /** Writes the rounds and the plan. */
   void write(Appendable out) throws IOException {
-    for (Map.Entry<Integer, List<String>> round : linesOfRound.entrySet()) {
-      writeRound(round.getKey(), round.getValue(), out);
-    }
+    writeRounds(out);
     out.append("\nperform\n");
     for (int index = 0; index < performance.spans().size(); index++) {
       notices(index, out);
@@ -50,31 +50,38 @@ final class TextPlan {
     notices(performance.spans().size(), out);
   }
 
+  /** The rounds as the rows of which they consist, once these are written. */
+  void writeRounds(Appendable out) throws IOException {
+    for (Map.Entry<Integer, List<String>> round : linesOfRound.entrySet()) {
+      writeRound(round.getKey(), round.getValue(), out);
+    }
+  }
+
   private void writeRound(int round, List<String> lines, Appendable out) throws IOException {
-    StringBuilder line = new StringBuilder("Round" + round + " =");
+    StringBuilder line = new StringBuilder(roundName + round + " =");
     int part = 1;
     List<String> parts = new ArrayList<>();
     for (String name : lines) {
       if (line.length() + 1 + name.length() > widest) {
-        String partName = "Round" + round + "_" + part++;
-        out.append(line.toString().replaceFirst("^Round\\d+", partName)).append('\n');
+        String partName = roundName + round + "_" + part++;
+        out.append(line.toString().replaceFirst("^" + roundName + "\\d+", partName)).append('\n');
         parts.add(partName);
-        line = new StringBuilder("Round" + round + " =");
+        line = new StringBuilder(roundName + round + " =");
       }
       line.append(' ').append(name);
     }
     if (parts.isEmpty()) {
       out.append(line).append('\n');
     } else {
-      String partName = "Round" + round + "_" + part;
-      out.append(line.toString().replaceFirst("^Round\\d+", partName)).append('\n');
+      String partName = roundName + round + "_" + part;
+      out.append(line.toString().replaceFirst("^" + roundName + "\\d+", partName)).append('\n');
       parts.add(partName);
-      out.append("Round" + round + " = " + String.join(" ", parts)).append('\n');
+      out.append(roundName + round + " = " + String.join(" ", parts)).append('\n');
     }
   }
 
   /** The lines of the plan without time that stand before a span. */
-  private void notices(int span, Appendable out) throws IOException {
+  void notices(int span, Appendable out) throws IOException {
     for (Notice notice : performance.notices()) {
       if (notice.span() == span) {
         out.append(ScorePrinter.print(notice.step()) + "\n");
@@ -82,10 +89,11 @@ final class TextPlan {
     }
   }
 
-  private void perform(Span span, Appendable out) throws IOException {
+  /** A line of the plan. */
+  void perform(Span span, Appendable out) throws IOException {
     if (span instanceof Span.Round round && linesOfRound.containsKey(round.number())) {
       String kalam = round.kalam() == 1 ? "" : " kalam " + round.kalam();
-      out.append("Round" + round.number() + " nadai " + round.nadai() + kalam + "\n");
+      out.append(roundName + round.number() + " nadai " + round.nadai() + kalam + "\n");
     } else if (span instanceof Span.Pause && span.beats().signum() > 0) {
       out.append(silence(span) + "\n");
     }

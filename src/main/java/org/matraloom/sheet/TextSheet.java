@@ -36,14 +36,17 @@ public final class TextSheet {
   private final Avartana avartana;
   private final Lexicon lexicon;
   private final TextPlan plan;
+  private final String rowLetter;
   private int rowNumber;
 
-  private TextSheet(Sheet sheet, Lexicon lexicon) {
+  /** Rows of avartanas are named by a letter and their number, rounds by a word. */
+  TextSheet(Sheet sheet, Lexicon lexicon, String rowLetter, String roundName) {
+    this.rowLetter = rowLetter;
     this.sheet = sheet;
     this.words = new SheetWords(sheet);
     this.performance = sheet.performance();
     this.avartana = performance.avartana();
-    this.plan = new TextPlan(performance, WIDEST);
+    this.plan = new TextPlan(performance, WIDEST, roundName);
     this.lexicon = lexicon;
   }
 
@@ -56,21 +59,13 @@ public final class TextSheet {
    * @throws IOException if it cannot be written
    */
   public static void write(Sheet sheet, Lexicon lexicon, Appendable out) throws IOException {
-    new TextSheet(sheet, lexicon).write(out);
+    new TextSheet(sheet, lexicon, "A", "Round").write(out);
   }
 
   private void write(Appendable out) throws IOException {
-    out.append(header());
-    told(words.setting() + ". " + words.places() + ".", out);
-    String loss = sheet.options().writing().script().loss();
-    if (!loss.isEmpty()) {
-      told(loss, out);
-    }
-    int cellWidth = cellWidth();
-    int perLine = Math.max(1, (WIDEST - NAME_WIDTH - LAST_BAR) / (cellWidth + GAP));
+    writeHead(out);
     for (Row row : sheet.rows()) {
-      LineBreaks breaks = LineBreaks.of(avartana.goingOnAt(row.startBeat()), perLine);
-      write(row, breaks, cellWidth, out);
+      writeRow(row, out);
     }
     out.append('\n');
     plan.write(out);
@@ -78,6 +73,27 @@ public final class TextSheet {
     for (String sentence : sheet.closing()) {
       told(sentence, out);
     }
+  }
+
+  void writeHead(Appendable out) throws IOException {
+    out.append(header());
+    told(words.setting() + ". " + words.places() + ".", out);
+    String loss = sheet.options().writing().script().loss();
+    if (!loss.isEmpty()) {
+      told(loss, out);
+    }
+  }
+
+  void writeRow(Row row, Appendable out) throws IOException {
+    int cellWidth = cellWidth();
+    int perLine = Math.max(1, (WIDEST - NAME_WIDTH - LAST_BAR) / (cellWidth + GAP));
+    LineBreaks breaks = LineBreaks.of(avartana.goingOnAt(row.startBeat()), perLine);
+    write(row, breaks, cellWidth, out);
+  }
+
+  /** The rounds and the plan, once the rows are written. */
+  TextPlan plan() {
+    return plan;
   }
 
   /** The head of the score that the text is, with the start of what is written. */
@@ -151,7 +167,7 @@ public final class TextSheet {
   /** A name for a row: A and its avartana, or L and which line it is. */
   private String name(Row row) {
     boolean byPhrase = sheet.options().lines() == SheetOptions.Lines.PHRASE;
-    return byPhrase ? "L" + rowNumber : "A" + row.number();
+    return byPhrase ? "L" + rowNumber : rowLetter + row.number();
   }
 
   private static String letters(int piece) {
@@ -166,7 +182,7 @@ public final class TextSheet {
   }
 
   /** Sentences as notes that stay within the width of a terminal. */
-  private static void told(String text, Appendable out) throws IOException {
+  static void told(String text, Appendable out) throws IOException {
     StringBuilder line = new StringBuilder();
     for (String word : text.split("\\s+")) {
       if (line.length() > 0 && line.length() + word.length() + 3 > WIDEST) {

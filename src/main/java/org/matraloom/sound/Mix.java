@@ -12,8 +12,7 @@ import java.util.Set;
  * @param outputDb gain of the whole before the limiter, in dB
  * @param wholeCountIn whether before the first round every kriya sounds in the middle, even where
  *     its part is muted or panned afterwards
- * @param voiceFadeDb how much the voice falls from one round to the next, in dB, 0 to {@value
- *     #HIGHEST_DB}
+ * @param voiceFadeDb how much the voice falls from one round to the next, in dB, 0 to 24
  */
 public record Mix(
     Map<MixPart, Channel> channels,
@@ -72,10 +71,9 @@ public record Mix(
     }
     requireGain("samam gain", samamDb);
     requireGain("output gain", outputDb);
-    double droneDb = channels.get(MixPart.DRONE).levelDb;
-    if (droneDb > HIGHEST_DRONE_DB) {
+    if (channels.get(MixPart.DRONE).levelDb > HIGHEST_DRONE_DB) {
       throw new IllegalArgumentException(
-          "the drone is at " + HIGHEST_DRONE_DB + " dB or less, given " + droneDb);
+          "the drone is at -18.0 dB or less, given " + channels.get(MixPart.DRONE).levelDb);
     }
     if (!(voiceFadeDb >= 0 && voiceFadeDb <= HIGHEST_DB)) {
       throw new IllegalArgumentException("the voice fades by 0 to 24 dB, given " + voiceFadeDb);
@@ -86,7 +84,7 @@ public record Mix(
   /**
    * The mix for learning: the voice leads and every part is heard.
    *
-   * @return clap 0 dB, samam +2, counts -12, wave -6, ticks -18, voice -3, breath -15, drone -20
+   * @return clap 0 dB, samam +2, counts -12, wave -6, ticks -18, voices -3, breath -15, drum -6
    */
   public static Mix lesson() {
     return of(-3);
@@ -95,7 +93,7 @@ public record Mix(
   /**
    * The mix for saying it oneself: the voice steps back.
    *
-   * @return as {@link #lesson()}, with the voice at -9 dB
+   * @return as {@link #lesson()}, with the voices at -9 dB
    */
   public static Mix practice() {
     return of(-9);
@@ -110,6 +108,8 @@ public record Mix(
     channels.put(MixPart.VOICE, new Channel(voiceDb, false, 0));
     channels.put(MixPart.BREATH, new Channel(-15, false, 0));
     channels.put(MixPart.DRONE, new Channel(-20, false, 0));
+    channels.put(MixPart.SECOND, new Channel(voiceDb, false, 0));
+    channels.put(MixPart.DRUM, new Channel(-6, false, 0));
     return new Mix(channels, 2, 0, false, 0);
   }
 
@@ -215,8 +215,8 @@ public record Mix(
     return new Mix(channels, samamDb, outputDb, wholeCountIn, dbPerRound);
   }
 
-  Gains voiceGains(int round) {
-    return gains(MixPart.VOICE, -voiceFadeDb * Math.max(0, round - 1));
+  Gains saidGains(MixPart part, int round) {
+    return gains(part, part == MixPart.DRUM ? 0 : -voiceFadeDb * Math.max(0, round - 1));
   }
 
   boolean sounds(MixPart part) {

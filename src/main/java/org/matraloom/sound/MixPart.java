@@ -15,5 +15,9 @@ public enum MixPart {
   /** The cue to breathe in. */
   BREATH,
   /** The sruti drone. */
-  DRONE
+  DRONE,
+  /** The second of two reciters. */
+  SECOND,
+  /** A drum that plays what is said. */
+  DRUM
 }

@@ -14,6 +14,7 @@ final class PassageParts {
   private final VoicePart voice;
   private final Optional<VoicePart> ticks;
   private final BreathPart breath;
+  private final List<CompanionPart> companions;
   private final int leadFrames;
   private final long clockFrame;
   private final long fromFrame;
@@ -30,6 +31,8 @@ final class PassageParts {
     this.hand = new HandPart(passage.timeline(), clock, hands);
     this.voice = new VoicePart(passage.timeline(), clock, mix, voice);
     this.breath = new BreathPart(passage.timeline(), clock, mix);
+    this.companions =
+        passage.companions().stream().map(each -> new CompanionPart(each, clock, mix)).toList();
     this.leadFrames = voice.longestLeadFrames();
     this.clockFrame = clockFrame;
     this.fromFrame = fromFrame;
@@ -58,6 +61,7 @@ final class PassageParts {
     hand.collect(Math.min(end, handEndFrame), sounding);
     voice.collect(Math.min(end, voiceEndFrame - leadFrames), sounding);
     ticks.ifPresent(words -> words.collect(Math.min(end, voiceEndFrame - leadFrames), sounding));
+    companions.forEach(each -> each.collect(end, voiceEndFrame, sounding));
     breath.collect(Math.min(end, voiceEndFrame), sounding);
     for (ActiveSound sound : sounding) {
       sound.addTo(left, right, block, frames);

@@ -45,9 +45,8 @@ public final class Renderer {
    */
   public Renderer(Timeline timeline, FrameClock clock, Mix mix, SolluVoice voice, int channels) {
     this(
-        timeline,
+        new Passage(timeline, mix),
         clock,
-        mix,
         voice,
         channels,
         Optional.empty(),
@@ -55,7 +54,7 @@ public final class Renderer {
   }
 
   /**
-   * Prepares a rendering that is a part of a track and may lie over a drone.
+   * Prepares a rendering of one voice that is a part of a track and may lie over a drone.
    *
    * @param timeline what happens
    * @param clock where it happens; its rate is the rate of the samples
@@ -64,13 +63,34 @@ public final class Renderer {
    * @param channels 2 for left and right, 1 for their mean
    * @param drone sounds below all parts of the track without a break, at the rate of the clock
    * @param place where in the track the rendering lies
-   * @throws IllegalArgumentException if the voice or the drone is made for another rate, or the
-   *     channels are not 1 or 2
+   * @throws IllegalArgumentException as the constructor for a passage
    */
   public Renderer(
       Timeline timeline,
       FrameClock clock,
       Mix mix,
+      SolluVoice voice,
+      int channels,
+      Optional<SrutiDrone> drone,
+      TrackPlace place) {
+    this(new Passage(timeline, mix), clock, voice, channels, drone, place);
+  }
+
+  /**
+   * Prepares a rendering that is a part of a track and may lie over a drone.
+   *
+   * @param passage what happens, and how loud each part is
+   * @param clock where it happens; its rate is the rate of the samples
+   * @param voice says the sollus, at the rate of the clock
+   * @param channels 2 for left and right, 1 for their mean
+   * @param drone sounds below all parts of the track without a break, at the rate of the clock
+   * @param place where in the track the rendering lies
+   * @throws IllegalArgumentException if the voice or the drone is made for another rate, or the
+   *     channels are not 1 or 2
+   */
+  public Renderer(
+      Passage passage,
+      FrameClock clock,
       SolluVoice voice,
       int channels,
       Optional<SrutiDrone> drone,
@@ -92,10 +112,10 @@ public final class Renderer {
     if (channels != 1 && channels != 2) {
       throw new IllegalArgumentException("a rendering has 1 or 2 channels, given " + channels);
     }
-    this.mixer = new Mixer(new Passage(timeline, mix), clock, voice, drone, place);
+    this.mixer = new Mixer(passage, clock, voice, drone, place);
     this.limiter = new Limiter(clock.ratePerSecond());
     this.channels = channels;
-    this.lengthFrames = lengthFrames(timeline, clock);
+    this.lengthFrames = lengthFrames(passage, clock);
     dropDelay();
   }
 
@@ -109,6 +129,13 @@ public final class Renderer {
   public static long lengthFrames(Timeline timeline, FrameClock clock) {
     return Math.max(0, clock.frameAt(timeline.endBeat()))
         + (long) TAIL_SECONDS * clock.ratePerSecond();
+  }
+
+  /** The same until the last of a passage has ended, companions included. */
+  static long lengthFrames(Passage passage, FrameClock clock) {
+    return passage.companions().stream()
+        .mapToLong(each -> lengthFrames(each.timeline(), clock))
+        .reduce(lengthFrames(passage.timeline(), clock), Math::max);
   }
 
   /**
@@ -136,7 +163,7 @@ public final class Renderer {
               + openFrame());
     }
     mixer.change(change);
-    lengthFrames = change.clockFrame() + lengthFrames(change.next().timeline(), change.clock());
+    lengthFrames = change.clockFrame() + lengthFrames(change.next(), change.clock());
   }
 
   /**

@@ -56,7 +56,7 @@ public final class Track {
    */
   public long startFrame(int passage) {
     return passages.subList(0, passage).stream()
-        .mapToLong(each -> Renderer.lengthFrames(each.timeline(), clock(each)))
+        .mapToLong(each -> Renderer.lengthFrames(each, clock(each)))
         .sum();
   }
 
@@ -75,7 +75,7 @@ public final class Track {
     List<Passage> quiet = new ArrayList<>();
     for (Passage passage : passages) {
       Mix mix = passage.mix();
-      quiet.add(new Passage(passage.timeline(), mix.withOutput(mix.outputDb() - db)));
+      quiet.add(passage.in(mix.withOutput(mix.outputDb() - db)));
     }
     return new Track(quiet, voice, drone);
   }
@@ -87,7 +87,7 @@ public final class Track {
   Renderer renderer(int passage, int channels) {
     Passage of = passages.get(passage);
     TrackPlace place = new TrackPlace(startFrame(passage), lengthFrames());
-    return new Renderer(of.timeline(), clock(of), of.mix(), voice, channels, drone, place);
+    return new Renderer(of, clock(of), voice, channels, drone, place);
   }
 
   /** The named places of all passages. */

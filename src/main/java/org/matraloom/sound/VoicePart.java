@@ -43,6 +43,11 @@ final class VoicePart {
 
   /** The sollus of a timeline. */
   VoicePart(Timeline timeline, FrameClock clock, Mix mix, SolluVoice voice) {
+    this(timeline, clock, mix, voice, MixPart.VOICE);
+  }
+
+  /** The sollus of a timeline, as a part of the mix. */
+  VoicePart(Timeline timeline, FrameClock clock, Mix mix, SolluVoice voice, MixPart part) {
     this(
         StreamSupport.stream(timeline.spliterator(), false)
             .filter(Event.SolluSaid.class::isInstance)
@@ -50,8 +55,8 @@ final class VoicePart {
             .iterator(),
         clock,
         voice,
-        mix.sounds(MixPart.VOICE),
-        said -> mix.voiceGains(said.round()));
+        mix.sounds(part),
+        said -> mix.saidGains(part, said.round()));
   }
 
   /** The words on the ticks of a timeline. */

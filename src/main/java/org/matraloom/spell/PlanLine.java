@@ -21,6 +21,9 @@ public final class PlanLine implements StepVisitor<String> {
   /** Whose place it is. */
   public static final String FOR = "for";
 
+  /** Before what a second reciter says. */
+  public static final String WITH = "with";
+
   /** Turns to another tala. */
   public static final String TALA = "tala";
 
@@ -67,6 +70,11 @@ public final class PlanLine implements StepVisitor<String> {
   public String stands(Step.Stands stands) {
     String whose = stands.whose().isEmpty() ? "" : " " + FOR + " " + stands.whose();
     return AT + " " + place(stands.place()) + whose;
+  }
+
+  @Override
+  public String with(Step.With with) {
+    return WITH + " " + with.step().told(this);
   }
 
   @Override

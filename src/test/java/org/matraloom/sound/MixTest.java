@@ -38,7 +38,14 @@ class MixTest {
     Mix without =
         Mix.lesson()
             .without(
-                Set.of(MixPart.COUNT, MixPart.WAVE, MixPart.TICK, MixPart.BREATH, MixPart.DRONE));
+                Set.of(
+                    MixPart.COUNT,
+                    MixPart.WAVE,
+                    MixPart.TICK,
+                    MixPart.BREATH,
+                    MixPart.DRONE,
+                    MixPart.SECOND,
+                    MixPart.DRUM));
     assertEquals(only, without);
     assertTrue(only.sounds(MixPart.VOICE));
     assertFalse(only.sounds(MixPart.TICK));

@@ -28,12 +28,22 @@ public final class DrumOptions {
    * @throws UserError if the list cannot be read or has faulty lines
    */
   public Optional<StrokeTable> table(Lexicon lexicon) {
+    return drum || list != null ? Optional.of(tableOrUsual(lexicon)) : Optional.empty();
+  }
+
+  /** Whether the drum was asked for by its own option. */
+  boolean isInPlace() {
+    return drum;
+  }
+
+  /** The strokes of the list that was given, or the usual ones. */
+  StrokeTable tableOrUsual(Lexicon lexicon) {
     if (list == null) {
-      return drum ? Optional.of(StrokeTable.usual(lexicon)) : Optional.empty();
+      return StrokeTable.usual(lexicon);
     }
     try {
       String text = Files.readString(list);
-      return Optional.of(StrokeTable.usual(lexicon).plus(text, list.toString(), lexicon));
+      return StrokeTable.usual(lexicon).plus(text, list.toString(), lexicon);
     } catch (IllegalArgumentException faulty) {
       throw new UserError(faulty.getMessage());
     } catch (IOException unreadable) {

@@ -12,6 +12,9 @@ import picocli.CommandLine.Option;
 /** Which parts of a track sound, how loud, and on which side. */
 public final class MixOptions {
 
+  /** How far two reciters stand from the middle. */
+  private static final double ASIDE = 0.8;
+
   private enum Balance {
     LESSON,
     PRACTICE
@@ -59,7 +62,25 @@ public final class MixOptions {
    * @throws UserError if a part or a level is none
    */
   public Mix mix() {
-    Mix mix = balance == Balance.LESSON ? Mix.lesson() : Mix.practice();
+    return mix(balance());
+  }
+
+  /**
+   * The same for two reciters, who stand left and right unless their sides were given.
+   *
+   * @return the mix
+   * @throws UserError if a part or a level is none
+   */
+  public Mix mixOfTwo() {
+    return mix(balance().withPan(MixPart.VOICE, -ASIDE).withPan(MixPart.SECOND, ASIDE));
+  }
+
+  private Mix balance() {
+    return balance == Balance.LESSON ? Mix.lesson() : Mix.practice();
+  }
+
+  private Mix mix(Mix usual) {
+    Mix mix = usual;
     try {
       for (Map.Entry<MixPart, Double> level : levels.entrySet()) {
         mix = mix.withLevel(level.getKey(), level.getValue());

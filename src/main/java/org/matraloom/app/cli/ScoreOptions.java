@@ -38,6 +38,8 @@ public final class ScoreOptions {
       description = "A part of the tempo, such as 75%%.")
   private ExactNumber slow;
 
+  @Mixin private ReciterOption reciter;
+
   @Mixin private LexiconOptions lexicon;
 
   /** 0.75 is nearly always meant as 75 %, and would be a tempo that nobody can say. */
@@ -77,13 +79,24 @@ public final class ScoreOptions {
   /**
    * Reads the score, prints its problems, and takes it at the tempo that was asked for.
    *
-   * @return the piece at its tempo
-   * @throws UserError if the score has errors, would be written over, or the tempo is out of range
+   * @return the piece at its tempo, for one reciter
+   * @throws UserError if the score has errors, would be written over, or the tempo is out of range,
+   *     or if it has two reciters and none was chosen
    */
   public Composition read() {
+    return reciter.one(readAll());
+  }
+
+  /**
+   * The same for a command that can hear or show two reciters at once.
+   *
+   * @return the piece at its tempo, for two reciters if it has two and none was chosen
+   * @throws UserError if the score has errors, would be written over, or the tempo is out of range
+   */
+  public Composition readAll() {
     refuseToWriteOver();
     Composition composition = read(file, lexicon(), command.commandLine().getErr());
-    return composition.at(tempoOf(composition));
+    return reciter.asked(composition.at(tempoOf(composition)));
   }
 
   /**

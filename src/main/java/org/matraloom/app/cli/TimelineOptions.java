@@ -68,6 +68,21 @@ public final class TimelineOptions {
   }
 
   /**
+   * What a second reciter says beside it.
+   *
+   * @param composition what the second one says, from the same start on
+   * @return its timeline, with the same count-in
+   * @throws UserError if only some rounds are asked for
+   */
+  public Timeline beside(Composition composition) {
+    if (rounds.isGiven()) {
+      throw new UserError(
+          "--rounds takes one reciter, and the score has two; add --reciter 1 or --reciter 2");
+    }
+    return ScoreTimeline.of(Performance.of(composition), countIn);
+  }
+
+  /**
    * What is heard, with the plan for what is shown beside it.
    *
    * @param composition what is said

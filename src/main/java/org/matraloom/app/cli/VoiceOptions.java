@@ -58,10 +58,27 @@ public final class VoiceOptions {
         : new FormantVoice(ratePerSecond, lexicon, settings());
   }
 
+  /**
+   * The voice of a second reciter: the other person, so that the two can be told apart.
+   *
+   * @param ratePerSecond frames a second
+   * @param lexicon how sollus are said
+   * @return the voice, without spoken ticks
+   * @throws UserError if a setting is out of its range
+   */
+  public FormantVoice second(int ratePerSecond, Lexicon lexicon) {
+    VoicePerson other = person == VoicePerson.LOW ? VoicePerson.HIGH : VoicePerson.LOW;
+    return new FormantVoice(ratePerSecond, lexicon, settings(other));
+  }
+
   VoiceSettings settings() {
+    return settings(person);
+  }
+
+  private VoiceSettings settings(VoicePerson who) {
     try {
       return VoiceSettings.USUAL
-          .with(person)
+          .with(who)
           .with(halfVoice ? VoiceEffort.HALF : VoiceEffort.FULL)
           .with(placement)
           .withAccents(accents);

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.LexiconOptions;
+import org.matraloom.app.cli.ReciterOption;
 import org.matraloom.app.cli.SheetOutput;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.app.cli.WholeFile;
@@ -90,7 +91,9 @@ public final class BookletCommand implements Callable<Integer> {
     Reading reading = ScoreReader.read(file, lexicon.lexicon());
     reading.problems().forEach(problem -> command.commandLine().getErr().println(problem.format()));
     Performance performance =
-        Performance.of(reading.composition().orElseThrow(UserError::alreadyTold));
+        Performance.of(
+            ReciterOption.requireOne(
+                reading.composition().orElseThrow(UserError::alreadyTold), "a booklet"));
     SheetOptions options = content.options(performance, lexicon.lexicon());
     return options.lines() == SheetOptions.Lines.SPEEDS
         ? Trikala.of(performance, options)

@@ -7,6 +7,8 @@ import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.ScoreOptions;
 import org.matraloom.app.cli.TimelineOptions;
 import org.matraloom.schedule.Timeline;
+import org.matraloom.score.Composition;
+import org.matraloom.score.TwoReciters;
 import org.matraloom.time.FrameClock;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -48,7 +50,12 @@ public final class EventsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Timeline timeline = options.timeline(score.read());
+    Composition piece = score.readAll();
+    if (TwoReciters.in(piece)) {
+      both(TwoReciters.of(piece));
+      return ExitCode.DONE;
+    }
+    Timeline timeline = options.timeline(piece);
     FrameClock clock = options.clock(timeline, rate);
     PrintWriter out = command.commandLine().getOut();
     if (form != null && form.json) {
@@ -57,5 +64,17 @@ public final class EventsCommand implements Callable<Integer> {
       EventTable.printCsv(timeline, clock, out);
     }
     return ExitCode.DONE;
+  }
+
+  private void both(TwoReciters reciters) throws IOException {
+    Timeline first = options.timeline(reciters.first());
+    Timeline second = options.beside(reciters.second());
+    FrameClock clock = options.clock(first, rate);
+    PrintWriter out = command.commandLine().getOut();
+    if (form != null && form.json) {
+      EventTable.printJson(first, second, clock, out);
+    } else {
+      EventTable.printCsv(first, second, clock, out);
+    }
   }
 }

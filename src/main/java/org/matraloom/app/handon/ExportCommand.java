@@ -6,6 +6,8 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.ScoreOptions;
@@ -17,6 +19,8 @@ import org.matraloom.exchange.Captions;
 import org.matraloom.exchange.MidiFile;
 import org.matraloom.exchange.MusicXml;
 import org.matraloom.schedule.Timeline;
+import org.matraloom.score.Composition;
+import org.matraloom.score.TwoReciters;
 import org.matraloom.script.Script;
 import org.matraloom.script.SolluWriting;
 import org.matraloom.sheet.Sheet;
@@ -80,7 +84,17 @@ public final class ExportCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    TimelineOptions.Shown shown = options.shown(score.read());
+    Composition piece = score.readAll();
+    boolean two = TwoReciters.in(piece);
+    if (two && List.of("musicxml", "xml", "vtt").contains(SheetOutput.endingOf(output))) {
+      throw new UserError(
+          output
+              + ": this takes one reciter, and the score has two; say which with --reciter 1 or"
+              + " --reciter 2");
+    }
+    TimelineOptions.Shown shown = options.shown(two ? TwoReciters.of(piece).first() : piece);
+    Optional<Timeline> second =
+        two ? Optional.of(options.beside(TwoReciters.of(piece).second())) : Optional.empty();
     Timeline timeline = shown.timeline();
     if (!Sheet.canHold(timeline.performance())) {
       throw new UserError(
@@ -91,11 +105,11 @@ public final class ExportCommand implements Callable<Integer> {
     SolluWriting writing = new SolluWriting(script, score.lexicon());
     switch (SheetOutput.endingOf(output)) {
       case "mid", "midi" ->
-          WholeFile.write(output, file -> MidiFile.write(timeline, writing, file));
+          WholeFile.write(output, file -> MidiFile.write(timeline, second, writing, file));
       case "musicxml", "xml" ->
           WholeFile.write(output, file -> MusicXml.write(sheet(shown, writing), file));
       case "vtt" -> WholeFile.writeText(output, file -> captions(timeline, writing, file));
-      case "csv", "json" -> WholeFile.write(output, file -> table(timeline, file));
+      case "csv", "json" -> WholeFile.write(output, file -> table(timeline, second, file));
       default ->
           throw new UserError(
               output + ": an export is written as .mid, .musicxml, .vtt, .csv or .json");
@@ -120,9 +134,15 @@ public final class ExportCommand implements Callable<Integer> {
     }
   }
 
-  private void table(Timeline timeline, OutputStream file) throws IOException {
+  private void table(Timeline timeline, Optional<Timeline> second, OutputStream file)
+      throws IOException {
     PrintWriter out = new PrintWriter(new OutputStreamWriter(file, StandardCharsets.UTF_8));
-    if (SheetOutput.endingOf(output).equals("json")) {
+    boolean json = SheetOutput.endingOf(output).equals("json");
+    if (second.isPresent() && json) {
+      EventTable.printJson(timeline, second.get(), timeline.clock(RATE), out);
+    } else if (second.isPresent()) {
+      EventTable.printCsv(timeline, second.get(), timeline.clock(RATE), out);
+    } else if (json) {
       EventTable.printJson(timeline, timeline.clock(RATE), out);
     } else {
       EventTable.printCsv(timeline, timeline.clock(RATE), out);

@@ -20,6 +20,9 @@ import org.matraloom.app.cli.VoiceOptions;
 import org.matraloom.app.cli.WholeFile;
 import org.matraloom.breath.BreathPlan;
 import org.matraloom.breath.BreathText;
+import org.matraloom.drum.DrumVoice;
+import org.matraloom.drum.StrokeTable;
+import org.matraloom.pack.PackBeside;
 import org.matraloom.pack.PackFiles;
 import org.matraloom.pack.PackMaker;
 import org.matraloom.pack.PackMix;
@@ -32,6 +35,7 @@ import org.matraloom.score.Performance;
 import org.matraloom.sheet.PdfPages;
 import org.matraloom.sheet.Sheet;
 import org.matraloom.sheet.SheetOptions;
+import org.matraloom.sound.Sruti;
 import org.matraloom.time.Ratio;
 import org.matraloom.wav.PcmFormat;
 import picocli.CommandLine.Command;
@@ -107,6 +111,11 @@ public final class PackCommand implements Callable<Integer> {
       description = "Plan the breaths of every track and cue each with the sound of an inhalation.")
   private boolean breathCue;
 
+  @Option(
+      names = "--with-drum",
+      description = "A drum plays beside the voice in every mix that has more than the voice.")
+  private boolean withDrum;
+
   @Mixin private PageContentOptions content;
 
   @Mixin private DroneOptions drone;
@@ -124,7 +133,7 @@ public final class PackCommand implements Callable<Integer> {
     int rate = PcmFormat.USUAL.ratePerSecond();
     PackMaker maker =
         UserError.unlessRefused(
-            () -> new PackMaker(order, folder, () -> voice.voice(rate, score.lexicon())));
+            () -> new PackMaker(order, folder, () -> voice.voice(rate, score.lexicon()), beside()));
     claim(maker);
     if (!noPapers) {
       papers(composition);
@@ -191,5 +200,14 @@ public final class PackCommand implements Callable<Integer> {
         drone.sruti(),
         noMp3 ? PackFiles.WAV : wav ? PackFiles.BOTH : PackFiles.MP3,
         breathCue ? Optional.of(content.breathOptions().settings()) : Optional.empty());
+  }
+
+  private PackBeside beside() {
+    double hertz = drone.sruti().map(Sruti::hertz).orElse(DrumVoice.USUAL_HERTZ);
+    StrokeTable usual = StrokeTable.usual(score.lexicon());
+    return new PackBeside(
+        content.leadsIn(),
+        withDrum ? Optional.of(rate -> new DrumVoice(rate, hertz, usual)) : Optional.empty(),
+        withDrum ? "usual" : "");
   }
 }

@@ -15,12 +15,15 @@ import org.matraloom.app.cli.WholeFile;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
+import org.matraloom.score.TwoReciters;
 import org.matraloom.sheet.ReadAloud;
 import org.matraloom.sheet.Rebar;
 import org.matraloom.sheet.Sheet;
 import org.matraloom.sheet.SheetOptions;
 import org.matraloom.sheet.TextSheet;
 import org.matraloom.sheet.Trikala;
+import org.matraloom.sheet.TwoReciterSheet;
+import org.matraloom.sheet.TwoReciterText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -68,7 +71,11 @@ public final class SheetCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Composition composition = score.read();
+    Composition composition = score.readAll();
+    if (TwoReciters.in(composition)) {
+      both(TwoReciters.of(composition));
+      return ExitCode.DONE;
+    }
     Performance performance = rounds.of(Performance.of(composition));
     SheetOptions options = content.options(performance, score.lexicon());
     PrintWriter out = command.commandLine().getOut();
@@ -95,6 +102,27 @@ public final class SheetCommand implements Callable<Integer> {
       TextSheet.write(sheet, score.lexicon(), out);
     }
     return ExitCode.DONE;
+  }
+
+  /** Two reciters on one sheet. */
+  private void both(TwoReciters reciters) throws IOException {
+    SheetOptions options = content.options(Performance.of(reciters.first()), score.lexicon());
+    boolean whole = options.lines() == SheetOptions.Lines.AVARTANA && !options.cues();
+    if (!whole || rounds.isGiven() || readAloud || rebar != null) {
+      throw new UserError(
+          "phrases, speeds, cues, rounds, rebar and read aloud take one reciter, and the score has"
+              + " two; say which with --reciter 1 or --reciter 2");
+    }
+    TwoReciterSheet sheet = TwoReciterSheet.of(reciters, options);
+    PrintWriter out = command.commandLine().getOut();
+    if (output == null) {
+      TwoReciterText.write(sheet, score.lexicon(), out);
+    } else if (SheetOutput.isText(output)) {
+      WholeFile.writeText(output, file -> TwoReciterText.write(sheet, score.lexicon(), file));
+      out.println(output);
+    } else {
+      SheetOutput.write(sheet.together(), score.lexicon(), output, out);
+    }
   }
 
   private void rebar(

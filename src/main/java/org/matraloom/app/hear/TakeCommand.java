@@ -13,6 +13,7 @@ import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.LexiconOptions;
 import org.matraloom.app.cli.LogOptions;
 import org.matraloom.app.cli.NoteOptions;
+import org.matraloom.app.cli.ReciterOption;
 import org.matraloom.app.cli.RoundsOption;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.breath.BreathPlan;
@@ -63,6 +64,8 @@ public final class TakeCommand implements Callable<Integer> {
   private List<Path> files = List.of();
 
   @Mixin private LexiconOptions lexicon;
+
+  @Mixin private ReciterOption reciter;
 
   @Option(names = "--compare", description = "Set two recordings of the score side by side.")
   private boolean compare;
@@ -151,6 +154,6 @@ public final class TakeCommand implements Callable<Integer> {
     Reading reading = ScoreReader.read(files.get(0), lexicon.lexicon());
     PrintWriter err = command.commandLine().getErr();
     reading.problems().forEach(problem -> err.println(problem.format()));
-    return reading.composition().orElseThrow(UserError::alreadyTold);
+    return reciter.one(reading.composition().orElseThrow(UserError::alreadyTold));
   }
 }

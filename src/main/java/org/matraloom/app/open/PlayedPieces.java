@@ -2,6 +2,7 @@ package org.matraloom.app.open;
 
 import java.util.List;
 import java.util.Optional;
+import org.matraloom.app.cli.ReciterOption;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.breath.BreathPlanner;
 import org.matraloom.breath.BreathSettings;
@@ -38,9 +39,11 @@ final class PlayedPieces {
 
   PlayedPiece of(JsonFields sent) {
     Composition composition =
-        ScoreReader.read(sent.text("text"), "", lexicon)
-            .composition()
-            .orElseThrow(() -> new UserError("the score has errors; mend them first"));
+        ReciterOption.requireOne(
+            ScoreReader.read(sent.text("text"), "", lexicon)
+                .composition()
+                .orElseThrow(() -> new UserError("the score has errors; mend them first")),
+            "this page");
     Performance performance = Performance.of(composition);
     int countIn = sent.find("countIn").isPresent() ? sent.number("countIn") : 1;
     if (countIn < 0 || countIn > ScoreTimeline.MOST_COUNT_IN) {

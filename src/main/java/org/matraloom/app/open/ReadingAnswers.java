@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import org.matraloom.app.cli.ReciterOption;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.door.DoorReply;
 import org.matraloom.door.DoorRequest;
@@ -37,7 +38,10 @@ final class ReadingAnswers {
     Script script = sent.find("script").map(Scripts::of).orElse(Script.LATIN);
     Reading reading = ScoreReader.read(text, sent.find("name").orElse("score"), lexicon);
     Optional<ShownPiece> piece =
-        reading.composition().map(known -> ShownPiece.of(text, known, script, lexicon));
+        reading
+            .composition()
+            .map(known -> ReciterOption.requireOne(known, "this page"))
+            .map(known -> ShownPiece.of(text, known, script, lexicon));
     return JsonReply.of(
         json -> {
           json.writeArrayFieldStart("problems");
@@ -83,7 +87,9 @@ final class ReadingAnswers {
   private List<Repair> of(String text) {
     Optional<Composition> composition = ScoreReader.read(text, "", lexicon).composition();
     return Repairs.of(
-        composition.orElseThrow(() -> new UserError("the score has errors; mend them first")),
+        ReciterOption.requireOne(
+            composition.orElseThrow(() -> new UserError("the score has errors; mend them first")),
+            "a repair"),
         lexicon,
         talas);
   }

@@ -3,11 +3,13 @@ package org.matraloom.app.practise;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.IntFunction;
 import org.matraloom.app.cli.DroneOptions;
-import org.matraloom.app.cli.DrumOptions;
+import org.matraloom.app.cli.DrumBesideOptions;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.FormatOptions;
 import org.matraloom.app.cli.MixOptions;
@@ -17,6 +19,12 @@ import org.matraloom.app.cli.TrackOutput;
 import org.matraloom.app.cli.VoiceOptions;
 import org.matraloom.drum.DrumVoice;
 import org.matraloom.drum.StrokeTable;
+import org.matraloom.schedule.Timeline;
+import org.matraloom.score.Composition;
+import org.matraloom.score.TwoReciters;
+import org.matraloom.sound.Companion;
+import org.matraloom.sound.MixPart;
+import org.matraloom.sound.Passage;
 import org.matraloom.sound.Sruti;
 import org.matraloom.voice.SolluVoice;
 import picocli.CommandLine.Command;
@@ -33,7 +41,7 @@ import picocli.CommandLine.Spec;
     description = "Render a score to a practice track (WAV) in which the beat never moves.",
     footer = {
       "",
-      "Parts: clap, count, wave, tick, voice, breath, drone.",
+      "Parts: clap, count, wave, tick, voice, breath, drone, second, drum.",
       "Example: matraloom render samples-synth/monsoon-ledger.loom -o slow.wav --slow 75%% --without ticks",
       "Keep the level low when you listen through headphones."
     })
@@ -58,7 +66,7 @@ public final class RenderCommand implements Callable<Integer> {
 
   @Mixin private VoiceOptions voice;
 
-  @Mixin private DrumOptions drum;
+  @Mixin private DrumBesideOptions drum;
 
   @Mixin private FormatOptions format;
 
@@ -66,18 +74,47 @@ public final class RenderCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     PrintWriter out = command.commandLine().getOut();
     PrintWriter err = command.commandLine().getErr();
-    new TrackOutput(out, err, sayer())
-        .write(timeline.timeline(score.read()), mix.mix(), drone.sruti(), format.format(), output);
+    Composition piece = score.readAll();
+    Passage passage = TwoReciters.in(piece) ? both(TwoReciters.of(piece)) : alone(piece);
+    IntFunction<SolluVoice> voices = sayer(rate -> voice.voice(rate, score.lexicon()));
+    String tempo = "at " + piece.tempo().beatsPerMinute().toMixed() + " beats a minute";
+    new TrackOutput(out, err, voices)
+        .write(List.of(passage), tempo, drone.sruti(), format.format(), output);
     return ExitCode.DONE;
   }
 
+  private Passage alone(Composition piece) {
+    Timeline heard = timeline.timeline(piece);
+    return new Passage(heard, mix.mix(), drummer(heard));
+  }
+
+  /** Two reciters, left and right; a drum beside them plays what the first one says. */
+  private Passage both(TwoReciters reciters) {
+    Timeline first = timeline.timeline(reciters.first());
+    Timeline second = timeline.beside(reciters.second());
+    List<Companion> companions = new ArrayList<>(drummer(first));
+    companions.add(
+        new Companion(MixPart.SECOND, second, sayer(rate -> voice.second(rate, score.lexicon()))));
+    return new Passage(first, mix.mixOfTwo(), companions);
+  }
+
+  private List<Companion> drummer(Timeline heard) {
+    return drum.beside(score.lexicon()).stream()
+        .map(table -> new Companion(MixPart.DRUM, heard, rate -> drumVoice(rate, table)))
+        .toList();
+  }
+
   /** Who says the sollus: the voice, or a drum tuned to the drone. */
-  private IntFunction<SolluVoice> sayer() {
+  private IntFunction<SolluVoice> sayer(IntFunction<SolluVoice> speaker) {
     Optional<StrokeTable> strokes = drum.table(score.lexicon());
-    double hertz = drone.sruti().map(Sruti::hertz).orElse(DrumVoice.USUAL_HERTZ);
     return rate ->
         strokes
-            .<SolluVoice>map(table -> new DrumVoice(rate, hertz, table))
-            .orElseGet(() -> voice.voice(rate, score.lexicon()));
+            .<SolluVoice>map(table -> drumVoice(rate, table))
+            .orElseGet(() -> speaker.apply(rate));
+  }
+
+  private DrumVoice drumVoice(int rate, StrokeTable table) {
+    double hertz = drone.sruti().map(Sruti::hertz).orElse(DrumVoice.USUAL_HERTZ);
+    return new DrumVoice(rate, hertz, table);
   }
 }

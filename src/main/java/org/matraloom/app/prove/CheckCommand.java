@@ -9,12 +9,14 @@ import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.ScoreOptions;
 import org.matraloom.fit.WholeRange;
+import org.matraloom.kanakku.BothLandings;
 import org.matraloom.kanakku.FalseClaim;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.kanakku.ScoreFindings;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
+import org.matraloom.score.TwoReciters;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -60,7 +62,7 @@ public final class CheckCommand implements Callable<Integer> {
       return Catalogue.read(score.file(), filter)
           .print(command.commandLine().getOut(), false, json);
     }
-    return prove(score.read(), json, command.commandLine().getOut());
+    return prove(score.readAll(), json, command.commandLine().getOut());
   }
 
   /**
@@ -78,6 +80,15 @@ public final class CheckCommand implements Callable<Integer> {
 
   private static int prove(Composition composition, boolean json, PrintWriter out)
       throws IOException {
+    if (TwoReciters.in(composition)) {
+      BothLandings both = BothLandings.of(TwoReciters.of(composition));
+      if (json) {
+        SideBySideJson.write(both, out);
+      } else {
+        new SideBySideText(both).print(out);
+      }
+      return both.holds() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
+    }
     Performance performance = Performance.of(composition);
     Landing landing = Landing.of(performance);
     if (json) {

@@ -28,46 +28,50 @@ public final class LandingJson {
    * @throws IOException if it cannot be written
    */
   public static void write(Landing landing, PrintWriter out) throws IOException {
+    try (Json json = Json.to(out)) {
+      write(landing, json.generator());
+    }
+  }
+
+  /** Writes one object into a longer answer. */
+  static void write(Landing landing, JsonGenerator generator) throws IOException {
     Performance performance = landing.performance();
     Composition composition = performance.composition();
-    try (Json json = Json.to(out)) {
-      JsonGenerator generator = json.generator();
-      generator.writeStartObject();
-      generator.writeStringField("title", composition.title());
-      generator.writeStringField("tala", composition.avartana().tala().name());
-      generator.writeNumberField("beatsPerAvartana", composition.avartana().beats());
-      generator.writeStringField("tempo", composition.tempo().beatsPerMinute().toString());
-      Optional<Closing.Stroke> stroke = performance.closing().stroke();
-      if (stroke.isPresent()) {
-        generator.writeStringField("lastStroke", stroke.get().sollu().spelling());
-      } else {
-        generator.writeNullField("lastStroke");
-      }
-      generator.writeNumberField("avartanasAfter", performance.closing().avartanas());
-      generator.writeStringField("matras", landing.matras().toString());
-      generator.writeStringField("beats", landing.beats().toString());
-      generator.writeStringField("avartanas", landing.avartanas().toString());
-      generator.writeBooleanField("lands", landing.lands());
-      generator.writeStringField("missMatras", landing.missMatras().toString());
-      generator.writeStringField("missBeats", landing.missBeats().toString());
-      if (landing.startCanMend()) {
-        generator.writeStringField("startThatLands", landing.startThatLands().toString());
-      } else {
-        generator.writeNullField("startThatLands");
-      }
-      generator.writeArrayFieldStart("rounds");
-      for (Span.Round round : performance.rounds()) {
-        write(round, performance, generator);
-      }
-      generator.writeEndArray();
-      writeParts(performance, generator);
-      generator.writeArrayFieldStart("warnings");
-      for (String remark : Remarks.on(performance)) {
-        generator.writeString(remark);
-      }
-      generator.writeEndArray();
-      generator.writeEndObject();
+    generator.writeStartObject();
+    generator.writeStringField("title", composition.title());
+    generator.writeStringField("tala", composition.avartana().tala().name());
+    generator.writeNumberField("beatsPerAvartana", composition.avartana().beats());
+    generator.writeStringField("tempo", composition.tempo().beatsPerMinute().toString());
+    Optional<Closing.Stroke> stroke = performance.closing().stroke();
+    if (stroke.isPresent()) {
+      generator.writeStringField("lastStroke", stroke.get().sollu().spelling());
+    } else {
+      generator.writeNullField("lastStroke");
     }
+    generator.writeNumberField("avartanasAfter", performance.closing().avartanas());
+    generator.writeStringField("matras", landing.matras().toString());
+    generator.writeStringField("beats", landing.beats().toString());
+    generator.writeStringField("avartanas", landing.avartanas().toString());
+    generator.writeBooleanField("lands", landing.lands());
+    generator.writeStringField("missMatras", landing.missMatras().toString());
+    generator.writeStringField("missBeats", landing.missBeats().toString());
+    if (landing.startCanMend()) {
+      generator.writeStringField("startThatLands", landing.startThatLands().toString());
+    } else {
+      generator.writeNullField("startThatLands");
+    }
+    generator.writeArrayFieldStart("rounds");
+    for (Span.Round round : performance.rounds()) {
+      write(round, performance, generator);
+    }
+    generator.writeEndArray();
+    writeParts(performance, generator);
+    generator.writeArrayFieldStart("warnings");
+    for (String remark : Remarks.on(performance)) {
+      generator.writeString(remark);
+    }
+    generator.writeEndArray();
+    generator.writeEndObject();
   }
 
   private static void write(Span.Round round, Performance performance, JsonGenerator generator)

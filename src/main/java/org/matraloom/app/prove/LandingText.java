@@ -52,6 +52,15 @@ public final class LandingText {
    * @param out where it is told
    */
   public void print(PrintWriter out) {
+    print(out, true);
+  }
+
+  /** Tells all but where it ends, for somebody who does not end the piece. */
+  void printUnjudged(PrintWriter out) {
+    print(out, false);
+  }
+
+  private void print(PrintWriter out, boolean judged) {
     if (!composition.title().isEmpty()) {
       out.println(composition.title());
     }
@@ -63,7 +72,9 @@ public final class LandingText {
     PartLines.of(performance).places().stream()
         .map(line -> Paragraph.hanging(2, line))
         .forEach(out::println);
-    verdict().lines().forEach(line -> out.println(Paragraph.hanging(2, line)));
+    if (judged) {
+      verdict().lines().forEach(line -> out.println(Paragraph.hanging(2, line)));
+    }
     out.println(Paragraph.hanging(2, rates()));
     Remarks.on(performance)
         .forEach(remark -> out.println(Paragraph.hanging(2, "Note: " + remark + ".")));

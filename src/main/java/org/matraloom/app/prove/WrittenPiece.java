@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.matraloom.app.cli.ReciterOption;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.fit.RoundPlan;
 import org.matraloom.notation.Problem;
@@ -31,7 +32,9 @@ record WrittenPiece(Path path, String text, Composition composition) {
 
   /** Reads a file and prints its problems. */
   static WrittenPiece read(Path file, CommandSpec command) throws IOException {
-    Composition composition = composition(ScoreReader.read(file, Lexicon.standard()), command);
+    Composition composition =
+        ReciterOption.requireOne(
+            composition(ScoreReader.read(file, Lexicon.standard()), command), command.name());
     return new WrittenPiece(file, Files.readString(file, StandardCharsets.UTF_8), composition);
   }
 

@@ -55,6 +55,21 @@ class DrillCommandTest {
         run.out());
   }
 
+  /** Three groups of two beats are two avartanas of rupaka; two would leave one open. */
+  @Test
+  void passesAreAddedUntilAnAvartanaIsFull() throws IOException {
+    CommandLineRun run = drill("switch 4 5 --tala rupaka --every two --passes 2");
+    assertEquals(ExitCode.DONE, run.code(), run.err());
+    List<String> said =
+        run.out()
+            .substring(run.out().indexOf("perform"))
+            .lines()
+            .filter(line -> line.startsWith("  "))
+            .toList();
+    assertEquals(3, said.stream().filter(line -> line.contains("nadai 4")).count(), run.out());
+    assertEquals(3, said.stream().filter(line -> line.contains("nadai 5")).count(), run.out());
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {

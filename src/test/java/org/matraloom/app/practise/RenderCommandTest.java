@@ -84,9 +84,9 @@ class RenderCommandTest {
 
   @Test
   void anUnknownPartIsRefusedWithTheList() {
-    CommandLineRun run = render(folder.resolve("x.wav"), "--only", "claps,drum");
+    CommandLineRun run = render(folder.resolve("x.wav"), "--only", "claps,gong");
     assertEquals(ExitCode.BAD_INPUT, run.code());
-    assertTrue(run.err().contains("'drum' is none of the parts [clap, count"), run.err());
+    assertTrue(run.err().contains("'gong' is none of the parts [clap, count"), run.err());
     assertFalse(Files.exists(folder.resolve("x.wav")));
   }
 
