@@ -30,7 +30,7 @@ class ConversionsTest {
 
   private static final Map<String, String> MAY_COUNT_SECONDS =
       Map.of(
-          "verdict/FaultTerms.java", "the share of a minute that a tempo may drift, in percent",
+          "measure/Tolerance.java", "the share of a minute that a tempo may drift, in percent",
           "follow/HabitLayouts.java", "the mean pace of sollus whose tempo may change",
           "measure/RoundMeasure.java",
               "the slopes between pairs of sollus, before they are a tempo",

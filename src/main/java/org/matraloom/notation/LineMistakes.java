@@ -80,7 +80,7 @@ final class LineMistakes {
   }
 
   private static void unknown(Token first, boolean headersOver, Problems problems) {
-    if (PlanParser.isWord(first)) {
+    if (PlanWords.isWord(first)) {
       problems.error(
           first,
           first.said() + " stands under a line perform",

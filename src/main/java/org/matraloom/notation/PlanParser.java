@@ -48,15 +48,6 @@ final class PlanParser {
     this.problems = problems;
   }
 
-  /** Whether a line begins with one of the words that stand under perform only. */
-  static boolean isWord(Token first) {
-    return first.is(PlanLine.PART)
-        || first.is(PlanLine.TELL)
-        || first.is(FillIn.FILL)
-        || first.is(PlanLine.WITH)
-        || first.is(UsedPiece.USE);
-  }
-
   /** Whether a line under perform is one of the plan, and not a header at the wrong place. */
   static boolean mayBegin(Token first, Optional<String> keyword, boolean isPhrase) {
     return keyword.isEmpty() || isPhrase || first.is(PlanLine.TALA);

@@ -26,6 +26,15 @@ final class PlanWords {
         || first.is(PlanLine.TALA);
   }
 
+  /** Whether a line begins with one of the words that stand under perform only. */
+  static boolean isWord(Token first) {
+    return first.is(PlanLine.PART)
+        || first.is(PlanLine.TELL)
+        || first.is(FillIn.FILL)
+        || first.is(PlanLine.WITH)
+        || first.is(UsedPiece.USE);
+  }
+
   /** Reads a line whose first word has just been taken; the whole line is taken. */
   static Optional<Step> read(Token first, Cursor cursor, PlanPosition position, Problems problems) {
     Avartana avartana = position.avartana();

@@ -6,9 +6,7 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -148,13 +146,13 @@ public final class PackMaker {
     Path wave = folder.resolve(keeps ? track.waveName() : "." + track.name() + ".wav.part");
     int files = 0;
     if (!Files.exists(wave) && (keeps || encodes)) {
-      new LevelledTrack(track(track), FORMAT, LevelledTrack.USUAL_LUFS, info(track))
+      new LevelledTrack(track(track), FORMAT, LevelledTrack.USUAL_LUFS, PackTags.info(order, track))
           .write(wave, (done, total) -> tell(track, done, progress));
       files += keeps ? 1 : 0;
     }
     tell(track, lengthFrames(track), progress);
     if (encodes) {
-      Mp3File.encode(wave, mp3, tags(track));
+      Mp3File.encode(wave, mp3, PackTags.tags(order, track, tracks.size()));
       files++;
     }
     if (!keeps) {
@@ -195,37 +193,6 @@ public final class PackMaker {
       done += each;
     }
     progress.made(done, totalFrames);
-  }
-
-  private Map<String, String> tags(PackTrack track) {
-    Map<String, String> tags = new LinkedHashMap<>();
-    tags.put("TIT2", track.title());
-    tags.put("TALB", order.composition().title());
-    tags.put("TRCK", track.number() + "/" + tracks.size());
-    tags.put("TBPM", Long.toString(Math.round(bpm(track))));
-    tags.put("TXXX:tempo", track.composition().tempo().beatsPerMinute().toMixed());
-    tags.put("TXXX:tala", track.composition().avartana().tala().name());
-    tags.put("TXXX:nadai", PackList.nadais(track));
-    return tags;
-  }
-
-  private Map<String, String> info(PackTrack track) {
-    Map<String, String> info = new LinkedHashMap<>();
-    info.put("INAM", track.title());
-    info.put("IPRD", order.composition().title());
-    info.put(
-        "ICMT",
-        "tempo "
-            + track.composition().tempo().beatsPerMinute().toMixed()
-            + ", tala "
-            + track.composition().avartana().tala().name()
-            + ", nadai "
-            + PackList.nadais(track));
-    return info;
-  }
-
-  private static double bpm(PackTrack track) {
-    return track.composition().tempo().beatsPerMinute().toDouble();
   }
 
   /** What an interrupted run has left half written. */
