@@ -37,6 +37,7 @@ public final class TextSheet {
   private final Lexicon lexicon;
   private final TextPlan plan;
   private final String rowLetter;
+  private final int cellWidth;
   private int rowNumber;
 
   /** Rows of avartanas are named by a letter and their number, rounds by a word. */
@@ -48,6 +49,7 @@ public final class TextSheet {
     this.avartana = performance.avartana();
     this.plan = new TextPlan(performance, WIDEST, roundName);
     this.lexicon = lexicon;
+    this.cellWidth = cellWidth();
   }
 
   /**
@@ -85,10 +87,9 @@ public final class TextSheet {
   }
 
   void writeRow(Row row, Appendable out) throws IOException {
-    int cellWidth = cellWidth();
     int perLine = Math.max(1, (WIDEST - NAME_WIDTH - LAST_BAR) / (cellWidth + GAP));
     LineBreaks breaks = LineBreaks.of(avartana.goingOnAt(row.startBeat()), perLine);
-    write(row, breaks, cellWidth, out);
+    write(row, breaks, out);
   }
 
   /** The rounds and the plan, once the rows are written. */
@@ -115,7 +116,7 @@ public final class TextSheet {
     return text.substring(0, text.indexOf("\n\n") + 2);
   }
 
-  private void write(Row row, LineBreaks breaks, int cellWidth, Appendable out) throws IOException {
+  private void write(Row row, LineBreaks breaks, Appendable out) throws IOException {
     rowNumber++;
     out.append('\n');
     for (String told : words.above(row)) {
