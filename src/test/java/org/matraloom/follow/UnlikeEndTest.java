@@ -71,6 +71,19 @@ class UnlikeEndTest {
     }
   }
 
+  /**
+   * A sollu that is said once elsewhere makes nothing like it; of the last one it must be known.
+   */
+  @Test
+  void aSolluThatIsSaidOnceTellsNothing() throws IOException {
+    String once = SCORE.replace("Song = ", "Song = tom ");
+    String onceAtTheEnd = SCORE.replace(" x4", " x4 tom");
+    for (long number = 0; number < 3; number++) {
+      assertTrue(unsure(hissing(once, number), 0.4).isPresent(), "number " + number);
+      assertEquals(Optional.empty(), unsure(hissing(onceAtTheEnd, number), 0.4));
+    }
+  }
+
   @Test
   void aLastSolluThatIsMissingIsAnotherMatter() throws IOException {
     VoicedTake take = hissing(SCORE, 1);

@@ -72,6 +72,21 @@ class TakeFindingsTest {
     assertTrue(judgement.good().startsWith("The pulse held at 70."), judgement.good());
   }
 
+  /** Only its own pulse tells where such a take ought to end, and that bends to where it ends. */
+  @Test
+  void aTakeThatDriftsAudiblyDoesNotLand() throws IOException {
+    Timeline timeline =
+        SaidAs.timeline("tala adi\ntempo 70\nSong = (takadimi takajunu) x12\nperform\n  Song\n");
+    double last = ExpectedSollu.of(timeline).get(95).seconds();
+    for (double drift : new double[] {0.01, 0.06}) {
+      DoubleUnaryOperator slower = t -> t + drift * t * t / (2 * last);
+      TakeFindings found = measured(timeline, times(timeline, slower, 0.004), 3);
+      assertTrue(found.landing().orElseThrow().lands(), "by its own pulse, drift " + drift);
+      assertEquals(drift > 0.03, found.isByDriftingPulse(), "drift " + drift);
+      assertEquals(drift < 0.03, found.lands(), "drift " + drift);
+    }
+  }
+
   /** A tempo that comes and goes by 3 % is followed, and the beat is still judged even. */
   @Test
   void aWanderingTakeIsMeasuredFromItsOwnPulse() throws IOException {
