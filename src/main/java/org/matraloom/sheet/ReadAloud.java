@@ -2,6 +2,7 @@ package org.matraloom.sheet;
 
 import java.io.IOException;
 import java.util.Optional;
+import org.matraloom.kanakku.SumWords;
 import org.matraloom.score.Kriya;
 
 /**
@@ -70,7 +71,7 @@ public final class ReadAloud {
     return "Round "
         + part.round()
         + ": "
-        + SheetSums.counted(part.matras(), "matra")
+        + SumWords.counted(part.matras(), "matra")
         + ", "
         + part.soFar().toMixed()
         + " of "

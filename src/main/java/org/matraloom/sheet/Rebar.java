@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.matraloom.kanakku.SumWords;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Kriya;
@@ -97,9 +98,9 @@ public record Rebar(Sheet before, Sheet after) {
     return "In "
         + Nadai.inWords(round.nadai())
         + ": "
-        + SheetSums.counted(round.matras(), "matra")
+        + SumWords.counted(round.matras(), "matra")
         + " are "
-        + SheetSums.counted(round.beats(), "beat")
+        + SumWords.counted(round.beats(), "beat")
         + ", from "
         + avartana.say(round.startBeat())
         + " to "

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.matraloom.kanakku.SumWords;
 import org.matraloom.schedule.SpokenLeadIn;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
@@ -77,7 +78,7 @@ public final class SheetWords {
         + " ("
         + avartana.tala().formula()
         + "), "
-        + SheetSums.counted(Ratio.of(avartana.beats()), "beat")
+        + SumWords.counted(Ratio.of(avartana.beats()), "beat")
         + "; tempo "
         + composition.tempo().beatsPerMinute().toMixed()
         + " beats a minute";

@@ -3,6 +3,7 @@ package org.matraloom.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.matraloom.kanakku.SumWords;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
@@ -117,7 +118,7 @@ public final class Trikala {
         + ": kalam "
         + kalam
         + ", "
-        + SheetSums.counted(performance.rounds().get(0).matras(), "matra")
+        + SumWords.counted(performance.rounds().get(0).matras(), "matra")
         + (times == 1 ? " once" : " " + times + " times")
         + ", from "
         + avartana.say(performance.startBeat())

@@ -12,6 +12,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import org.matraloom.app.cli.DeviceOptions;
 import org.matraloom.app.cli.ExitCode;
+import org.matraloom.app.cli.InputOption;
 import org.matraloom.app.cli.LogOptions;
 import org.matraloom.app.cli.OneTala;
 import org.matraloom.app.cli.Paragraph;
@@ -109,11 +110,7 @@ public final class PractiseCommand implements Callable<Integer> {
 
   @Mixin private DeviceOptions device;
 
-  @Option(
-      names = "--input",
-      paramLabel = "NAME",
-      description = "Where to record: the number of a device in --devices, or a part of its name.")
-  private String input;
+  @Mixin private InputOption input;
 
   @Option(names = "--plain", description = "Tell what goes on in lines, also on a terminal.")
   private boolean plain;
@@ -135,8 +132,7 @@ public final class PractiseCommand implements Callable<Integer> {
         LessonTempi.settings(
             composition, Optional.ofNullable(goal), begin(noted, pieces), clearRate);
     DevicePlayer.Devices devices =
-        new DevicePlayer.Devices(
-            SoundDevices.find(), device.device(), Optional.ofNullable(input), RATE);
+        new DevicePlayer.Devices(SoundDevices.find(), device.device(), input.input(), RATE);
     devices.roundTripFrames();
     LessonNotes notes = new LessonNotes(target(), noted);
     Lesson.End end;

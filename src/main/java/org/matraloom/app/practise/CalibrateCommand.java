@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.DeviceOptions;
 import org.matraloom.app.cli.ExitCode;
+import org.matraloom.app.cli.InputOption;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.device.AudioIn;
 import org.matraloom.device.AudioOut;
@@ -38,11 +39,7 @@ public final class CalibrateCommand implements Callable<Integer> {
 
   @Mixin private DeviceOptions device;
 
-  @Option(
-      names = "--input",
-      paramLabel = "NAME",
-      description = "Where to record: the number of a device in --devices, or a part of its name.")
-  private String input;
+  @Mixin private InputOption input;
 
   @Option(
       names = "--rate",
@@ -77,7 +74,7 @@ public final class CalibrateCommand implements Callable<Integer> {
   private RoundTrip measure(PcmFormat format) throws IOException {
     SoundDevices devices = SoundDevices.find();
     Optional<String> from = device.device();
-    Optional<String> to = Optional.ofNullable(input);
+    Optional<String> to = input.input();
     try (AudioOut played = devices.openOut(from, format, SoundDevices.SAFE_MS);
         AudioIn heard = devices.openIn(to, format)) {
       return new Calibrator(format)

@@ -16,6 +16,7 @@ import org.matraloom.app.cli.DeviceOptions;
 import org.matraloom.app.cli.DroneOptions;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.FormatOptions;
+import org.matraloom.app.cli.InputOption;
 import org.matraloom.app.cli.MixOptions;
 import org.matraloom.app.cli.OneTala;
 import org.matraloom.app.cli.ScoreOptions;
@@ -87,11 +88,7 @@ public final class RecordCommand implements Callable<Integer> {
 
   @Mixin private DeviceOptions device;
 
-  @Option(
-      names = "--input",
-      paramLabel = "NAME",
-      description = "Where to record: the number of a device in --devices, or a part of its name.")
-  private String input;
+  @Mixin private InputOption input;
 
   @Option(names = "--plain", description = "Tell what goes on in lines, also on a terminal.")
   private boolean plain;
@@ -140,7 +137,7 @@ public final class RecordCommand implements Callable<Integer> {
             guide,
             timeline.breaths());
     try (AudioOut heard = devices.openOut(device.device(), guide, SoundDevices.SAFE_MS);
-        AudioIn said = devices.openIn(Optional.ofNullable(input), taken)) {
+        AudioIn said = devices.openIn(input.input(), taken)) {
       TakeNote note = note(laidOut, roundTrip);
       RecordSession session =
           new RecordSession(piece, guideMix(), heard, said, taken, note, target);
@@ -153,7 +150,7 @@ public final class RecordCommand implements Callable<Integer> {
 
   private Optional<RoundTrip> roundTrip(SoundDevices devices, int rate) throws IOException {
     String from = devices.outName(device.device());
-    String to = devices.inName(Optional.ofNullable(input));
+    String to = devices.inName(input.input());
     return RoundTrips.ofUser().find(from, to, rate);
   }
 

@@ -10,9 +10,9 @@ import java.util.stream.Collectors;
 import org.matraloom.app.cli.Paragraph;
 import org.matraloom.kanakku.ClosingWords;
 import org.matraloom.kanakku.Landing;
-import org.matraloom.kanakku.LengthWords;
 import org.matraloom.kanakku.Remarks;
 import org.matraloom.kanakku.SpeechRate;
+import org.matraloom.kanakku.SumWords;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Nadai;
@@ -24,7 +24,6 @@ import org.matraloom.time.Ratio;
 public final class LandingText {
 
   private static final int MOST_ROUNDS = 24;
-  private static final int MOST_SUMMANDS = 8;
   private static final int LEAST_PHRASE = 12;
   private static final int LEAST_NADAI = 12;
   private static final int LEAST_PLACE = 12;
@@ -68,7 +67,7 @@ public final class LandingText {
     out.println();
     printRounds(out);
     out.println();
-    out.println(Paragraph.hanging(2, sum()));
+    out.println(Paragraph.hanging(2, "Sum: " + SumWords.of(landing)));
     PartLines.of(performance).places().stream()
         .map(line -> Paragraph.hanging(2, line))
         .forEach(out::println);
@@ -130,26 +129,6 @@ public final class LandingText {
     return rounds.stream().map(words).mapToInt(String::length).reduce(least, Math::max);
   }
 
-  private String sum() {
-    return "Sum: "
-        + summed(Span::matras, landing.matras(), "matra")
-        + "; "
-        + summed(Span::beats, landing.beats(), "beat")
-        + LengthWords.avartanas(performance).map(" = "::concat).orElse("")
-        + ".";
-  }
-
-  private String summed(Function<Span, Ratio> part, Ratio total, String unit) {
-    List<Span> spans =
-        performance.spans().stream().filter(span -> span.beats().signum() > 0).toList();
-    if (spans.size() < 2 || spans.size() > MOST_SUMMANDS) {
-      return counted(total, unit);
-    }
-    return spans.stream().map(part).map(Ratio::toMixed).collect(Collectors.joining(" + "))
-        + " = "
-        + counted(total, unit);
-  }
-
   /**
    * Whether it lands, and if not, by how much it misses and what mends it.
    *
@@ -173,9 +152,9 @@ public final class LandingText {
         + " on "
         + avartana.say(performance.endBeat())
         + ", "
-        + counted(missMatras, "matra")
+        + SumWords.counted(missMatras, "matra")
         + " ("
-        + counted(missBeats, "beat")
+        + SumWords.counted(missBeats, "beat")
         + ") too "
         + (late ? "late" : "early")
         + " for "
@@ -213,11 +192,11 @@ public final class LandingText {
   private String lastRound(Ratio missMatras, boolean late) {
     Span.Round last = performance.rounds().get(performance.rounds().size() - 1);
     if (late && missMatras.compareTo(last.matras()) < 0) {
-      return "cut " + counted(missMatras, "matra");
+      return "cut " + SumWords.counted(missMatras, "matra");
     }
     Ratio avartanaMatras =
         Ratio.of(avartana.goingOnAt(performance.endBeat()).beats()).times(last.matrasPerBeat());
-    return "add " + counted(late ? avartanaMatras.minus(missMatras) : missMatras, "matra");
+    return "add " + SumWords.counted(late ? avartanaMatras.minus(missMatras) : missMatras, "matra");
   }
 
   private String rates() {
@@ -238,9 +217,5 @@ public final class LandingText {
 
   private static Ratio magnitude(Ratio ratio) {
     return ratio.signum() < 0 ? ratio.negate() : ratio;
-  }
-
-  private static String counted(Ratio number, String unit) {
-    return number.toMixed() + " " + (number.compareTo(Ratio.ONE) <= 0 ? unit : unit + "s");
   }
 }
