@@ -2,6 +2,7 @@ package org.matraloom.drum;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import org.matraloom.score.DrumStroke;
 
 /** Makes the samples of strokes that fall together: sums of damped modes, and the skin. */
 final class DrumSound {
@@ -34,12 +35,13 @@ final class DrumSound {
 
   private void add(DrumStroke stroke, double[] sum) {
     double lowest = stroke.isRight() ? tonicHertz : tonicHertz * LEFT_BELOW_RIGHT;
+    StrokeModes sounding = StrokeModes.of(stroke);
     SplittableRandom skin = new SplittableRandom(stroke.ordinal());
     double before = 0;
     for (int frame = 0; frame < sum.length; frame++) {
       double seconds = (double) frame / ratePerSecond;
       double level = 0;
-      for (DrumMode mode : stroke.modes()) {
+      for (DrumMode mode : sounding.modes()) {
         double hertz = lowest * mode.ratio();
         if (hertz < ratePerSecond / 2.0) {
           level +=
@@ -49,7 +51,7 @@ final class DrumSound {
         }
       }
       double noise = skin.nextDouble() * 2 - 1;
-      level += stroke.contact() * Math.exp(-seconds / CONTACT_SECONDS) * (noise - before) / 2;
+      level += sounding.contact() * Math.exp(-seconds / CONTACT_SECONDS) * (noise - before) / 2;
       before = noise;
       sum[frame] += level * Math.min(1, seconds / ATTACK_SECONDS);
     }

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.matraloom.schedule.Stress;
+import org.matraloom.score.DrumStroke;
 import org.matraloom.voice.SolluCue;
 import org.matraloom.voice.SolluVoice;
 import org.matraloom.voice.SolluWave;

@@ -4,16 +4,15 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
+import org.matraloom.score.DrumStroke;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Sollu;
-import org.matraloom.spell.MeantWord;
+import org.matraloom.score.Wording;
+import org.matraloom.spell.StrokeLine;
 
 /**
  * Which strokes a sollu is played with: lines such as {@code dhim = din + thom}, one sollu a line.
@@ -63,6 +62,18 @@ public final class StrokeTable {
   }
 
   /**
+   * This table with the strokes that a score names before it.
+   *
+   * @param wording how a score is spoken
+   * @return a new table
+   */
+  public StrokeTable plus(Wording wording) {
+    Map<String, List<DrumStroke>> both = new HashMap<>(strokes);
+    wording.strokes().forEach((sollu, played) -> both.put(sollu.sound(), played));
+    return new StrokeTable(both);
+  }
+
+  /**
    * The strokes of a sollu.
    *
    * @param sollu what is said
@@ -94,64 +105,14 @@ public final class StrokeTable {
       String line = lines.get(index).replaceFirst("#.*", "").strip();
       String where = name + ":" + (index + 1) + ": ";
       if (!line.isEmpty()) {
-        String[] sides = line.split("=", 2);
-        if (sides.length < 2) {
-          throw new IllegalArgumentException(
-              where + "a line is a sollu, =, and its strokes, as in dhim = din + thom");
+        try {
+          StrokeLine said = StrokeLine.read(line, lexicon);
+          read.put(said.sollu().sound(), said.strokes());
+        } catch (IllegalArgumentException faulty) {
+          throw new IllegalArgumentException(where + faulty.getMessage(), faulty);
         }
-        read.put(sollu(sides[0].strip(), where, lexicon).sound(), strokes(sides[1], where));
       }
     }
     return read;
-  }
-
-  private static Sollu sollu(String written, String where, Lexicon lexicon) {
-    Optional<List<Sollu>> split = lexicon.split(written);
-    if (split.filter(sollus -> sollus.size() > 1).isPresent()) {
-      throw new IllegalArgumentException(
-          where
-              + "\""
-              + written
-              + "\" is "
-              + split.get().size()
-              + " sollus; write a line for each");
-    }
-    return split
-        .map(sollus -> sollus.get(0))
-        .orElseThrow(
-            () ->
-                new IllegalArgumentException(
-                    where
-                        + "\""
-                        + written
-                        + "\" is no known sollu"
-                        + lexicon.nearest(written).map("; the nearest is "::concat).orElse("")));
-  }
-
-  private static List<DrumStroke> strokes(String written, String where) {
-    List<DrumStroke> strokes = new ArrayList<>();
-    List<String> names = Arrays.stream(DrumStroke.values()).map(DrumStroke::written).toList();
-    for (String part : written.split("\\+", -1)) {
-      int number = names.indexOf(part.strip());
-      if (number < 0) {
-        throw new IllegalArgumentException(
-            where
-                + "no stroke is called \""
-                + part.strip()
-                + "\"; "
-                + MeantWord.of(part.strip(), names)
-                    .map("the nearest is "::concat)
-                    .orElse("strokes are " + String.join(", ", names)));
-      }
-      strokes.add(DrumStroke.values()[number]);
-    }
-    boolean oneHand =
-        strokes.size() > 2
-            || strokes.stream().map(DrumStroke::isRight).distinct().count() < strokes.size();
-    if (oneHand) {
-      throw new IllegalArgumentException(
-          where + "a sollu has one stroke, or one of each hand, as in din + thom");
-    }
-    return List.copyOf(strokes);
   }
 }

@@ -27,7 +27,7 @@ final class Headers {
 
   /** The keywords, in the order in which they are usually written. */
   static final List<String> KEYWORDS =
-      List.of("title tala kalai tempo start eduppu stroke after words fingers".split(" "));
+      List.of("title tala kalai tempo start eduppu stroke after words drum fingers".split(" "));
 
   private static final List<String> PLACES = List.of("start", "eduppu");
   private static final int LONGEST_TITLE = 200;
@@ -85,6 +85,10 @@ final class Headers {
   /** Takes one header line. */
   void add(String keyword, List<Token> tokens) {
     Entry entry = new Entry(tokens.get(0), tokens);
+    if (keyword.equals("drum")) {
+      sollus.addStrokes(entry.cursor().peek(), entry.text());
+      return;
+    }
     Entry first = entries.putIfAbsent(keyword, entry);
     if (first != null) {
       problems.error(
@@ -109,9 +113,12 @@ final class Headers {
     if (!has("tala")) {
       problems.error("the tala is missing", Optional.of("add a line such as: tala adi"));
     }
+    // Stands in for a tala that was not understood, so that places can be read all the same.
+    Tala widest =
+        new Tala("unknown", Collections.nCopies(Tala.MOST_ANGAS, new Anga.Group(Tala.LONGEST_GROUP)));
     Avartana avartana =
         Avartana.of(
-            tala().orElseGet(Headers::widest),
+            tala().orElse(widest),
             value("kalai", this::kalai).orElse(1),
             value("fingers", this::fingers).orElse(FingerCustom.RESTART));
     return new Head(
@@ -138,12 +145,6 @@ final class Headers {
     Optional<Closing.Stroke> stroke = value("stroke", sollus::stroke);
     int avartanas = value("after", sollus::after).orElse(Closing.usualAvartanas(stroke));
     return new Closing(stroke, avartanas);
-  }
-
-  /** Stands in for a tala that was not understood, so that places can be read all the same. */
-  private static Tala widest() {
-    Anga widest = new Anga.Group(Tala.LONGEST_GROUP);
-    return new Tala("unknown", Collections.nCopies(Tala.MOST_ANGAS, widest));
   }
 
   private String title() {

@@ -18,7 +18,9 @@ final class LastTimes {
   static final int DEEPEST = 3;
 
   private static final String FIRST = "first";
-  private static final String LAST = "last";
+
+  /** The word for the last time, in a plan too. */
+  static final String LAST = "last";
 
   /** The words of such an ending. */
   static final List<String> WORDS = List.of(FIRST, LAST);

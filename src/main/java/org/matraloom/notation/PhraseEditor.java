@@ -1,6 +1,7 @@
 package org.matraloom.notation;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import org.matraloom.notation.Token.TokenKind;
@@ -18,25 +19,69 @@ final class PhraseEditor {
           TokenKind.CURLY_OPEN, TokenKind.CURLY_CLOSE);
 
   /** An element as it is written: its first and its last token. */
-  private record Written(Token first, Token last) {}
+  private record Written(Token first, Token last) {
+    static Written of(List<Token> tokens) {
+      return new Written(tokens.get(0), tokens.get(tokens.size() - 1));
+    }
+  }
 
   private PhraseEditor() {}
 
-  static void splice(EditedLines lines, Edit.Splice splice) {
+  /**
+   * Makes the change. A repeat with endings for some of the times is written out only where the
+   * change lies in it.
+   */
+  static EditedLines splice(EditedLines lines, Edit.Splice splice) {
+    List<Written> asRead = new ArrayList<>();
+    for (List<Token> element : elements(tokens(lines, splice.phrase()))) {
+      Written written = Written.of(element);
+      if (LastTimes.in(element)) {
+        List<Token> full = LastTimes.writtenOut(element, new Problems(""));
+        int from = asRead.size();
+        int to = from + elements(full).size();
+        if (from < splice.to() && splice.from() < to) {
+          replace(lines, List.of(written), text(full));
+          return splice(EditedLines.of(lines.text()), splice);
+        }
+        asRead.addAll(Collections.nCopies(to - from, written));
+      } else {
+        asRead.add(written);
+      }
+    }
+    String text = ScorePrinter.print(new Sequence(splice.elements()));
+    if (splice.from() == splice.to()) {
+      insert(lines, asRead, splice.from(), text);
+    } else {
+      replace(lines, asRead.subList(splice.from(), splice.to()), text);
+    }
+    return lines;
+  }
+
+  /** What a phrase says, without its name. */
+  private static List<Token> tokens(EditedLines lines, String phrase) {
     List<Token> tokens = new ArrayList<>();
     for (ScoreLine line : lines.before()) {
-      if (line.name().equals(splice.phrase()) && line.use() != ScoreLine.Use.HEADER) {
+      if (line.name().equals(phrase) && line.use() != ScoreLine.Use.HEADER) {
         boolean begins = line.use() == ScoreLine.Use.PHRASE;
         tokens.addAll(line.tokens().subList(begins ? 2 : 0, line.tokens().size() - 1));
       }
     }
-    List<Written> elements = elements(tokens);
-    String text = ScorePrinter.print(new Sequence(splice.elements()));
-    if (splice.from() == splice.to()) {
-      insert(lines, elements, splice.from(), text);
-    } else {
-      replace(lines, elements.subList(splice.from(), splice.to()), text);
+    return tokens;
+  }
+
+  /** Tokens as a text; two words never grow into one, whatever stood between them. */
+  private static String text(List<Token> tokens) {
+    StringBuilder text = new StringBuilder();
+    for (int index = 0; index < tokens.size(); index++) {
+      Token token = tokens.get(index);
+      boolean merges =
+          index > 0
+              && !tokens.get(index - 1).is(TokenKind.TIMES)
+              && Character.isLetterOrDigit(token.text().codePointAt(0))
+              && Character.isLetterOrDigit(text.codePointBefore(text.length()));
+      text.append(index > 0 && (!token.tight() || merges) ? " " : "").append(token.text());
     }
+    return text.toString();
   }
 
   private static void insert(EditedLines lines, List<Written> elements, int at, String text) {
@@ -99,12 +144,13 @@ final class PhraseEditor {
     return !text.isEmpty() && Character.isDigit(text.charAt(0));
   }
 
-  private static List<Written> elements(List<Token> tokens) {
-    List<Written> elements = new ArrayList<>();
+  /** The tokens of each element. */
+  private static List<List<Token>> elements(List<Token> tokens) {
+    List<List<Token>> elements = new ArrayList<>();
     int at = 0;
     while (at < tokens.size()) {
       int end = end(tokens, at);
-      elements.add(new Written(tokens.get(at), tokens.get(end - 1)));
+      elements.add(tokens.subList(at, end));
       at = end;
     }
     return elements;

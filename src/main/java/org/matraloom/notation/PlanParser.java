@@ -32,7 +32,6 @@ final class PlanParser {
 
   private static final Set<String> NADAI = Set.of("nadai", "nade", "nada", "gati");
   private static final Set<String> KALAM = Set.of("kala", "kalam");
-  private static final String LAST = "last";
   private static final Set<String> BEATS = Set.of("beat", "beats");
   private static final Set<String> MATRAS = Set.of("matra", "matras");
 
@@ -131,8 +130,8 @@ final class PlanParser {
       } else if (isOneOf(token, KALAM)) {
         once(kalam, cursor.next(), "kalam");
         kalam = kalam(cursor.next());
-      } else if (token.is(LAST)) {
-        once(last, cursor.next(), LAST);
+      } else if (token.is(LastTimes.LAST)) {
+        once(last, cursor.next(), LastTimes.LAST);
         last = lastTime(cursor.next());
       } else {
         problems.error(
@@ -140,7 +139,7 @@ final class PlanParser {
             "expected x2, nadai 5 or kalam 2; found " + token.said(),
             () ->
                 Optional.of(
-                    MeantWord.of(token.text(), List.of("nadai", "kalam", "gati", LAST))
+                    MeantWord.of(token.text(), List.of("nadai", "kalam", "gati", LastTimes.LAST))
                         .map("the nearest is "::concat)
                         .orElse("each round, rest or wait stands on a line of its own")));
         return List.of();

@@ -107,9 +107,7 @@ final class PlanReader {
       } else if (first.is(PlanLine.WITH) && !says) {
         second.read(tokens, parser).forEach(step -> add(step, first));
       } else {
-        List<Step> steps = parser.steps(tokens);
-        takesOver |= steps.size() > 1;
-        steps.forEach(step -> add(step, first));
+        parser.steps(tokens).forEach(step -> add(step, first));
       }
     }
     checkEduppu();

@@ -67,9 +67,9 @@ public final class ScoreEditor {
     } else if (edit instanceof Edit.InTala other) {
       HeaderEditor.set(lines, "tala", TalaText.written(other.tala()));
     } else if (edit instanceof Edit.Plan plan) {
-      PlanEditor.replace(lines, before.plan(), plan.steps());
+      lines = PlanEditor.replace(lines, before.plan(), plan.steps());
     } else if (edit instanceof Edit.Splice splice) {
-      PhraseEditor.splice(lines, splice);
+      lines = PhraseEditor.splice(lines, splice);
     }
     return lines.text();
   }

@@ -183,7 +183,6 @@ final class ScoreParser {
       phraseParser.use(headers.wording());
     }
     Token name = phrase.get(0);
-    takesOver |= LastTimes.in(phrase);
     List<Token> written = LastTimes.writtenOut(phrase, problems);
     PhraseParser.Body body = phraseParser.parse(name, new Cursor(written, 2));
     String key = name.is(TokenKind.NAME) ? name.name() : LineMistakes.capital(name);

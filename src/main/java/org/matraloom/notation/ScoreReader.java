@@ -105,7 +105,7 @@ public final class ScoreReader {
    * A text with all that it leaves out: the names and the tala of a piece that is nothing but lines
    * of sollus.
    *
-   * <p>A score that uses others, fills in, or has repeats with endings of their own is written out.
+   * <p>A score that uses others or fills in is written out.
    *
    * @param text a score
    * @param file where it is, for the scores that it uses; none if it is in no file

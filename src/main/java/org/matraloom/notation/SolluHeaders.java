@@ -8,14 +8,17 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Closing;
+import org.matraloom.score.DrumStroke;
 import org.matraloom.score.GroupWords;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Sollu;
 import org.matraloom.score.Wording;
+import org.matraloom.spell.StrokeLine;
 
 /**
  * Reads the headers that speak of sollus: {@code stroke tom , ,} and {@code after 2} for what
- * follows the last matra, {@code words mora} and {@code 7 = ta , di , gi na tom} for groups.
+ * follows the last matra, {@code words mora} and {@code 7 = ta , di , gi na tom} for groups, {@code
+ * drum dhim = din + thom} for the strokes of a drum.
  */
 final class SolluHeaders {
 
@@ -24,6 +27,7 @@ final class SolluHeaders {
   private final Lexicon lexicon;
   private final Problems problems;
   private final Map<Integer, GroupWords> own = new LinkedHashMap<>();
+  private final Map<Sollu, List<DrumStroke>> strokes = new LinkedHashMap<>();
   private Optional<Wording> wording = Optional.empty();
 
   SolluHeaders(Lexicon lexicon, Problems problems) {
@@ -79,10 +83,27 @@ final class SolluHeaders {
     }
   }
 
+  /** Takes the strokes of a sollu, written after a token. */
+  void addStrokes(Token first, String written) {
+    try {
+      StrokeLine said = StrokeLine.read(written, lexicon);
+      String sound = said.sollu().sound();
+      if (strokes.keySet().stream().anyMatch(sollu -> sollu.sound().equals(sound))) {
+        problems.error(
+            first,
+            "strokes for " + first.brief() + " are given twice",
+            "take one of the two lines out");
+      }
+      strokes.putIfAbsent(said.sollu(), said.strokes());
+    } catch (IllegalArgumentException faulty) {
+      problems.error(first, faulty.getMessage(), "write a line such as drum dhim = din + thom");
+    }
+  }
+
   /** All that is said of words; the kind is asked for once, so that a fault is told once. */
   Wording wording(Supplier<Optional<Wording.Kind>> kind) {
     if (wording.isEmpty()) {
-      wording = Optional.of(new Wording(kind.get().orElse(Wording.Kind.USUAL), own));
+      wording = Optional.of(new Wording(kind.get().orElse(Wording.Kind.USUAL), own, strokes));
     }
     return wording.get();
   }

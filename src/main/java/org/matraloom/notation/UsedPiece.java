@@ -70,7 +70,11 @@ final class UsedPiece {
     Optional<PieceShelf.Piece> piece = shelf.get().piece(name.get(), written, problems);
     return piece
         .filter(found -> fits(found, name.get(), position))
-        .map(found -> lines(found.composition(), written));
+        .map(
+            found -> {
+              tellStrokes(found.composition(), name.get());
+              return lines(found.composition(), written);
+            });
   }
 
   /** What stands between the quotation marks. */
@@ -135,6 +139,16 @@ final class UsedPiece {
       return false;
     }
     return true;
+  }
+
+  /** A drum plays one whole with one set of strokes. */
+  private void tellStrokes(Composition other, Token name) {
+    if (!wording.strokes().entrySet().containsAll(other.wording().strokes().entrySet())) {
+      problems.warning(
+          name,
+          "the strokes that " + name.brief() + " names for a drum are not taken over",
+          Optional.of("write its drum lines in the head of this score"));
+    }
   }
 
   private static String said(Composition piece) {
@@ -207,7 +221,7 @@ final class UsedPiece {
   }
 
   private Sequence taken(Sequence sequence, Wording words, Map<String, String> names) {
-    return new TakenOver(names, !words.equals(wording)).sequence(sequence);
+    return new TakenOver(names, !words.speaksLike(wording)).sequence(sequence);
   }
 
   private static Step renamed(Step step, Map<String, String> names) {

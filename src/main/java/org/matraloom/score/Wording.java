@@ -2,19 +2,24 @@ package org.matraloom.score;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /**
- * Which words the groups of a piece are spoken with.
+ * Which words the groups of a piece are spoken with, and which strokes a drum plays its sollus
+ * with.
  *
  * <p>In an ending such as {@code 9(1)9(1)9} everybody says the words of a mora, with karvai inside;
  * elsewhere a sollu a matra (common practice).
  *
  * @param kind which of the usual words
  * @param own words of the piece's own by their matras; they go before the usual ones
+ * @param strokes strokes of the piece's own by sollu, of which no two have one sound; they go
+ *     before the usual ones
  */
-public record Wording(Kind kind, Map<Integer, GroupWords> own) {
+public record Wording(
+    Kind kind, Map<Integer, GroupWords> own, Map<Sollu, List<DrumStroke>> strokes) {
 
   /** Which of the usual words are taken. */
   public enum Kind {
@@ -27,11 +32,31 @@ public record Wording(Kind kind, Map<Integer, GroupWords> own) {
   }
 
   /** The wording of a piece that says nothing of it. */
-  public static final Wording USUAL = new Wording(Kind.USUAL, Map.of());
+  public static final Wording USUAL = new Wording(Kind.USUAL, Map.of(), Map.of());
 
-  /** Copies the map, keeping its order. */
+  /** Copies the maps, keeping their order. */
   public Wording {
     own = Collections.unmodifiableMap(new LinkedHashMap<>(own));
+    strokes = Collections.unmodifiableMap(new LinkedHashMap<>(strokes));
+  }
+
+  /**
+   * What it says of strokes, with the usual words.
+   *
+   * @return a wording
+   */
+  public Wording strokesAlone() {
+    return new Wording(Kind.USUAL, Map.of(), strokes);
+  }
+
+  /**
+   * Whether groups are spoken alike.
+   *
+   * @param other another wording
+   * @return true if they differ in strokes at most
+   */
+  public boolean speaksLike(Wording other) {
+    return kind == other.kind && own.equals(other.own);
   }
 
   /**

@@ -75,9 +75,23 @@ public final class HtmlRows {
   /** All rows, each after its heading; marks are numbered through, from 0. */
   void write(List<Row> rows, boolean withSums) throws IOException {
     mark = 0;
-    for (Row row : rows) {
-      write(row, withSums);
+    for (int index = 0; index < rows.size(); index++) {
+      boolean system = index + 1 < rows.size() && areTogether(rows.get(index), rows.get(index + 1));
+      if (system) {
+        int beats = Math.max(rows.get(index).cells().size(), rows.get(index + 1).cells().size());
+        out.append("<div class=\"system\" style=\"--beats:" + beats + "\">\n");
+        write(rows.get(index++), withSums);
+      }
+      write(rows.get(index), withSums);
+      out.append(system ? "</div>\n" : "");
     }
+  }
+
+  /** Whether two reciters say two rows at once. */
+  private static boolean areTogether(Row row, Row next) {
+    return row.label().equals(TwoReciterSheet.FIRST)
+        && next.label().equals(TwoReciterSheet.SECOND)
+        && row.startBeat().equals(next.startBeat());
   }
 
   private void write(Row row, boolean withSums) throws IOException {

@@ -14,7 +14,10 @@ import org.matraloom.score.Span;
 import org.matraloom.score.Spoken;
 import org.matraloom.time.Ratio;
 
-/** Finds what stands above the rows: names, figures, and the statements of moras. */
+/**
+ * Finds what stands above the rows: names, figures, and the statements of moras. A round that names
+ * no phrases bears its own name.
+ */
 final class TagReader {
 
   private static final int ANY_NADAI = 4;
@@ -25,6 +28,7 @@ final class TagReader {
   private final List<Spoken> said = new ArrayList<>();
   private Span.Round round;
   private Moment.PhraseStart named;
+  private boolean namesParts;
 
   private TagReader(Performance performance) {
     this.performance = performance;
@@ -38,21 +42,21 @@ final class TagReader {
     while (moments.hasNext()) {
       reader.take(moments.next());
     }
-    reader.statements();
+    reader.finish();
     reader.tags.sort(Comparator.comparing(Row.Tag::from));
     return List.copyOf(reader.tags);
   }
 
   private void take(Moment moment) {
     if (moment instanceof Moment.SpanStart start && start.span() instanceof Span.Round begun) {
-      statements();
+      finish();
       round = begun;
+      namesParts = false;
     } else if (moment instanceof Moment.PhraseStart start && start.depth() == 1) {
       named = start;
+      namesParts = true;
     } else if (moment instanceof Moment.PhraseEnd end && end.depth() == 1) {
-      Ratio matras = end.beat().minus(named.beat()).times(round.matrasPerBeat());
-      String text = named.name() + " " + matras.toMixed();
-      tags.add(new Row.Tag(Row.Tag.Kind.NAME, named.beat(), end.beat(), text));
+      name(named.name(), named.beat(), end.beat());
     } else if (moment instanceof Moment.GroupStart start) {
       String text = start.size() + (start.hold() == 1 ? "" : "\u00d7" + start.hold());
       Ratio end = start.beat().plus(start.beats());
@@ -60,6 +64,19 @@ final class TagReader {
     } else if (moment instanceof Spoken spoken) {
       said.add(spoken);
     }
+  }
+
+  /** What is known of a round only when it has been read. */
+  private void finish() {
+    if (!namesParts && !said.isEmpty()) {
+      name(round.phrase(), round.startBeat(), round.endBeat());
+    }
+    statements();
+  }
+
+  private void name(String name, Ratio from, Ratio to) {
+    Ratio matras = to.minus(from).times(round.matrasPerBeat());
+    tags.add(new Row.Tag(Row.Tag.Kind.NAME, from, to, name + " " + matras.toMixed()));
   }
 
   /** The moras of the round that has been read; of a mora of moras only those inside. */

@@ -10,7 +10,6 @@ import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Step;
-import org.matraloom.score.Wording;
 import org.matraloom.spell.ScorePrinter;
 import org.matraloom.time.Ratio;
 
@@ -41,7 +40,7 @@ public final class TextSheet {
   private int rowNumber;
 
   /** Rows of avartanas are named by a letter and their number, rounds by a word. */
-  TextSheet(Sheet sheet, Lexicon lexicon, String rowLetter, String roundName) {
+  TextSheet(Sheet sheet, Lexicon lexicon, String rowLetter, String roundName, int cellWidth) {
     this.rowLetter = rowLetter;
     this.sheet = sheet;
     this.words = new SheetWords(sheet);
@@ -49,7 +48,7 @@ public final class TextSheet {
     this.avartana = performance.avartana();
     this.plan = new TextPlan(performance, WIDEST, roundName);
     this.lexicon = lexicon;
-    this.cellWidth = cellWidth();
+    this.cellWidth = cellWidth;
   }
 
   /**
@@ -61,7 +60,7 @@ public final class TextSheet {
    * @throws IOException if it cannot be written
    */
   public static void write(Sheet sheet, Lexicon lexicon, Appendable out) throws IOException {
-    new TextSheet(sheet, lexicon, "A", "Round").write(out);
+    new TextSheet(sheet, lexicon, "A", "Round", cellWidth(sheet, lexicon)).write(out);
   }
 
   private void write(Appendable out) throws IOException {
@@ -111,7 +110,7 @@ public final class TextSheet {
             Map.of("Row", Sequence.of()),
             List.of(new Step.Say("Row", 1, 4, 1)),
             performance.closing(),
-            Wording.USUAL);
+            whole.wording().strokesAlone());
     String text = ScorePrinter.print(head);
     return text.substring(0, text.indexOf("\n\n") + 2);
   }
@@ -176,7 +175,8 @@ public final class TextSheet {
     return piece < 26 ? letter : letters(piece / 26 - 1) + letter;
   }
 
-  private int cellWidth() {
+  /** How wide a beat is, in characters. */
+  static int cellWidth(Sheet sheet, Lexicon lexicon) {
     return sheet.rows().stream()
         .flatMap(row -> row.cells().stream().map(cell -> TextColumns.widthOf(cell, row, lexicon)))
         .reduce(NARROWEST_CELL, Math::max);

@@ -3,7 +3,9 @@ package org.matraloom.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToIntFunction;
+import org.matraloom.breath.Breath;
 import org.matraloom.score.Performance;
 import org.matraloom.score.TwoReciters;
 import org.matraloom.score.TwoReciters.SideBySide;
@@ -22,7 +24,9 @@ public record TwoReciterSheet(TwoReciters reciters, Sheet first, Sheet second) {
   /** The label of the rows of the second reciter. */
   static final String SECOND = "reciter 2";
 
-  private static final String FIRST = "reciter 1";
+  /** The label of the rows of the first reciter in the drawn forms. */
+  static final String FIRST = "reciter 1";
+
   private static final int MOST_MARKS_A_LINE = 28;
   private static final int HALF = 4;
 
@@ -31,13 +35,18 @@ public record TwoReciterSheet(TwoReciters reciters, Sheet first, Sheet second) {
    *
    * @param reciters what each says
    * @param options what goes on the page; a row is an avartana, and there is no list of kriyas
+   * @param breathing the breaths to mark when one of them performs
    * @return the sheets of both
    * @throws IllegalArgumentException if one is too long, see {@link Sheet#canHold}
    */
-  public static TwoReciterSheet of(TwoReciters reciters, SheetOptions options) {
-    Sheet second = Sheet.of(Performance.of(reciters.second()), options, List.of());
+  public static TwoReciterSheet of(
+      TwoReciters reciters, SheetOptions options, Function<Performance, List<Breath>> breathing) {
+    Performance first = Performance.of(reciters.first());
+    Performance second = Performance.of(reciters.second());
     return new TwoReciterSheet(
-        reciters, Sheet.of(Performance.of(reciters.first()), options, List.of()), second);
+        reciters,
+        Sheet.of(first, options, breathing.apply(first)),
+        Sheet.of(second, options, breathing.apply(second)));
   }
 
   /**

@@ -17,8 +17,12 @@ public final class TwoReciterText {
 
   private TwoReciterText(TwoReciterSheet sheet, Lexicon lexicon) {
     this.sheet = sheet;
-    this.first = new TextSheet(sheet.first(), lexicon, "A", "Round");
-    this.second = new TextSheet(sheet.second(), lexicon, "B", "Answer");
+    int width =
+        Math.max(
+            TextSheet.cellWidth(sheet.first(), lexicon),
+            TextSheet.cellWidth(sheet.second(), lexicon));
+    this.first = new TextSheet(sheet.first(), lexicon, "A", "Round", width);
+    this.second = new TextSheet(sheet.second(), lexicon, "B", "Answer", width);
   }
 
   /**

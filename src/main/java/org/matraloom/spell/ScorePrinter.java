@@ -94,6 +94,10 @@ public final class ScorePrinter {
     wording
         .own()
         .forEach((size, words) -> text.append(size + " = " + words.written()).append('\n'));
+    wording
+        .strokes()
+        .forEach(
+            (sollu, strokes) -> header("drum", new StrokeLine(sollu, strokes).written(), text));
   }
 
   private static String stroke(Closing.Stroke stroke) {

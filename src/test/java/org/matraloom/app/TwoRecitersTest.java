@@ -143,6 +143,37 @@ class TwoRecitersTest {
     assertEquals(ExitCode.DONE, proof.code(), proof.out() + proof.err());
   }
 
+  @Test
+  void theSheetOfTwoMarksTheBreathsOfEach() {
+    CommandLineRun marked = CommandLineRun.of("sheet", score.toString());
+    assertEquals(ExitCode.DONE, marked.code(), marked.err());
+    assertTrue(marked.out().matches("(?s).*# +breath.*"), marked.out());
+    for (String reciter : List.of("1", "2")) {
+      String alone = CommandLineRun.of("sheet", score.toString(), "--reciter", reciter).out();
+      assertTrue(alone.contains("breath"), "reciter " + reciter + " breathes: " + alone);
+    }
+    String bare = CommandLineRun.of("sheet", score.toString(), "--no-breaths").out();
+    assertFalse(bare.contains("breath"), bare);
+  }
+
+  /** Both rows of a line share one grid, so their beats stand under one another at any width. */
+  @Test
+  void beatsOfBothStandInTheSameColumnsOfHtml() throws IOException {
+    Path page = folder.resolve("page.html");
+    assertEquals(
+        ExitCode.DONE, CommandLineRun.of("sheet", score.toString(), "-o", page.toString()).code());
+    String[] systems = Files.readString(page).split("<div class=\"system\" style=\"--beats:");
+    assertTrue(systems.length > 3, "lines of two");
+    for (String system : List.of(systems).subList(1, systems.length)) {
+      int beats = Integer.parseInt(system.substring(0, system.indexOf('"')));
+      String both = system.substring(0, system.indexOf("\n</div>"));
+      String[] rows = both.split("<section class=\"row\"");
+      assertEquals(3, rows.length, both);
+      assertEquals(beats + 1, rows[1].split("<div class=\"beat ").length, rows[1]);
+      assertEquals(beats + 1, rows[2].split("<div class=\"beat ").length, rows[2]);
+    }
+  }
+
   /** Who says something where, without the round and the spelling. */
   private String places(Path file) {
     List<String> lines = sollus("events", file.toString());

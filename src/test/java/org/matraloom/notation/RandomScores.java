@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Closing;
 import org.matraloom.score.Composition;
+import org.matraloom.score.DrumStroke;
 import org.matraloom.score.Element;
 import org.matraloom.score.FingerCustom;
 import org.matraloom.score.GroupWords;
@@ -166,7 +167,13 @@ public final class RandomScores {
       own.put(5, GroupWords.plain(lexicon.wordChoices(5).get(2)));
     }
     Wording.Kind[] kinds = Wording.Kind.values();
-    return new Wording(kinds[Math.max(0, random.nextInt(6) - 3)], own);
+    Map<Sollu, List<DrumStroke>> strokes = new LinkedHashMap<>();
+    if (random.nextInt(4) == 0) {
+      strokes.put(lexicon.split("dhim").orElseThrow().get(0), List.of(DrumStroke.THOM));
+      strokes.put(
+          lexicon.split("ta").orElseThrow().get(0), List.of(DrumStroke.THA, DrumStroke.NAM));
+    }
+    return new Wording(kinds[Math.max(0, random.nextInt(6) - 3)], own, strokes);
   }
 
   private Closing closing() {

@@ -192,6 +192,83 @@ class ScoreEditorTest {
     assertTrue(seen > 500, "repairs were written: " + seen);
   }
 
+  private static final String ENDINGS =
+      """
+      tala adi
+      Fall = takita tom
+      Close = takadimi takita
+      Song = takadimi (Fall {not last: , ;}) x3   # thrice
+             takita
+      perform
+        Song x3 nadai 4 last Close # the end
+      """;
+
+  private static String endings(Edit edit) {
+    String changed = ScoreEditor.apply(ENDINGS, List.of(edit), LEXICON);
+    assertEquals(edit.appliedTo(read(ENDINGS)), read(changed), changed);
+    return changed;
+  }
+
+  @Test
+  void endingsOfSomeTimesStayWhereTheChangeIsElsewhere() {
+    assertEquals(
+        ENDINGS.replace("tala adi\n", "tala adi\nstart beat 3\n"),
+        endings(new Edit.Start(Ratio.of(2))));
+    assertEquals(
+        ENDINGS.replace("takadimi (Fall", "7 takadimi (Fall"),
+        endings(new Edit.Splice("Song", 0, 0, List.of(group(7, 0)))));
+    assertEquals(
+        ENDINGS.replace("       takita\n", "       7\n"),
+        endings(new Edit.Splice("Song", 3, 4, List.of(group(7, 0)))));
+    assertEquals(
+        ENDINGS.replace("       takita\n", "       7 takita\n"),
+        endings(new Edit.Splice("Song", 3, 3, List.of(group(7, 0)))));
+    assertEquals(
+        ENDINGS.replace("(Fall {not last: , ;}) x3", "(Fall , ;) x2 7"),
+        endings(new Edit.Splice("Song", 2, 3, List.of(group(7, 0)))));
+  }
+
+  @Test
+  void aLastRoundOfItsOwnStaysWhereItCan() {
+    Step.Say first = new Step.Say("Song", 2, 5, 1);
+    Step.Say last = new Step.Say("Close", 1, 5, 1);
+    assertEquals(
+        ENDINGS.replace("nadai 4 last", "nadai 5 last"),
+        endings(new Edit.Plan(List.of(first, last))));
+    Step rest = new Step.RestBeats(Ratio.of(2));
+    Step.Say asItWas = new Step.Say("Close", 1, 4, 1);
+    assertEquals(
+        ENDINGS.replace("the end\n", "the end\n  rest 2 beats\n"),
+        endings(new Edit.Plan(List.of(say(2, 4), asItWas, rest))));
+    assertEquals(
+        ENDINGS.replace("perform\n", "perform\n  rest 2 beats\n"),
+        endings(new Edit.Plan(List.of(rest, say(2, 4), asItWas))));
+    assertEquals(
+        ENDINGS
+            .replace("Song x3 nadai 4 last Close", "Song x2 nadai 4")
+            .replace("the end\n", "the end\n  rest 2 beats\n  Close nadai 4\n"),
+        endings(new Edit.Plan(List.of(say(2, 4), rest, asItWas))));
+    assertEquals(
+        ENDINGS
+            .replace("Song x3 nadai 4 last Close", "Song x2 nadai 4")
+            .replace("the end\n", "the end\n  Close nadai 5\n"),
+        endings(new Edit.Plan(List.of(say(2, 4), last))));
+  }
+
+  @Test
+  void repairsOfAScoreWithEndingsLandAndKeepWhatTheyDoNotTouch() {
+    Composition piece = read(ENDINGS);
+    List<Repair> repairs = Repairs.of(piece, LEXICON, List.copyOf(TalaReader.names().values()));
+    int kept = 0;
+    for (Repair repair : repairs) {
+      String changed = ScoreEditor.apply(ENDINGS, repair.edits(), LEXICON);
+      assertEquals(
+          repair.performance().spans(), Performance.of(read(changed)).spans(), repair.words());
+      kept += changed.contains("{not last: , ;}") ? 1 : 0;
+    }
+    assertTrue(repairs.size() > 5 && kept > repairs.size() / 2, kept + " of " + repairs.size());
+  }
+
   private static long linesGone(String before, String after) {
     List<String> left = new ArrayList<>(after.lines().toList());
     return before.lines().filter(line -> !left.remove(line)).count();

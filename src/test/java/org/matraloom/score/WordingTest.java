@@ -39,8 +39,8 @@ class WordingTest {
   void usualWordsAreThoseOfAMoraInAnEndingOnly() {
     assertEquals(LEXICON.moraWords(7), standing(Wording.USUAL, true).words());
     assertEquals(LEXICON.groupWords(7), standing(Wording.USUAL, false).words());
-    Wording plain = new Wording(Wording.Kind.PLAIN, Map.of());
-    Wording mora = new Wording(Wording.Kind.MORA, Map.of());
+    Wording plain = new Wording(Wording.Kind.PLAIN, Map.of(), Map.of());
+    Wording mora = new Wording(Wording.Kind.MORA, Map.of(), Map.of());
     for (boolean ends : new boolean[] {false, true}) {
       assertEquals(GroupWords.plain(LEXICON.words(7)), standing(plain, ends).words());
       assertEquals(LEXICON.moraWords(7), standing(mora, ends).words());
@@ -50,7 +50,7 @@ class WordingTest {
   @Test
   void wordsOfOnesOwnGoBeforeOthersButAreNotHeldWithKarvaiInside() {
     GroupWords own = LEXICON.moraWords(7);
-    Wording wording = new Wording(Wording.Kind.PLAIN, Map.of(7, own));
+    Wording wording = new Wording(Wording.Kind.PLAIN, Map.of(7, own), Map.of());
     assertEquals(own, wording.group(7, 1, 2, LEXICON).words());
     assertEquals(2, wording.group(7, 1, 2, LEXICON).karvai());
     assertTrue(wording.group(7, 3, 0, LEXICON).words().isPlain());

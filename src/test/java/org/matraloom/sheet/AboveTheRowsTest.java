@@ -35,6 +35,29 @@ class AboveTheRowsTest {
         .toList();
   }
 
+  @Test
+  void aRoundThatNamesNoPhraseBearsItsOwnName() {
+    Sheet sheet =
+        Sheets.plain(
+            Sheets.score(
+                "tala adi\nSong = (takadimi) x8\nWhole = Song Song\n"
+                    + "perform\n Song x2 nadai 4\n Whole nadai 8\n rest 2 beats\n Song nadai 4\n"));
+    List<String> names =
+        sheet.rows().stream()
+            .flatMap(row -> row.tags().stream())
+            .distinct()
+            .map(tag -> tag.text() + " " + tag.from().toMixed() + " to " + tag.to().toMixed())
+            .toList();
+    assertEquals(
+        List.of(
+            "Song 32 0 to 8",
+            "Song 32 8 to 16",
+            "Song 32 16 to 20",
+            "Song 32 20 to 24",
+            "Song 32 26 to 34"),
+        names);
+  }
+
   /** By hand: Fall is 4 + 3 = 7 matras from beat 3; after a comma 7, 2, 7, 2, 7. */
   @Test
   void namesFiguresAndStatementsHaveTheirPlaces() {

@@ -3,6 +3,7 @@ package org.matraloom.app.cli;
 import java.util.Optional;
 import org.matraloom.drum.StrokeTable;
 import org.matraloom.score.Lexicon;
+import org.matraloom.score.Wording;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -20,26 +21,28 @@ public final class DrumBesideOptions {
    * The strokes of a drum in place of the voice.
    *
    * @param lexicon the sollus that are known
+   * @param wording the strokes that the score names
    * @return the table; empty if the voice speaks
    * @throws UserError if the list cannot be read or has faulty lines
    */
-  public Optional<StrokeTable> table(Lexicon lexicon) {
-    return beside ? Optional.empty() : drum.table(lexicon);
+  public Optional<StrokeTable> table(Lexicon lexicon, Wording wording) {
+    return beside ? Optional.empty() : drum.table(lexicon, wording);
   }
 
   /**
    * The strokes of a drum beside the voice.
    *
    * @param lexicon the sollus that are known
+   * @param wording the strokes that the score names
    * @return the table; empty if no such drum is asked for
    * @throws UserError if the list cannot be read or has faulty lines, or a drum in place of the
    *     voice is asked for too
    */
-  public Optional<StrokeTable> beside(Lexicon lexicon) {
+  public Optional<StrokeTable> beside(Lexicon lexicon, Wording wording) {
     if (beside && drum.isInPlace()) {
       throw new UserError(
           "--drum is a drum in place of the voice, --with-drum beside it; take one");
     }
-    return beside ? Optional.of(drum.tableOrUsual(lexicon)) : Optional.empty();
+    return beside ? Optional.of(drum.tableOrUsual(lexicon, wording)) : Optional.empty();
   }
 }

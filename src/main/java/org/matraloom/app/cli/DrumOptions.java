@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.matraloom.drum.StrokeTable;
 import org.matraloom.score.Lexicon;
+import org.matraloom.score.Wording;
 import picocli.CommandLine.Option;
 
 /** Whether a drum plays what is said, and with which strokes. */
@@ -24,11 +25,12 @@ public final class DrumOptions {
    * The strokes of the sollus.
    *
    * @param lexicon the sollus that are known
+   * @param wording the strokes that the score names; a list that was given goes before them
    * @return the table; empty if no drum is asked for
    * @throws UserError if the list cannot be read or has faulty lines
    */
-  public Optional<StrokeTable> table(Lexicon lexicon) {
-    return drum || list != null ? Optional.of(tableOrUsual(lexicon)) : Optional.empty();
+  public Optional<StrokeTable> table(Lexicon lexicon, Wording wording) {
+    return drum || list != null ? Optional.of(tableOrUsual(lexicon, wording)) : Optional.empty();
   }
 
   /** Whether the drum was asked for by its own option. */
@@ -36,14 +38,15 @@ public final class DrumOptions {
     return drum;
   }
 
-  /** The strokes of the list that was given, or the usual ones. */
-  StrokeTable tableOrUsual(Lexicon lexicon) {
+  /** The strokes of the list that was given, those of the score, and the usual ones. */
+  StrokeTable tableOrUsual(Lexicon lexicon, Wording wording) {
+    StrokeTable scored = StrokeTable.usual(lexicon).plus(wording);
     if (list == null) {
-      return StrokeTable.usual(lexicon);
+      return scored;
     }
     try {
       String text = Files.readString(list);
-      return StrokeTable.usual(lexicon).plus(text, list.toString(), lexicon);
+      return scored.plus(text, list.toString(), lexicon);
     } catch (IllegalArgumentException faulty) {
       throw new UserError(faulty.getMessage());
     } catch (IOException unreadable) {

@@ -32,6 +32,7 @@ import org.matraloom.page.PageSound;
 import org.matraloom.page.PhonePage;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
+import org.matraloom.score.Wording;
 import org.matraloom.sheet.PdfPages;
 import org.matraloom.sheet.Sheet;
 import org.matraloom.sheet.SheetOptions;
@@ -133,7 +134,12 @@ public final class PackCommand implements Callable<Integer> {
     int rate = PcmFormat.USUAL.ratePerSecond();
     PackMaker maker =
         UserError.unlessRefused(
-            () -> new PackMaker(order, folder, () -> voice.voice(rate, score.lexicon()), beside()));
+            () ->
+                new PackMaker(
+                    order,
+                    folder,
+                    () -> voice.voice(rate, score.lexicon()),
+                    beside(composition.wording())));
     claim(maker);
     if (!noPapers) {
       papers(composition);
@@ -202,12 +208,12 @@ public final class PackCommand implements Callable<Integer> {
         breathCue ? Optional.of(content.breathOptions().settings()) : Optional.empty());
   }
 
-  private PackBeside beside() {
+  private PackBeside beside(Wording wording) {
     double hertz = drone.sruti().map(Sruti::hertz).orElse(DrumVoice.USUAL_HERTZ);
-    StrokeTable usual = StrokeTable.usual(score.lexicon());
+    StrokeTable strokes = StrokeTable.usual(score.lexicon()).plus(wording);
     return new PackBeside(
         content.leadsIn(),
-        withDrum ? Optional.of(rate -> new DrumVoice(rate, hertz, usual)) : Optional.empty(),
+        withDrum ? Optional.of(rate -> new DrumVoice(rate, hertz, strokes)) : Optional.empty(),
         withDrum ? "usual" : "");
   }
 }

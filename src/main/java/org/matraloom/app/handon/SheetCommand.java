@@ -113,7 +113,7 @@ public final class SheetCommand implements Callable<Integer> {
           "phrases, speeds, cues, rounds, rebar and read aloud take one reciter, and the score has"
               + " two; say which with --reciter 1 or --reciter 2");
     }
-    TwoReciterSheet sheet = TwoReciterSheet.of(reciters, options);
+    TwoReciterSheet sheet = TwoReciterSheet.of(reciters, options, content::breaths);
     PrintWriter out = command.commandLine().getOut();
     if (output == null) {
       TwoReciterText.write(sheet, score.lexicon(), out);

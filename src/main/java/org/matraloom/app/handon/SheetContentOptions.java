@@ -36,7 +36,7 @@ final class SheetContentOptions {
 
   SheetOptions options(Performance performance, Lexicon lexicon) {
     SheetOptions said = content.options(performance, lexicon, lines, cues);
-    return drum.table(lexicon)
+    return drum.table(lexicon, performance.composition().wording())
         .map(strokes -> SolluWriting.named(lexicon, strokes::written))
         .map(writing -> new SheetOptions(said.lines(), said.large(), said.cues(), writing))
         .orElse(said);

@@ -22,6 +22,7 @@ import org.matraloom.drum.StrokeTable;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Composition;
 import org.matraloom.score.TwoReciters;
+import org.matraloom.score.Wording;
 import org.matraloom.sound.Companion;
 import org.matraloom.sound.MixPart;
 import org.matraloom.sound.Passage;
@@ -76,7 +77,8 @@ public final class RenderCommand implements Callable<Integer> {
     PrintWriter err = command.commandLine().getErr();
     Composition piece = score.readAll();
     Passage passage = TwoReciters.in(piece) ? both(TwoReciters.of(piece)) : alone(piece);
-    IntFunction<SolluVoice> voices = sayer(rate -> voice.voice(rate, score.lexicon()));
+    IntFunction<SolluVoice> voices =
+        sayer(rate -> voice.voice(rate, score.lexicon()), piece.wording());
     String tempo = "at " + piece.tempo().beatsPerMinute().toMixed() + " beats a minute";
     new TrackOutput(out, err, voices)
         .write(List.of(passage), tempo, drone.sruti(), format.format(), output);
@@ -85,28 +87,31 @@ public final class RenderCommand implements Callable<Integer> {
 
   private Passage alone(Composition piece) {
     Timeline heard = timeline.timeline(piece);
-    return new Passage(heard, mix.mix(), drummer(heard));
+    return new Passage(heard, mix.mix(), drummer(heard, piece.wording()));
   }
 
   /** Two reciters, left and right; a drum beside them plays what the first one says. */
   private Passage both(TwoReciters reciters) {
     Timeline first = timeline.timeline(reciters.first());
     Timeline second = timeline.beside(reciters.second());
-    List<Companion> companions = new ArrayList<>(drummer(first));
+    List<Companion> companions = new ArrayList<>(drummer(first, reciters.first().wording()));
     companions.add(
-        new Companion(MixPart.SECOND, second, sayer(rate -> voice.second(rate, score.lexicon()))));
+        new Companion(
+            MixPart.SECOND,
+            second,
+            sayer(rate -> voice.second(rate, score.lexicon()), reciters.second().wording())));
     return new Passage(first, mix.mixOfTwo(), companions);
   }
 
-  private List<Companion> drummer(Timeline heard) {
-    return drum.beside(score.lexicon()).stream()
+  private List<Companion> drummer(Timeline heard, Wording wording) {
+    return drum.beside(score.lexicon(), wording).stream()
         .map(table -> new Companion(MixPart.DRUM, heard, rate -> drumVoice(rate, table)))
         .toList();
   }
 
   /** Who says the sollus: the voice, or a drum tuned to the drone. */
-  private IntFunction<SolluVoice> sayer(IntFunction<SolluVoice> speaker) {
-    Optional<StrokeTable> strokes = drum.table(score.lexicon());
+  private IntFunction<SolluVoice> sayer(IntFunction<SolluVoice> speaker, Wording wording) {
+    Optional<StrokeTable> strokes = drum.table(score.lexicon(), wording);
     return rate ->
         strokes
             .<SolluVoice>map(table -> drumVoice(rate, table))

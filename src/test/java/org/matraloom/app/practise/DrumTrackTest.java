@@ -58,6 +58,27 @@ class DrumTrackTest {
     assertTrue(Files.readString(Path.of(page)).contains(">din</span>"), "in the cells");
   }
 
+  /** A table in the score itself; a list that is given goes before it, the sheet hands it on. */
+  @Test
+  void aScoreNamesItsOwnStrokes() throws IOException {
+    byte[] usual = track("usual.wav", "--drum");
+    Files.writeString(
+        Path.of(score),
+        "tala adi\ntempo 75\ndrum ta = tha + chapu\ndrum: mi = thom # low\nA = (takadimi) x8\n");
+    assertFalse(Arrays.equals(usual, track("own.wav", "--drum")), "it is heard");
+    assertFalse(
+        Arrays.equals(track("v.wav"), track("beside.wav", "--with-drum")), "also beside the voice");
+    CommandLineRun text = CommandLineRun.of("sheet", score, "--drum");
+    assertTrue(text.out().contains("tha+chapu ki din thom"), text.out());
+    Path mine = Files.writeString(folder.resolve("mine.txt"), "ta = nam\n");
+    CommandLineRun both = CommandLineRun.of("sheet", score, "--strokes", mine.toString());
+    assertTrue(both.out().contains("nam ki din thom"), both.out());
+    Path back =
+        Files.writeString(folder.resolve("back.loom"), CommandLineRun.of("sheet", score).out());
+    CommandLineRun again = CommandLineRun.of("sheet", back.toString(), "--drum");
+    assertTrue(again.out().contains("tha+chapu ki din thom"), again.out());
+  }
+
   @Test
   void aWrongListIsToldWithItsLine() throws IOException {
     Path mine = Files.writeString(folder.resolve("mine.txt"), "ta = thm\n");

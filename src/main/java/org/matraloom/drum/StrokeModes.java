@@ -1,10 +1,10 @@
 package org.matraloom.drum;
 
 import java.util.List;
-import java.util.Locale;
+import org.matraloom.score.DrumStroke;
 
 /**
- * A stroke on one of the two heads, as the modes that it lets ring.
+ * The modes that a stroke lets ring.
  *
  * <p>The right head is loaded in its middle, and its modes fall on five harmonics (C. V. Raman,
  * "The Indian musical drums", Proc. Indian Acad. Sci. A1, 1934; from memory). A finger that rests
@@ -13,10 +13,9 @@ import java.util.Locale;
  * 2.136 and 2.296 (Rayleigh, The Theory of Sound, from memory). Levels and decays are choices by
  * ear.
  */
-public enum DrumStroke {
+enum StrokeModes {
   /** Right head, rim, the ring finger resting: the harmonics from the second on. */
   NAM(
-      true,
       0.25,
       List.of(
           new DrumMode(2, 1, 0.45),
@@ -25,7 +24,6 @@ public enum DrumStroke {
           new DrumMode(5, 0.2, 0.18))),
   /** Right head, open: the first harmonic above all. */
   DIN(
-      true,
       0.15,
       List.of(
           new DrumMode(1, 1, 0.55),
@@ -34,7 +32,6 @@ public enum DrumStroke {
           new DrumMode(4, 0.05, 0.15))),
   /** Right head, at the edge of the load: all harmonics for a short while. */
   CHAPU(
-      true,
       0.35,
       List.of(
           new DrumMode(1, 0.5, 0.2),
@@ -43,12 +40,11 @@ public enum DrumStroke {
           new DrumMode(4, 0.5, 0.15),
           new DrumMode(5, 0.4, 0.1))),
   /** Right head, flat fingers that stay: a slap without pitch. */
-  TA(true, 1, List.of(new DrumMode(3.3, 0.6, 0.02), new DrumMode(5.4, 0.5, 0.012))),
+  TA(1, List.of(new DrumMode(3.3, 0.6, 0.02), new DrumMode(5.4, 0.5, 0.012))),
   /** Right head, two fingers in the middle that stay: duller than ta. */
-  KI(true, 0.6, List.of(new DrumMode(2.4, 0.8, 0.022), new DrumMode(3.9, 0.4, 0.014))),
+  KI(0.6, List.of(new DrumMode(2.4, 0.8, 0.022), new DrumMode(3.9, 0.4, 0.014))),
   /** Left head, open: the low sound that rings. */
   THOM(
-      false,
       0.1,
       List.of(
           new DrumMode(1, 1, 0.35),
@@ -56,30 +52,19 @@ public enum DrumStroke {
           new DrumMode(2.136, 0.15, 0.1),
           new DrumMode(2.296, 0.1, 0.08))),
   /** Left head, the flat hand that stays. */
-  THA(false, 0.5, List.of(new DrumMode(1, 0.8, 0.03), new DrumMode(2.136, 0.5, 0.02)));
+  THA(0.5, List.of(new DrumMode(1, 0.8, 0.03), new DrumMode(2.136, 0.5, 0.02)));
 
-  private final boolean right;
   private final double contact;
   private final List<DrumMode> modes;
 
-  DrumStroke(boolean right, double contact, List<DrumMode> modes) {
-    this.right = right;
+  StrokeModes(double contact, List<DrumMode> modes) {
     this.contact = contact;
     this.modes = modes;
   }
 
-  /**
-   * How it is written in a list.
-   *
-   * @return the name in small letters
-   */
-  public String written() {
-    return name().toLowerCase(Locale.ROOT);
-  }
-
-  /** Whether the head with the load is struck. */
-  boolean isRight() {
-    return right;
+  /** The modes of a stroke. */
+  static StrokeModes of(DrumStroke stroke) {
+    return valueOf(stroke.name());
   }
 
   /** How loud the skin itself is heard when it is struck. */
