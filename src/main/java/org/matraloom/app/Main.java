@@ -45,7 +45,7 @@ public final class Main implements Program {
   public static void main(String[] arguments) {
     AnswerStream answers = new AnswerStream();
     PrintWriter out = writer(answers);
-    PrintWriter err = writer(System.err);
+    PrintWriter err = new PrintWriter(new ErrorLines(writer(System.err)), true);
     int code = run(out, err, arguments);
     out.flush();
     Optional<String> fault = answers.fault();

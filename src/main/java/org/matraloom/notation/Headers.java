@@ -115,7 +115,8 @@ final class Headers {
     }
     // Stands in for a tala that was not understood, so that places can be read all the same.
     Tala widest =
-        new Tala("unknown", Collections.nCopies(Tala.MOST_ANGAS, new Anga.Group(Tala.LONGEST_GROUP)));
+        new Tala(
+            "unknown", Collections.nCopies(Tala.MOST_ANGAS, new Anga.Group(Tala.LONGEST_GROUP)));
     Avartana avartana =
         Avartana.of(
             tala().orElse(widest),

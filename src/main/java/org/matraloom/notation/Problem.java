@@ -38,8 +38,8 @@ public record Problem(
   /** No place: the file as a whole is meant. */
   public static final Place WHOLE_FILE = new Place(0, 0);
 
-  private static final int WIDEST = 120;
-  private static final int BEFORE_CARET = 60;
+  private static final int WIDEST = 74;
+  private static final int BEFORE_CARET = 50;
   private static final String CUT = "...";
 
   /**

@@ -20,6 +20,9 @@ final class PasteHead {
   private static final Pattern NADAI =
       Pattern.compile(
           "(?i)(?:nadai|nade|gati|gathi)\\s*[:=-]?\\s*(\\w+)|(\\w+)\\s+(?:nadai|nade|gati|gathi)");
+  private static final Pattern KALAI =
+      Pattern.compile("(?i)kalai\\s*[:=-]?\\s*([124])|([124])[ -]?kalai");
+  private static final Pattern IN_BRACKETS = Pattern.compile("([^()]*)\\(([^()]+)\\)[ .:]*");
   private static final Pattern TITLE = Pattern.compile("(?i)title\\s*[:=-]\\s*(.+)");
   private static final List<String> NADAIS =
       List.of("tisra", "tisram", "chatusra", "chatusram", "khanda", "khandam", "misra", "misram");
@@ -28,22 +31,52 @@ final class PasteHead {
   private String tala = "";
   private String tempo = "";
   private String nadai = "";
+  private String kalai = "";
 
   /** Takes a line if it is one of these. */
   boolean took(String line) {
     Matcher titled = TITLE.matcher(line);
     Matcher beats = TEMPO.matcher(line);
     Matcher matras = NADAI.matcher(line);
-    if (titled.matches()) {
+    Matcher twofold = KALAI.matcher(line);
+    if (twofold.matches()) {
+      kalai = first(twofold);
+    } else if (titled.matches()) {
       title = titled.group(1);
     } else if (beats.matches()) {
       tempo = beats.group(1) == null ? beats.group(2) : beats.group(1);
     } else if (matras.matches() && isNadai(first(matras))) {
       nadai = first(matras).toLowerCase(Locale.ROOT);
     } else {
-      return tookTala(TALA.matcher(line)) || tookTala(NAMED_TALA.matcher(line));
+      return tookTala(TALA.matcher(line)) || tookTala(NAMED_TALA.matcher(line)) || tookList(line);
     }
     return true;
+  }
+
+  /** Takes {@code Ferry Steps (adi, 2 kalai, tempo 60)}, if all in the brackets is of the head. */
+  private boolean tookList(String line) {
+    Matcher titled = IN_BRACKETS.matcher(line);
+    String list = titled.matches() ? titled.group(2) : line;
+    List<String> parts = List.of(list.strip().split("\\s*[,;]\\s*"));
+    PasteHead trial = new PasteHead();
+    boolean all = list.length() < line.length() || parts.size() > 1;
+    if (!all || !parts.stream().allMatch(trial::tookPart)) {
+      return false;
+    }
+    parts.forEach(this::tookPart);
+    if (titled.matches() && !titled.group(1).isBlank()) {
+      tookTitle(titled.group(1).strip());
+    }
+    return true;
+  }
+
+  /** One of several in a line, among which a tala needs no word before it. */
+  private boolean tookPart(String part) {
+    if (TalaReader.read(part).tala().isPresent() && part.matches("(?U)[\\p{Alpha} ]+")) {
+      tala = part.toLowerCase(Locale.ROOT);
+      return true;
+    }
+    return !part.contains(",") && !part.contains("(") && took(part);
   }
 
   private static String first(Matcher matcher) {
@@ -84,6 +117,9 @@ final class PasteHead {
       guesses.add("60 beats a minute, for the text names no tempo");
     }
     lines.add("tala    " + (tala.isEmpty() ? "adi" : tala));
+    if (!kalai.isEmpty()) {
+      lines.add("kalai   " + kalai);
+    }
     lines.add("tempo   " + (tempo.isEmpty() ? "60" : tempo));
     return String.join("\n", lines) + "\n";
   }

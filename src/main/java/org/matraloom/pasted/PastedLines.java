@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.matraloom.notation.ScoreReader;
 import org.matraloom.score.Length;
 import org.matraloom.score.Lexicon;
@@ -18,6 +19,7 @@ final class PastedLines {
 
   private static final int MOST_KARVAI_AT_END = 4;
   private static final int LONGEST_LABEL = 30;
+  private static final int MOST_WORDS_TOLD = 5;
 
   /** The date, the time and the sender that a message begins with when it is copied. */
   private static final Pattern STAMP =
@@ -153,10 +155,16 @@ final class PastedLines {
           "line "
               + number
               + " is left out, for "
-              + String.join(", ", words.unknown())
+              + some(words.unknown())
               + (words.unknown().size() == 1 ? " is no sollu" : " are no sollus")
               + " that is known");
     }
+  }
+
+  private static String some(Set<String> words) {
+    int more = words.size() - MOST_WORDS_TOLD;
+    String told = words.stream().limit(MOST_WORDS_TOLD).collect(Collectors.joining(", "));
+    return more > 0 ? told + " and " + more + " more" : told;
   }
 
   private Optional<Ratio> matras(String body) {

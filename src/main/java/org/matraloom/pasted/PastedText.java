@@ -31,6 +31,8 @@ public final class PastedText {
   private final List<PastedLine> lines;
   private final List<String> unread;
 
+  private static final int WIDEST = 80;
+
   private PastedText(String text, Lexicon lexicon) {
     this.lexicon = lexicon;
     PastedLines reader = new PastedLines(text, lexicon, head, guesses);
@@ -68,10 +70,23 @@ public final class PastedText {
     totals(piece, made);
     StringBuilder score = new StringBuilder();
     score.append("# Made of a text. What was not certain, and how it was taken:\n");
-    made.forEach(guess -> score.append("#   ").append(guess).append('\n'));
+    made.forEach(guess -> note(guess, score));
     unread.forEach(line -> score.append("# not read: ").append(line).append('\n'));
     score.append('\n').append(top).append('\n').append(body);
     return new TidyScore(score.toString(), made, unread.size());
+  }
+
+  /** A note within the width of a terminal. */
+  private static void note(String words, StringBuilder score) {
+    StringBuilder line = new StringBuilder("#  ");
+    for (String word : words.split(" ")) {
+      if (line.length() + 1 + word.length() > WIDEST) {
+        score.append(line).append('\n');
+        line = new StringBuilder("#    ");
+      }
+      line.append(' ').append(word);
+    }
+    score.append(line).append('\n');
   }
 
   /** The lines that can be read alone; a guess is said of each of the others. */

@@ -106,6 +106,6 @@ public final class ReadAloud {
   }
 
   private static void line(String text, Appendable out) throws IOException {
-    out.append(text).append('\n');
+    TextSheet.say(text, out);
   }
 }

@@ -131,7 +131,9 @@ public record Rebar(Sheet before, Sheet after) {
     List<Cell> right = cells(after);
     int width = left.stream().map(cell -> signs(cell).length()).reduce(LEAST_WIDTH, Math::max);
     SheetWords words = new SheetWords(before);
-    out.append(words.title() + ", " + round(before).phrase() + "\n" + words.setting() + "\n\n");
+    TextSheet.say(words.title() + ", " + round(before).phrase(), out);
+    TextSheet.say(words.setting(), out);
+    out.append('\n');
     line("", "in " + round(before).nadai(), "in " + round(after).nadai(), width, out);
     for (int index = 0; index < Math.max(left.size(), right.size()); index++) {
       Cell beat = index < left.size() ? left.get(index) : right.get(index);
@@ -140,7 +142,8 @@ public record Rebar(Sheet before, Sheet after) {
       line(words.beat(beat), mine, other, width, out);
       out.append(beat.end() == Cell.End.AVARTANA ? "\n" : "");
     }
-    out.append(end(before) + "\n" + end(after) + "\n");
+    TextSheet.say(end(before), out);
+    TextSheet.say(end(after), out);
   }
 
   private static void line(String beat, String left, String right, int width, Appendable out)

@@ -21,6 +21,10 @@ import org.matraloom.time.Ratio;
 final class TagReader {
 
   private static final int ANY_NADAI = 4;
+  private static final int STATEMENTS = 3;
+
+  /** The longest word that is only counted with, takadimi (common practice). */
+  private static final Ratio PLAIN_WORD = Ratio.of(4);
 
   private final Performance performance;
   private final Map<String, List<Mora>> moras = new HashMap<>();
@@ -79,6 +83,13 @@ final class TagReader {
     tags.add(new Row.Tag(Row.Tag.Kind.NAME, from, to, name + " " + matras.toMixed()));
   }
 
+  /** Equal words that count, as a fill-in says them, are no mora: it has gaps or is longer. */
+  private static boolean isMeant(Mora mora) {
+    boolean counts =
+        mora.starts().size() > STATEMENTS || mora.statements().get(0).compareTo(PLAIN_WORD) <= 0;
+    return mora.gap().signum() > 0 || !counts;
+  }
+
   /** The moras of the round that has been read; of a mora of moras only those inside. */
   private void statements() {
     if (said.isEmpty()) {
@@ -88,7 +99,7 @@ final class TagReader {
         moras.computeIfAbsent(
             round.phrase(),
             phrase -> Mora.inner(Joints.of(performance.composition(), phrase, ANY_NADAI).moras()));
-    for (Mora mora : found) {
+    for (Mora mora : found.stream().filter(TagReader::isMeant).toList()) {
       for (int time = 0; time < mora.starts().size(); time++) {
         int next = time + 1 < mora.starts().size() ? mora.starts().get(time + 1) : mora.end();
         Spoken last = said.get(next - 1);

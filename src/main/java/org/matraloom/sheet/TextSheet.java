@@ -1,6 +1,7 @@
 package org.matraloom.sheet;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -184,15 +185,30 @@ public final class TextSheet {
 
   /** Sentences as notes that stay within the width of a terminal. */
   static void told(String text, Appendable out) throws IOException {
+    for (String line : lines(text, WIDEST - "# ".length())) {
+      note(line, out);
+    }
+  }
+
+  /** Sentences in lines that stay within the width of a terminal. */
+  static void say(String text, Appendable out) throws IOException {
+    for (String line : lines(text, WIDEST)) {
+      out.append(line).append('\n');
+    }
+  }
+
+  private static List<String> lines(String text, int columns) {
+    List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : text.split("\\s+")) {
-      if (line.length() > 0 && line.length() + word.length() + 3 > WIDEST) {
-        note(line.toString(), out);
+      if (line.length() > 0 && line.length() + word.length() + 1 > columns) {
+        lines.add(line.toString());
         line.setLength(0);
       }
       line.append(line.isEmpty() ? "" : " ").append(word);
     }
-    note(line.toString(), out);
+    lines.add(line.toString());
+    return lines;
   }
 
   private static void note(String text, Appendable out) throws IOException {

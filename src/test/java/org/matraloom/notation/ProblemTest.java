@@ -65,11 +65,11 @@ class ProblemTest {
     String line = "a".repeat(500) + "b" + "c".repeat(500);
     assertEquals(
         "a.loom:3:501: error: wrong\n..."
-            + "a".repeat(60)
+            + "a".repeat(50)
             + "b"
-            + "c".repeat(59)
+            + "c".repeat(23)
             + "...\n"
-            + " ".repeat(63)
+            + " ".repeat(53)
             + "^",
         format(line, 501, 1));
   }

@@ -61,6 +61,25 @@ class PastedTextTest {
     assertEquals(0, tidy.unread());
   }
 
+  @Test
+  void aHeadingMayHoldTalaKalaiAndTempoInBrackets() {
+    String lines = "1) takadimi takita (7)\n2) ta , di , gi na tom\n";
+    for (String heading :
+        List.of(
+            "Korvai for Tuesday (adi, 2 kalai, tempo 66)",
+            "Korvai for Tuesday\nadi; kalai 2; 66 bpm")) {
+      TidyScore tidy = PastedText.tidy(heading + "\n" + lines, LEXICON);
+      Composition piece = piece(tidy);
+      assertEquals("Korvai for Tuesday", piece.title());
+      assertEquals(2, piece.avartana().kalai());
+      assertEquals(Ratio.of(66), piece.tempo().beatsPerMinute());
+      assertEquals(0, tidy.unread(), tidy.score());
+    }
+    TidyScore plain = PastedText.tidy("takita (3)\ntakadimi, takita, takadimi", LEXICON);
+    assertEquals(1, piece(plain).avartana().kalai());
+    assertEquals("", piece(plain).title());
+  }
+
   private static List<String> names(Composition piece) {
     return List.copyOf(piece.phrases().keySet());
   }

@@ -35,6 +35,23 @@ class AboveTheRowsTest {
         .toList();
   }
 
+  /** A fill-in counts, and three of five at the end are a mora (common practice). */
+  @Test
+  void wordsThatOnlyCountHaveNoBrackets() {
+    for (String counted : List.of("(3) x12", "(4) x3", "(takadimi) x6", "(5) x6")) {
+      assertEquals(0, statements("A = " + counted + "\n"), counted);
+    }
+    for (String mora : List.of("takadimi (5) x3", "4(1)4(1)4", "7 5 5 5")) {
+      assertEquals(3, statements("A = " + mora + "\n"), mora);
+    }
+  }
+
+  private static long statements(String phrase) {
+    return TagReader.of(Performance.of(Sheets.score("tala adi\n" + phrase))).stream()
+        .filter(tag -> tag.kind() == Row.Tag.Kind.STATEMENT)
+        .count();
+  }
+
   @Test
   void aRoundThatNamesNoPhraseBearsItsOwnName() {
     Sheet sheet =

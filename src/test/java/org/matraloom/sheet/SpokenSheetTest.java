@@ -104,6 +104,7 @@ class SpokenSheetTest {
         text.toString().contains("Beat 1, clap           | ta ka di mi  | ta ka di mi ta\n"));
     assertTrue(
         text.toString()
+            .replaceAll("\\s+", " ")
             .contains(
                 "In khanda nadai (5): 18 matras are 3 3/5 beats, from samam to beat 4 3/5;"
                     + " on the claps: ta."),

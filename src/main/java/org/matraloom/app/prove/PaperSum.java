@@ -8,12 +8,15 @@ import org.matraloom.score.Place;
 import org.matraloom.time.Ratio;
 
 /**
- * A sum as it stands on paper: {@code 14 + 5(2)5(2)5 in 32, start one late}.
+ * A sum as it stands on paper: {@code 14 + 5(2)5(2)5 in 32, start one late}, or {@code 32 12
+ * 8(2)8(2)8 in rupaka, 4-4-5}.
  *
  * @param typed the whole of it on one line
  * @param terms what is added
  * @param claim what the writer says the terms come to, after =
  * @param whole the matras in which it lies, after "in"
+ * @param tala the tala in which it lies, after "in"
+ * @param rounds how it is said, after the tala or the whole: 4-4-5
  * @param start where it starts, after "start"
  */
 record PaperSum(
@@ -21,11 +24,15 @@ record PaperSum(
     String terms,
     Optional<Integer> claim,
     Optional<Integer> whole,
+    Optional<String> tala,
+    Optional<String> rounds,
     Optional<String> start) {
 
   private static final Pattern FORM =
       Pattern.compile(
-          "(.*?)(?: *= *(\\d{1,5})(?: matras?)?)?(?:,? +in (\\d{1,5})(?: matras?)?)?"
+          "(.*?)(?: *= *(\\d{1,5})(?: matras?)?)?"
+              + "(?:,? +in (?:(\\d{1,5})(?: matras?)?|(\\p{L}[\\p{L} ]*?)))?"
+              + "(?:,? +(\\d(?:-\\d){1,9}))?"
               + "(?:,? +start(?:s|ed|ing)?(?: +(?:at|on))? +(.+))?");
 
   /**
@@ -38,14 +45,18 @@ record PaperSum(
     String line = typed.replaceAll("[\\r\\n#]", " ").strip();
     Matcher form = FORM.matcher(line);
     if (!form.matches()) {
-      return new PaperSum(line, line, Optional.empty(), Optional.empty(), Optional.empty());
+      Optional<Integer> none = Optional.empty();
+      Optional<String> nothing = Optional.empty();
+      return new PaperSum(line, line, none, none, nothing, nothing, nothing);
     }
     return new PaperSum(
         line,
         form.group(1).replace('+', ' '),
         Optional.ofNullable(form.group(2)).map(Integer::valueOf),
         Optional.ofNullable(form.group(3)).map(Integer::valueOf),
-        Optional.ofNullable(form.group(4)));
+        Optional.ofNullable(form.group(4)),
+        Optional.ofNullable(form.group(5)),
+        Optional.ofNullable(form.group(6)));
   }
 
   /**

@@ -144,7 +144,7 @@ public final class ProposeCommand implements Callable<Integer> {
     }
     if (turns.isEmpty()) {
       out.printf(
-          "No group of %d goes into a turn of %s; give a longer --turn or a shorter --group.%n",
+          "No group of %d goes into a turn of %s; give a longer --turn%nor a shorter --group.%n",
           group, LengthWords.matras(Ratio.of(turn)));
       return ExitCode.CHECK_FAILED;
     }

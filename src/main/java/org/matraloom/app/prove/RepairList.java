@@ -92,6 +92,6 @@ record RepairList(List<Repair> repairs, RepairOptions options) {
           "this change goes beyond what a score may be: " + reading.problems().get(0).message());
     }
     WholeFile.writeText(target, file -> file.append(text));
-    out.println(target + ": " + words + ".");
+    out.println(Paragraph.folded(target + ": " + words + "."));
   }
 }

@@ -96,6 +96,14 @@ final class SettingOptions {
                     oneLine(text), matrasPerBeat, kalai == 2 || kalai == 4 ? kalai : 1));
   }
 
+  /** Takes the tala that is told inside a sum. */
+  void inTala(String named) {
+    if (tala != null && !tala.equalsIgnoreCase(named)) {
+      throw new UserError("the sum is in " + named + " and --tala says " + tala + "; take one");
+    }
+    tala = named;
+  }
+
   /** Takes the start that is told inside a sum. */
   void startAt(String place) {
     start = place;

@@ -41,13 +41,14 @@ record WrittenPiece(Path path, String text, Composition composition) {
   /** Makes a score of a sum such as {@code 14 + 5(2)5(2)5}. */
   static WrittenPiece sum(
       String typed, SettingOptions setting, String rounds, CommandSpec command) {
-    List<RoundPlan> plans = FitQuestion.plans(rounds == null ? "4" : rounds);
+    PaperSum sum = PaperSum.of(typed);
+    List<RoundPlan> plans = FitQuestion.plans(rounds == null ? sum.rounds().orElse("4") : rounds);
     if (plans.size() != 1 || plans.get(0).hasOpenWait()) {
       throw new UserError("the rounds of a sum must be plain, such as --rounds 4-4-5");
     }
     RoundPlan.Part.Round first = plans.get(0).rounds().get(0);
     int density = first.nadai() * Composition.density(first.kalam());
-    PaperSum sum = PaperSum.of(typed);
+    sum.tala().ifPresent(setting::inTala);
     sum.start().ifPresent(setting::startAt);
     setting.read(density);
     StringBuilder text = new StringBuilder(setting.head(density));

@@ -14,6 +14,8 @@ import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.ShellWord;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.app.cli.WholeFile;
+import org.matraloom.notation.Reading;
+import org.matraloom.notation.ScoreReader;
 import org.matraloom.pasted.PastedText;
 import org.matraloom.pasted.TidyScore;
 import picocli.CommandLine.Command;
@@ -58,6 +60,10 @@ public final class TidyCommand implements Callable<Integer> {
       refuseToWriteOver();
     }
     String pasted = pasted();
+    Reading asItIs = ScoreReader.read(pasted, text.toString(), lexicon.lexicon());
+    if (asItIs.composition().isPresent() && asItIs.problems().isEmpty()) {
+      throw new UserError(text + " is a clean score already: there is nothing to tidy");
+    }
     TidyScore tidy = UserError.unlessRefused(() -> PastedText.tidy(pasted, lexicon.lexicon()));
     PrintWriter out = command.commandLine().getOut();
     if (output == null) {

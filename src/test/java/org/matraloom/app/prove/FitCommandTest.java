@@ -37,6 +37,33 @@ class FitCommandTest {
     assertEquals(ExitCode.DONE, run.code());
   }
 
+  /** 16 + 12 + 8 and 8(2)8(2)8 are 64 matras: 16 + 16 + 12 4/5 beats, in sevens of six and rest. */
+  @Test
+  void aSumNamesItsTalaAndRounds() {
+    String asOptions =
+        CommandLineRun.of(
+                "fit",
+                "16 12 8 8(2)8(2)8",
+                "--tala",
+                "rupaka",
+                "--rounds",
+                "4-4-5",
+                "--start",
+                "+1")
+            .out();
+    assertTrue(asOptions.contains("64 matras"), asOptions);
+    assertEquals(
+        asOptions,
+        CommandLineRun.of("fit", "16 12 8 + 8(2)8(2)8 in rupaka, 4-4-5, start +1").out());
+    assertEquals(
+        CommandLineRun.of("fit", "16 12 8", "--tala", "misra chapu").out(),
+        CommandLineRun.of("fit", "16 + 12 + 8 = 36 in misra chapu").out());
+    String two = CommandLineRun.of("fit", "16 in rupaka", "--tala", "adi").err();
+    assertTrue(two.contains("the sum is in rupaka and --tala says adi; take one"), two);
+    String unknown = CommandLineRun.of("fit", "16 in ropaka").err();
+    assertTrue(unknown.contains("rupaka"), unknown);
+  }
+
   /** The answer to a printed sum that does not land: one matra before samam, or one matra less. */
   /** 14 + 19 = 33 begun one late ends two past samam; one before samam it lands. */
   @Test
