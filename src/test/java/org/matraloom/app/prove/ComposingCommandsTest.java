@@ -148,7 +148,7 @@ class ComposingCommandsTest {
     CommandLineRun short6 = CommandLineRun.of("propose", "--turn", "6", "--group", "7");
     assertEquals(ExitCode.CHECK_FAILED, short6.code());
     assertEquals(
-        "No group of 7 goes into a turn of 6 matras; give a longer --turn or a shorter --group.\n",
+        "No group of 7 goes into a turn of 6 matras; give a longer --turn\nor a shorter --group.\n",
         short6.out());
     assertTrue(
         CommandLineRun.of("propose", "--turn", "6", "--group", "0")
