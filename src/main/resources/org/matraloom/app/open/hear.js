@@ -13,12 +13,16 @@ import { tapTempo } from '/page/taptempo.js';
 const PARTS = ['clap', 'count', 'wave', 'tick', 'voice', 'breath', 'drone'];
 
 /**
+ * *
  * @param {{ text: () => string, piece: () => any, sheet: () => any, light: (range: any) => void }} score
  */
 export function openHear(score) {
   /** @type {any} */
   let playing = null;
-  /** The last play, also after its end. @type {any} */
+  /**
+   * The last play, also after its end.
+   * @type {any}
+   */
   let latest = null;
   let frame = 0;
   /** What comes again and again: "cells", "section", "round", or nothing. */
@@ -65,7 +69,10 @@ export function openHear(score) {
     };
   }
 
-  /** Goes to a section, as seen from what is heard; begins if nothing is. @param {string} step */
+  /**
+   * Goes to a section, as seen from what is heard; begins if nothing is.
+   * @param {string} step
+   */
   function go(step) {
     if (!playing) return begin({ go: step, at: heard });
     if (looping) looping = 'section';
@@ -78,7 +85,7 @@ export function openHear(score) {
     try {
       const mine = await play({ ...wish(), ...more }, () => {
         if (playing === mine) ended();
-      });
+      }, (gaps, ms) => tell(say('late', { gaps, ms })));
       playing?.stop();
       playing = mine;
       latest = mine;
@@ -134,7 +141,10 @@ export function openHear(score) {
     change({ parts: sounding() });
   }
 
-  /** Loops something, or lets go what is looped. @param {string} what */
+  /**
+   * Loops something, or lets go what is looped.
+   * @param {string} what
+   */
   function setLoop(what) {
     looping = looping ? '' : what;
     loop.setAttribute('aria-pressed', String(looping !== ''));
@@ -143,7 +153,11 @@ export function openHear(score) {
     return change(looping === 'cells' ? { fromMark: stretch[0], toMark: stretch[1] } : { loop: looping, at: heard });
   }
 
-  /** Very large for the stand, or wide for a wall. @param {boolean} on @param {boolean} [wide] */
+  /**
+   * Very large for the stand, or wide for a wall.
+   * @param {boolean} on
+   * @param {boolean} [wide]
+   */
   function setStage(on, wide = false) {
     document.body.classList.toggle('stage', on);
     document.body.classList.toggle('wall', on && wide);

@@ -67,7 +67,10 @@ export function completions(vocabulary) {
   };
 }
 
-/** @param {string[]} labels @param {string} type */
+/**
+ * @param {string[]} labels
+ * @param {string} type
+ */
 function plain(labels, type) {
   return labels.map((label) => ({ label, type }));
 }

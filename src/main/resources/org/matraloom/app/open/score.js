@@ -19,7 +19,11 @@ import { showVersions, showClash } from '/page/versions.js';
 /** @type {any} */
 let vocabulary;
 
-/** @param {HTMLElement} main @param {string} name @returns {Promise<() => Promise<void>>} */
+/**
+ * @param {HTMLElement} main
+ * @param {string} name
+ * @returns {Promise<() => Promise<void>>}
+ */
 export async function showScore(main, name) {
   vocabulary ??= await get('/api/vocabulary');
   if (!document.querySelector('.figures')) document.body.insertAdjacentHTML('beforeend', vocabulary.figures);

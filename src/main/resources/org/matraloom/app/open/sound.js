@@ -4,16 +4,24 @@
  */
 import { post, fetchBytes } from '/page/ask.js';
 
-const FIRST = 4800;
 const BLOCK = 9600;
+/** Frames that are read ahead; a change is heard after them. */
 const AHEAD = 19200;
+const MOST_AHEAD = 96000;
+/** Of what is read ahead, what is played as soon as it has come. */
+const FIRST_PART = 4;
+/** As far as this machine was found to need it. */
+let ahead = AHEAD;
 
 /** @type {AudioContext | undefined} */
 let context;
 /** @type {Promise<void> | undefined} */
 let loaded;
 
-/** Makes ready what takes time, so that the first sound comes at once. @param {string} text */
+/**
+ * Makes ready what takes time, so that the first sound comes at once.
+ * @param {string} text
+ */
 export async function prepare(text) {
   context ??= new AudioContext({ sampleRate: 48000, latencyHint: 'interactive' });
   loaded ??= context.audioWorklet.addModule('/page/player.js');
@@ -33,8 +41,9 @@ export async function audio() {
  * Begins to play.
  * @param {object} wish what is played and how
  * @param {() => void} over is called after the last sound
+ * @param {(gaps: number, ms: number) => void} late is told of gaps, and of how long they were together
  */
-export async function play(wish, over) {
+export async function play(wish, over, late) {
   const asked = performance.now();
   const [ctx, begun] = await Promise.all([audio(), post('/api/play', wish)]);
   const node = new AudioWorkletNode(ctx, 'player', { numberOfInputs: 0, outputChannelCount: [2] });
@@ -45,24 +54,35 @@ export async function play(wish, over) {
   let fetching = false;
   let ended = false;
   let dry = 0;
+  let gaps = 0;
   let started = 0;
 
-  async function more(/** @type {number} */ frames) {
-    if (fetching || ended) return;
+  /** A busy machine needs more ahead. */
+  function readFurther() {
+    if (!ended) ahead = Math.min(MOST_AHEAD, 2 * ahead);
+  }
+
+  /** Fetches what comes next, until enough lies ahead. */
+  async function fill() {
+    if (fetching) return;
     fetching = true;
     try {
-      const { bytes } = await fetchBytes('/api/play/next', { id: begun.id, frames });
-      const got = bytes.byteLength / 4;
-      if (got) node.port.postMessage({ samples: bytes }, [bytes]);
-      sent += got;
-      if (got < frames) {
-        ended = true;
-        node.port.postMessage({ end: true });
-      }
+      while (!ended && sent - at.frame < ahead) await more(BLOCK);
     } catch (refusal) {
-      // a gap is heard; the next message asks again
+      // a gap is heard; the next message of the audio thread asks again
     }
     fetching = false;
+  }
+
+  async function more(/** @type {number} */ frames) {
+    const { bytes } = await fetchBytes('/api/play/next', { id: begun.id, frames });
+    const got = bytes.byteLength / 4;
+    if (got) node.port.postMessage({ samples: bytes }, [bytes]);
+    sent += got;
+    if (got < frames) {
+      ended = true;
+      node.port.postMessage({ end: true });
+    }
   }
 
   node.port.onmessage = (event) => {
@@ -70,14 +90,23 @@ export async function play(wish, over) {
     if (told.frame > 0 && !started) started = performance.now() - asked;
     at = told;
     dry = told.dry;
+    if (told.gaps > gaps) {
+      gaps = told.gaps;
+      late(gaps, Math.ceil(dry / begun.rate * 1000));
+      readFurther();
+    } else if (told.left < ahead / 2 && told.frame > ahead) {
+      // Before anything is late.
+      readFurther();
+    }
     if (told.over) {
       node.disconnect();
       over();
-    } else if (told.left < AHEAD) {
-      more(BLOCK);
+      return;
     }
+    fill();
   };
-  await more(FIRST);
+  await more(ahead / FIRST_PART);
+  fill();
   const looking = window.setInterval(async () => {
     if (ended) return clearInterval(looking);
     try {
@@ -87,7 +116,10 @@ export async function play(wish, over) {
     }
   }, 400);
 
-  /** The frame that leaves the loudspeaker at a moment of the page's clock. @param {number} ms */
+  /**
+   * The frame that leaves the loudspeaker at a moment of the page's clock.
+   * @param {number} ms
+   */
   function heardFrame(ms) {
     const stamp = ctx.getOutputTimestamp();
     const now = stamp.contextTime ? stamp.contextTime + (ms - (stamp.performanceTime ?? 0)) / 1000
@@ -96,7 +128,10 @@ export async function play(wish, over) {
   }
 
   return {
-    /** What is heard: a beat of the piece, and whether the mouth has not begun. @param {number} [ms] when, on the page's clock */
+    /**
+     * What is heard: a beat of the piece, and whether the mouth has not begun.
+     * @param {number} [ms] when, on the page's clock
+     */
     place(ms = performance.now()) {
       const frame = heardFrame(ms);
       let found = segments[0];
@@ -118,11 +153,14 @@ export async function play(wish, over) {
     /** The frame of the audio clock at which its first frame is played, and the tempo; nothing if it did not go straight on. */
     straight: () => (segments.length === 1 && at.frame > 0 && !dry && ctx.sampleRate === begun.rate
       ? { frame: Math.round(at.time * begun.rate) - at.frame, tempo: segments[0].tempo } : null),
-    measured: () => ({ dry, sent, startedMs: started, latency: ctx.outputLatency }),
+    measured: () => ({ dry, gaps, ahead, sent, startedMs: started, latency: ctx.outputLatency }),
   };
 }
 
-/** @param {any} segment @param {number} rate */
+/**
+ * @param {any} segment
+ * @param {number} rate
+ */
 function startOf(segment, rate) {
   return segment.clockFrame + (segment.fromBeat - segment.clockBeat) * 60 / segment.tempo * rate;
 }
