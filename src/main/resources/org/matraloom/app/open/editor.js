@@ -60,6 +60,7 @@ export function openEditor(parent, given) {
   return {
     view,
     text: () => view.state.doc.toString(),
+    focus: () => view.focus(),
     /**
      * Takes another text as one step that one key undoes.
      * @param {string} text

@@ -25,6 +25,11 @@ export function openHear(score) {
    */
   let latest = null;
   let frame = 0;
+  /**
+   * The mark that is lit in the text.
+   * @type {any}
+   */
+  let shown = null;
   /** What comes again and again: "cells", "section", "round", or nothing. */
   let looping = '';
   /** The last beat that was heard, or to which a lead-in leads, in thousandths. */
@@ -107,7 +112,8 @@ export function openHear(score) {
     heard = Math.ceil(1000 * (place.counting ? place.start : place.beat));
     if (place.counting) score.sheet().dark();
     hand.show(score.piece(), place, score.sheet().marks(), mark);
-    score.light(mark ? score.sheet().place(mark.sollu) : null);
+    if (mark !== shown) score.light(mark ? score.sheet().place(mark.sollu) : null);
+    shown = mark;
     frame = requestAnimationFrame(draw);
   }
 
@@ -124,6 +130,7 @@ export function openHear(score) {
     start.textContent = say('play');
     score.sheet().dark();
     score.light(null);
+    shown = null;
   }
 
   async function change(/** @type {object} */ how) {

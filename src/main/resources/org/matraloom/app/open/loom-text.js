@@ -60,10 +60,9 @@ export function completions(vocabulary) {
     if (number) return { from, options: plain(vocabulary.groups[Number(number[1]) - 1] ?? [], 'text'), filter: false };
     const names = [...context.state.doc.toString().matchAll(/^\s*(\p{Lu}[\p{L}\p{M}\d_]*)\s*=/gmu)].map((found) => found[1]);
     const heads = /^\s*\p{L}*$/u.test(before) ? vocabulary.headers : [];
-    return {
-      from,
-      options: [...plain(names, 'class'), ...plain(vocabulary.sollus, 'variable'), ...plain(heads, 'keyword')],
-    };
+    const all = [...plain(names, 'class'), ...plain(vocabulary.sollus, 'variable'), ...plain(heads, 'keyword')];
+    // Nothing is offered for a word that is whole, so that enter begins a line after it.
+    return !context.explicit && all.some((each) => each.label === word?.text) ? null : { from, options: all };
   };
 }
 

@@ -5,11 +5,14 @@
 import { post, fetchBytes } from '/page/ask.js';
 
 const BLOCK = 9600;
+const MOST_BLOCK = 96000;
 /** Frames that are read ahead; a change is heard after them. */
 const AHEAD = 19200;
-const MOST_AHEAD = 96000;
+const MOST_AHEAD = 192000;
 /** Of what is read ahead, what is played as soon as it has come. */
 const FIRST_PART = 4;
+/** A first reply that takes longer than this tells of a busy machine, which needs more ahead. */
+const QUICK_MS = 40;
 /** As far as this machine was found to need it. */
 let ahead = AHEAD;
 
@@ -45,7 +48,11 @@ export async function audio() {
  */
 export async function play(wish, over, late) {
   const asked = performance.now();
-  const [ctx, begun] = await Promise.all([audio(), post('/api/play', wish)]);
+  let answered = 0;
+  const [ctx, begun] = await Promise.all([audio(), post('/api/play', wish).then((told) => {
+    answered = performance.now() - asked;
+    return told;
+  })]);
   const node = new AudioWorkletNode(ctx, 'player', { numberOfInputs: 0, outputChannelCount: [2] });
   node.connect(ctx.destination);
   let segments = begun.segments;
@@ -67,7 +74,9 @@ export async function play(wish, over, late) {
     if (fetching) return;
     fetching = true;
     try {
-      while (!ended && sent - at.frame < ahead) await more(BLOCK);
+      while (!ended && sent - at.frame < ahead) {
+        await more(Math.min(MOST_BLOCK, Math.max(BLOCK, ahead - sent + at.frame)));
+      }
     } catch (refusal) {
       // a gap is heard; the next message of the audio thread asks again
     }
@@ -105,6 +114,7 @@ export async function play(wish, over, late) {
     }
     fill();
   };
+  ahead = Math.min(MOST_AHEAD, Math.max(AHEAD, ahead / 2, BLOCK * Math.ceil(answered / QUICK_MS)));
   await more(ahead / FIRST_PART);
   fill();
   const looking = window.setInterval(async () => {
