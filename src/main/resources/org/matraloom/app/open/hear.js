@@ -90,7 +90,7 @@ export function openHear(score) {
     try {
       const mine = await play({ ...wish(), ...more }, () => {
         if (playing === mine) ended();
-      }, (gaps, ms) => tell(say('late', { gaps, ms })));
+      }, (gaps) => tell(say('late', { gaps })));
       playing?.stop();
       playing = mine;
       latest = mine;

@@ -17,15 +17,21 @@ class Player extends AudioWorkletProcessor {
     this.isDry = false;
     this.sinceTold = 0;
     this.gain = 1;
+    /** @type {MessagePort | undefined} */
+    this.feeder = undefined;
     this.port.onmessage = (event) => this.take(event.data);
   }
 
-  /** @param {{ samples?: ArrayBuffer, end?: boolean, stop?: boolean }} message */
+  /** @param {{ samples?: ArrayBuffer, end?: boolean, stop?: boolean, feeder?: MessagePort }} message */
   take(message) {
     if (message.samples) {
       const samples = new Int16Array(message.samples);
       for (let i = 0; i < samples.length; i++) this.ring[(this.written + i) % this.ring.length] = samples[i];
       this.written += samples.length;
+    }
+    if (message.feeder) {
+      this.feeder = message.feeder;
+      this.feeder.onmessage = (event) => this.take(event.data);
     }
     if (message.end) this.ended = true;
     if (message.stop) this.stopping = true;
@@ -52,11 +58,15 @@ class Player extends AudioWorkletProcessor {
         this.isDry = true;
       }
     }
-    const over = (this.ended && this.read >= this.written) || this.gain === 0;
+    const over = (this.ended && this.read >= this.written) || this.gain === 0 || (this.stopping && this.read >= this.written);
     this.sinceTold += left.length;
-    if (this.sinceTold >= 2048 || over || start === 0) {
+    if (this.sinceTold >= 2048 || over || (start === 0 && this.read > 0)) {
       this.sinceTold = 0;
-      this.port.postMessage({ frame: start, time: currentTime, left: (this.written - this.read) / 2, dry: this.dry, gaps: this.gaps, over });
+      const told = {
+        frame: start, time: currentTime, left: (this.written - this.read) / 2, written: this.written / 2, dry: this.dry, gaps: this.gaps, over,
+      };
+      this.port.postMessage(told);
+      this.feeder?.postMessage(told);
     }
     return !over;
   }
