@@ -68,7 +68,8 @@ function comingTurn(piece, beat) {
   for (let i = 1; i < piece.rounds.length; i++) {
     const left = piece.rounds[i].start - beat;
     if (left > 0 && left <= piece.cycle && piece.rounds[i].nadai !== piece.rounds[i - 1].nadai) {
-      return say('turn', { beats: Math.ceil(left - 1e-6), nadai: piece.rounds[i].nadai });
+      const beats = Math.ceil(left - 1e-6);
+      return say(beats === 1 ? 'turnNext' : 'turn', { beats, nadai: piece.rounds[i].nadai });
     }
   }
   return '';
