@@ -59,8 +59,9 @@ export function completions(vocabulary) {
     const number = /(?:^|\s)(\d{1,2})$/.exec(before);
     if (number) return { from, options: plain(vocabulary.groups[Number(number[1]) - 1] ?? [], 'text'), filter: false };
     const names = [...context.state.doc.toString().matchAll(/^\s*(\p{Lu}[\p{L}\p{M}\d_]*)\s*=/gmu)].map((found) => found[1]);
+    const words = [...new Set(vocabulary.groups.flat())].filter((each) => !vocabulary.sollus.includes(each));
     const heads = /^\s*\p{L}*$/u.test(before) ? vocabulary.headers : [];
-    const all = [...plain(names, 'class'), ...plain(vocabulary.sollus, 'variable'), ...plain(heads, 'keyword')];
+    const all = [...plain(names, 'class'), ...plain(vocabulary.sollus, 'variable'), ...plain(words, 'variable'), ...plain(heads, 'keyword')];
     // Nothing is offered for a word that is whole, so that enter begins a line after it.
     return !context.explicit && all.some((each) => each.label === word?.text) ? null : { from, options: all };
   };
