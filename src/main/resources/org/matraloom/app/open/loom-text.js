@@ -6,6 +6,9 @@
 import { StreamLanguage, HighlightStyle, syntaxHighlighting } from '@codemirror/language';
 import { tags } from '@lezer/highlight';
 
+/** Larger groups are said in several words. */
+const LARGEST_WORD = 9;
+
 const HEADER = /^\s*(title|tala|kalai|tempo|start|eduppu|stroke|after|words|fingers)\b/;
 
 const language = StreamLanguage.define({
@@ -59,7 +62,7 @@ export function completions(vocabulary) {
     const number = /(?:^|\s)(\d{1,2})$/.exec(before);
     if (number) return { from, options: plain(vocabulary.groups[Number(number[1]) - 1] ?? [], 'text'), filter: false };
     const names = [...context.state.doc.toString().matchAll(/^\s*(\p{Lu}[\p{L}\p{M}\d_]*)\s*=/gmu)].map((found) => found[1]);
-    const words = [...new Set(vocabulary.groups.flat())].filter((each) => !vocabulary.sollus.includes(each));
+    const words = [...new Set(vocabulary.groups.slice(0, LARGEST_WORD).flat())].filter((each) => !vocabulary.sollus.includes(each));
     const heads = /^\s*\p{L}*$/u.test(before) ? vocabulary.headers : [];
     const all = [...plain(names, 'class'), ...plain(vocabulary.sollus, 'variable'), ...plain(words, 'variable'), ...plain(heads, 'keyword')];
     // Nothing is offered for a word that is whole, so that enter begins a line after it.
