@@ -21,7 +21,7 @@ final class ShelfAnswers {
       tala    adi
       tempo   60
 
-      Song = takadimi takajunu takadimi takajunu
+      Song = (takadimi takajunu) x4
 
       perform
         Song   nadai 4

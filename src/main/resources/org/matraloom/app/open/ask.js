@@ -5,7 +5,11 @@
 
 /** What went wrong, with the status of the reply; 0 if there was no reply. */
 export class Refusal extends Error {
-  /** @param {number} status @param {string} message @param {any} [told] */
+  /**
+   * @param {number} status
+   * @param {string} message
+   * @param {any} [told]
+   */
   constructor(status, message, told) {
     super(message);
     this.status = status;
@@ -17,7 +21,10 @@ export class Refusal extends Error {
 const watchers = new Set();
 let away = false;
 
-/** Calls back when the server goes and when it is back. @param {(away: boolean) => void} watcher */
+/**
+ * Calls back when the server goes and when it is back.
+ * @param {(away: boolean) => void} watcher
+ */
 export function watch(watcher) {
   watchers.add(watcher);
 }
@@ -29,7 +36,11 @@ function setAway(now) {
   watchers.forEach((watcher) => watcher(now));
 }
 
-/** @param {string} path @param {RequestInit} how @returns {Promise<Response>} */
+/**
+ * @param {string} path
+ * @param {RequestInit} how
+ * @returns {Promise<Response>}
+ */
 async function send(path, how) {
   let reply;
   try {
@@ -50,25 +61,42 @@ async function send(path, how) {
   throw new Refusal(reply.status, text.trim(), told);
 }
 
-/** @param {string} path @param {Record<string, string>} [values] @returns {Promise<any>} */
+/**
+ * @param {string} path
+ * @param {Record<string, string>} [values]
+ * @returns {Promise<any>}
+ */
 export async function get(path, values = {}) {
   const reply = await send(path + query(values), { method: 'GET' });
   return reply.json();
 }
 
-/** @param {string} path @param {object} body @returns {Promise<any>} */
+/**
+ * @param {string} path
+ * @param {object} body
+ * @returns {Promise<any>}
+ */
 export async function post(path, body) {
   const reply = await send(path, { method: 'POST', body: JSON.stringify(body) });
   return reply.json();
 }
 
-/** Sends bytes. @param {string} path @param {Record<string, string>} values @param {BodyInit} body */
+/**
+ * Sends bytes.
+ * @param {string} path
+ * @param {Record<string, string>} values
+ * @param {BodyInit} body
+ */
 export async function postBytes(path, values, body) {
   const reply = await send(path + query(values), { method: 'POST', body });
   return reply.json();
 }
 
-/** Asks for bytes. @param {string} path @param {object} body */
+/**
+ * Asks for bytes.
+ * @param {string} path
+ * @param {object} body
+ */
 export async function fetchBytes(path, body) {
   const reply = await send(path, { method: 'POST', body: JSON.stringify(body) });
   return { bytes: await reply.arrayBuffer(), head: reply.headers };

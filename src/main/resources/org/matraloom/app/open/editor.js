@@ -10,6 +10,7 @@ import { setDiagnostics, lintGutter, lintKeymap } from '@codemirror/lint';
 import { loomText, completions } from '/page/loom-text.js';
 import { say } from '/page/words.js';
 
+/** @type {import('@codemirror/state').StateEffectType<[number, number] | null>} */
 const light = StateEffect.define();
 
 const lit = StateField.define({
@@ -59,7 +60,11 @@ export function openEditor(parent, given) {
   return {
     view,
     text: () => view.state.doc.toString(),
-    /** Takes another text as one step that one key undoes. @param {string} text */
+    focus: () => view.focus(),
+    /**
+     * Takes another text as one step that one key undoes.
+     * @param {string} text
+     */
     replace(text) {
       const old = view.state.doc.toString();
       let from = 0;
@@ -68,7 +73,10 @@ export function openEditor(parent, given) {
       while (end < old.length - from && end < text.length - from && old[old.length - 1 - end] === text[text.length - 1 - end]) end++;
       view.dispatch({ changes: { from, to: old.length - end, insert: text.slice(from, text.length - end) }, annotations: isolateHistory.of('full') });
     },
-    /** Writes at the cursor, with spaces around it where there are none. @param {string} words */
+    /**
+     * Writes at the cursor, with spaces around it where there are none.
+     * @param {string} words
+     */
     insert(words) {
       const { from, to } = view.state.selection.main;
       const before = view.state.sliceDoc(Math.max(0, from - 1), from);
@@ -81,12 +89,18 @@ export function openEditor(parent, given) {
     showProblems(problems) {
       view.dispatch(setDiagnostics(view.state, problems.map((each) => diagnostic(view.state.doc, each))));
     },
-    /** @param {number} from @param {number} to */
+    /**
+     * @param {number} from
+     * @param {number} to
+     */
     goTo(from, to) {
       view.dispatch({ selection: { anchor: from, head: to }, scrollIntoView: true });
       view.focus();
     },
-    /** Lights what is said now. @param {[number, number] | null} range */
+    /**
+     * Lights what is said now.
+     * @param {[number, number] | null} range
+     */
     light(range) {
       const inside = range && range[1] <= view.state.doc.length ? range : null;
       view.dispatch({ effects: light.of(inside) });
@@ -95,7 +109,11 @@ export function openEditor(parent, given) {
   };
 }
 
-/** Columns count letters as a reader does. @param {any} doc @param {any} problem */
+/**
+ * Columns count letters as a reader does.
+ * @param {any} doc
+ * @param {any} problem
+ */
 function diagnostic(doc, problem) {
   const line = doc.line(Math.min(Math.max(1, problem.line), doc.lines));
   const letters = [...new Intl.Segmenter().segment(line.text)].map((each) => each.index);
@@ -103,5 +121,7 @@ function diagnostic(doc, problem) {
   const at = (/** @type {number} */ column) => line.from + (letters[Math.min(column, letters.length - 1)] ?? line.length);
   const from = problem.line > 0 ? at(problem.column - 1) : 0;
   const to = problem.line > 0 ? Math.max(from, at(problem.column - 1 + problem.width)) : 0;
-  return { from, to, severity: problem.error ? 'error' : 'warning', message: problem.message + (problem.help ? '\n' + problem.help : '') };
+  /** @type {import('@codemirror/lint').Diagnostic['severity']} */
+  const severity = problem.error ? 'error' : 'warning';
+  return { from, to, severity, message: problem.message + (problem.help ? '\n' + problem.help : '') };
 }

@@ -17,7 +17,12 @@ export function openHand() {
 
   return {
     element,
-    /** @param {any} piece @param {{ beat: number, counting: boolean }} place @param {any[]} marks @param {any} mark */
+    /**
+     * @param {any} piece
+     * @param {{ beat: number, counting: boolean }} place
+     * @param {any[]} marks
+     * @param {any} mark
+     */
     show(piece, place, marks, mark) {
       const beat = Math.floor(place.beat + 1e-6);
       const cycle = piece.cycle;
@@ -43,18 +48,28 @@ export function openHand() {
   };
 }
 
-/** What is said in a beat. @param {any[]} marks @param {number} beat @param {any} now */
+/**
+ * What is said in a beat.
+ * @param {any[]} marks
+ * @param {number} beat
+ * @param {any} now
+ */
 function words(marks, beat, now) {
   const inside = marks.filter((each) => each.beat >= beat - 1e-6 && each.beat < beat + 1 - 1e-6);
   return inside.map((each) => (each === now ? '›' : '') + each.sign).join(' ');
 }
 
-/** A change of nadai within an avartana. @param {any} piece @param {number} beat */
+/**
+ * A change of nadai within an avartana.
+ * @param {any} piece
+ * @param {number} beat
+ */
 function comingTurn(piece, beat) {
   for (let i = 1; i < piece.rounds.length; i++) {
     const left = piece.rounds[i].start - beat;
     if (left > 0 && left <= piece.cycle && piece.rounds[i].nadai !== piece.rounds[i - 1].nadai) {
-      return say('turn', { beats: Math.ceil(left - 1e-6), nadai: piece.rounds[i].nadai });
+      const beats = Math.ceil(left - 1e-6);
+      return say(beats === 1 ? 'turnNext' : 'turn', { beats, nadai: piece.rounds[i].nadai });
     }
   }
   return '';

@@ -9,7 +9,11 @@ import { make, button, tell } from '/page/make.js';
 const KINDS = ['sheet-pdf', 'sheet-svg', 'sheet-html', 'sheet-txt', 'read-aloud', 'track', 'slow-track', 'pack', 'page', 'midi', 'musicxml', 'vtt'];
 const LOOK_MS = 500;
 
-/** @param {HTMLElement} place @param {string} name @param {{ saved: () => Promise<void>, script: () => string }} score */
+/**
+ * @param {HTMLElement} place
+ * @param {string} name
+ * @param {{ saved: () => Promise<void>, script: () => string }} score
+ */
 export async function showHandOn(place, name, score) {
   const large = make('input', { type: 'checkbox', id: 'large' });
   const cues = make('input', { type: 'checkbox', id: 'cues' });
@@ -40,7 +44,10 @@ export async function showHandOn(place, name, score) {
     jobs.forEach(show);
   }
 
-  /** A line stays where it is while its work goes on, and so does its button. @param {any} job */
+  /**
+   * A line stays where it is while its work goes on, and so does its button.
+   * @param {any} job
+   */
   function show(job) {
     let line = lines.get(job.id);
     if (!line) {

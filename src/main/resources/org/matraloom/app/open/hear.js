@@ -13,14 +13,23 @@ import { tapTempo } from '/page/taptempo.js';
 const PARTS = ['clap', 'count', 'wave', 'tick', 'voice', 'breath', 'drone'];
 
 /**
+ * *
  * @param {{ text: () => string, piece: () => any, sheet: () => any, light: (range: any) => void }} score
  */
 export function openHear(score) {
   /** @type {any} */
   let playing = null;
-  /** The last play, also after its end. @type {any} */
+  /**
+   * The last play, also after its end.
+   * @type {any}
+   */
   let latest = null;
   let frame = 0;
+  /**
+   * The mark that is lit in the text.
+   * @type {any}
+   */
+  let shown = null;
   /** What comes again and again: "cells", "section", "round", or nothing. */
   let looping = '';
   /** The last beat that was heard, or to which a lead-in leads, in thousandths. */
@@ -65,7 +74,10 @@ export function openHear(score) {
     };
   }
 
-  /** Goes to a section, as seen from what is heard; begins if nothing is. @param {string} step */
+  /**
+   * Goes to a section, as seen from what is heard; begins if nothing is.
+   * @param {string} step
+   */
   function go(step) {
     if (!playing) return begin({ go: step, at: heard });
     if (looping) looping = 'section';
@@ -78,7 +90,7 @@ export function openHear(score) {
     try {
       const mine = await play({ ...wish(), ...more }, () => {
         if (playing === mine) ended();
-      });
+      }, (gaps) => tell(say('late', { gaps })));
       playing?.stop();
       playing = mine;
       latest = mine;
@@ -100,7 +112,8 @@ export function openHear(score) {
     heard = Math.ceil(1000 * (place.counting ? place.start : place.beat));
     if (place.counting) score.sheet().dark();
     hand.show(score.piece(), place, score.sheet().marks(), mark);
-    score.light(mark ? score.sheet().place(mark.sollu) : null);
+    if (mark !== shown) score.light(mark ? score.sheet().place(mark.sollu) : null);
+    shown = mark;
     frame = requestAnimationFrame(draw);
   }
 
@@ -117,6 +130,7 @@ export function openHear(score) {
     start.textContent = say('play');
     score.sheet().dark();
     score.light(null);
+    shown = null;
   }
 
   async function change(/** @type {object} */ how) {
@@ -134,7 +148,10 @@ export function openHear(score) {
     change({ parts: sounding() });
   }
 
-  /** Loops something, or lets go what is looped. @param {string} what */
+  /**
+   * Loops something, or lets go what is looped.
+   * @param {string} what
+   */
   function setLoop(what) {
     looping = looping ? '' : what;
     loop.setAttribute('aria-pressed', String(looping !== ''));
@@ -143,7 +160,11 @@ export function openHear(score) {
     return change(looping === 'cells' ? { fromMark: stretch[0], toMark: stretch[1] } : { loop: looping, at: heard });
   }
 
-  /** Very large for the stand, or wide for a wall. @param {boolean} on @param {boolean} [wide] */
+  /**
+   * Very large for the stand, or wide for a wall.
+   * @param {boolean} on
+   * @param {boolean} [wide]
+   */
   function setStage(on, wide = false) {
     document.body.classList.toggle('stage', on);
     document.body.classList.toggle('wall', on && wide);

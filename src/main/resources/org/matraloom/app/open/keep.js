@@ -102,7 +102,11 @@ export function keeper(name, first, told) {
   return {
     typed,
     save,
-    /** The clash is settled; what is typed goes over their text. @param {string} theirStamp @param {string} theirText */
+    /**
+     * The clash is settled; what is typed goes over their text.
+     * @param {string} theirStamp
+     * @param {string} theirText
+     */
     settled(theirStamp, theirText) {
       clashing = false;
       stamp = theirStamp;
@@ -116,7 +120,11 @@ export function keeper(name, first, told) {
   };
 }
 
-/** What a page had typed that never reached the disk. @param {string} name @returns {{ text: string, stamp: string } | null} */
+/**
+ * What a page had typed that never reached the disk.
+ * @param {string} name
+ * @returns {{ text: string, stamp: string } | null}
+ */
 export function draftOf(name) {
   const kept = localStorage.getItem('draft/' + name);
   return kept ? JSON.parse(kept) : null;

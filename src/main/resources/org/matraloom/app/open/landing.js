@@ -6,7 +6,10 @@ import { post } from '/page/ask.js';
 import { say } from '/page/words.js';
 import { make, button, tell } from '/page/make.js';
 
-/** @param {(text: string) => void} replace @param {() => string} text */
+/**
+ * @param {(text: string) => void} replace
+ * @param {() => string} text
+ */
 export function landingLine(replace, text) {
   const sentence = make('p.sentence', { id: 'landing', role: 'status' });
   const ways = make('ol.ways', { id: 'repairs' });

@@ -11,6 +11,7 @@ import { measureRoundTrip, roundTripOf } from '/page/roundtrip.js';
 const SPEEDS = [100, 75, 50, 25];
 
 /**
+ * *
  * @param {{ name: string, hear: any, sheet: () => any, saved: () => Promise<void> }} score
  */
 export function openListen(score) {
@@ -64,7 +65,10 @@ export function openListen(score) {
     trip.disabled = false;
   }
 
-  /** Where the guide was in the take, if the round trip is known and it went straight on. */
+  /**
+   * Where the guide was in the take, if the round trip is known and it went straight on.
+   * @returns {Promise<Record<string, string>>}
+   */
   async function guidePlace() {
     const straight = score.hear.latest()?.straight();
     const { frames } = await roundTripOf(microphone.name);
@@ -164,7 +168,10 @@ export function openListen(score) {
 
   return {
     element,
-    /** Plays the take from a sollu on. @param {number} sollu */
+    /**
+     * Plays the take from a sollu on.
+     * @param {number} sollu
+     */
     playFrom(sollu) {
       const found = said.find((each) => each.place === sollu);
       if (!found) return false;

@@ -6,6 +6,9 @@
 import { StreamLanguage, HighlightStyle, syntaxHighlighting } from '@codemirror/language';
 import { tags } from '@lezer/highlight';
 
+/** Larger groups are said in several words. */
+const LARGEST_WORD = 9;
+
 const HEADER = /^\s*(title|tala|kalai|tempo|start|eduppu|stroke|after|words|fingers)\b/;
 
 const language = StreamLanguage.define({
@@ -59,15 +62,18 @@ export function completions(vocabulary) {
     const number = /(?:^|\s)(\d{1,2})$/.exec(before);
     if (number) return { from, options: plain(vocabulary.groups[Number(number[1]) - 1] ?? [], 'text'), filter: false };
     const names = [...context.state.doc.toString().matchAll(/^\s*(\p{Lu}[\p{L}\p{M}\d_]*)\s*=/gmu)].map((found) => found[1]);
+    const words = [...new Set(vocabulary.groups.slice(0, LARGEST_WORD).flat())].filter((each) => !vocabulary.sollus.includes(each));
     const heads = /^\s*\p{L}*$/u.test(before) ? vocabulary.headers : [];
-    return {
-      from,
-      options: [...plain(names, 'class'), ...plain(vocabulary.sollus, 'variable'), ...plain(heads, 'keyword')],
-    };
+    const all = [...plain(names, 'class'), ...plain(vocabulary.sollus, 'variable'), ...plain(words, 'variable'), ...plain(heads, 'keyword')];
+    // Nothing is offered for a word that is whole, so that enter begins a line after it.
+    return !context.explicit && all.some((each) => each.label === word?.text) ? null : { from, options: all };
   };
 }
 
-/** @param {string[]} labels @param {string} type */
+/**
+ * @param {string[]} labels
+ * @param {string} type
+ */
 function plain(labels, type) {
   return labels.map((label) => ({ label, type }));
 }

@@ -23,12 +23,20 @@ export function make(tag, set = {}, ...inside) {
   return element;
 }
 
-/** A button with words. @param {string} words @param {(event: Event) => void} done @param {Record<string, any>} [set] */
+/**
+ * A button with words.
+ * @param {string} words
+ * @param {(event: Event) => void} done
+ * @param {Record<string, any>} [set]
+ */
 export function button(words, done, set = {}) {
   return make('button', { type: 'button', onclick: done, ...set }, words);
 }
 
-/** Tells something in one line at the top, which a screen reader says. @param {string} words */
+/**
+ * Tells something in one line at the top, which a screen reader says.
+ * @param {string} words
+ */
 export function tell(words) {
   const told = document.getElementById('told');
   if (told) told.textContent = words;

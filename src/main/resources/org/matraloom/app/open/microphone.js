@@ -54,7 +54,10 @@ export async function openMicrophone(heard) {
     beganAt: () => beganAt,
     /** What was recorded, as samples without a head. */
     samples: async () => (await waveFile(kept ?? [], context.sampleRate).arrayBuffer()).slice(44),
-    /** Ends the recording. @returns {Blob} */
+    /**
+     * Ends the recording.
+     * @returns {Blob}
+     */
     take() {
       const wave = waveFile(kept ?? [], context.sampleRate);
       kept = null;
@@ -68,8 +71,11 @@ export async function openMicrophone(heard) {
   };
 }
 
-/** 16 bits, one channel; the layout of the head is that of RIFF WAVE.
- * @param {Float32Array[]} blocks @param {number} rate */
+/**
+ * 16 bits, one channel; the layout of the head is that of RIFF WAVE.
+ * @param {Float32Array[]} blocks
+ * @param {number} rate
+ */
 function waveFile(blocks, rate) {
   const frames = blocks.reduce((sum, block) => sum + block.length, 0);
   const bytes = new DataView(new ArrayBuffer(44 + 2 * frames));

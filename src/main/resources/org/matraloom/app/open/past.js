@@ -6,7 +6,11 @@ import { get, post } from '/page/ask.js';
 import { say } from '/page/words.js';
 import { make, button, tell } from '/page/make.js';
 
-/** @param {HTMLElement} place @param {string} name @param {string} title */
+/**
+ * @param {HTMLElement} place
+ * @param {string} name
+ * @param {string} title
+ */
 export async function showPast(place, name, title) {
   const { takes } = await get('/api/takes', { name });
   const choose = (/** @type {string} */ id, /** @type {number} */ at) => make('select', { id },
@@ -19,7 +23,10 @@ export async function showPast(place, name, title) {
 
   const both = make('div.both', { id: 'both-takes', hidden: true });
 
-  /** A take to be heard; while it sounds the other one is quiet. @param {string} take */
+  /**
+   * A take to be heard; while it sounds the other one is quiet.
+   * @param {string} take
+   */
   function player(take) {
     const sound = make('audio', { controls: true, preload: 'metadata', 'aria-label': take,
       src: '/api/take-sound?' + new URLSearchParams({ name, take }),

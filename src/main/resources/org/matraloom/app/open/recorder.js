@@ -9,6 +9,10 @@ class Recorder extends AudioWorkletProcessor {
     this.port.onmessage = () => { this.over = true; };
   }
 
+  /**
+   * @param {Float32Array[][]} inputs
+   * @returns {boolean} whether it goes on
+   */
   process(inputs) {
     const [heard] = inputs[0];
     if (heard) {

@@ -33,7 +33,11 @@ export async function measureRoundTrip() {
   }
 }
 
-/** What was measured for a microphone before. @param {string} input @returns {Promise<{ frames?: number }>} */
+/**
+ * What was measured for a microphone before.
+ * @param {string} input
+ * @returns {Promise<{ frames?: number }>}
+ */
 export function roundTripOf(input) {
   return get('/api/round-trip', { input });
 }

@@ -9,6 +9,7 @@ import { openEditor } from '/page/editor.js';
 import { openSheet } from '/page/sheet.js';
 import { keeper, draftOf } from '/page/keep.js';
 import { openHear } from '/page/hear.js';
+import { audio } from '/page/sound.js';
 import { openListen } from '/page/listen.js';
 import { showPast } from '/page/past.js';
 import { showTap } from '/page/tap.js';
@@ -19,7 +20,11 @@ import { showVersions, showClash } from '/page/versions.js';
 /** @type {any} */
 let vocabulary;
 
-/** @param {HTMLElement} main @param {string} name @returns {Promise<() => Promise<void>>} */
+/**
+ * @param {HTMLElement} main
+ * @param {string} name
+ * @returns {Promise<() => Promise<void>>}
+ */
 export async function showScore(main, name) {
   vocabulary ??= await get('/api/vocabulary');
   if (!document.querySelector('.figures')) document.body.insertAdjacentHTML('beforeend', vocabulary.figures);
@@ -33,13 +38,13 @@ export async function showScore(main, name) {
   const margin = make('section.margin', { id: 'margin' });
   const hear = openHear({ text: () => editor.text(), piece: () => piece, sheet: () => sheet, light: (range) => editor.light(range) });
   const listen = openListen({ name, hear, sheet: () => sheet, saved: () => kept.save() });
-  const line = landingLine((text) => editor.replace(text), () => editor.text());
+  const line = landingLine((text) => changeTo(text), () => editor.text());
   main.append(
     make('div.heading', {},
       make('h1', { id: 'title' }, name.replace('.loom', '')),
       make('nav.verbs', { 'aria-label': say('verbs') },
         button(say('tapIt'), () => showTap(margin, { hear, text: () => editor.text(), insert: (phrase) => editor.insert(phrase) }), { id: 'tap-rhythm' }),
-        button(say('versions'), () => showVersions(margin, name, (text) => editor.replace(text)), { id: 'versions' }),
+        button(say('versions'), () => showVersions(margin, name, (text) => changeTo(text)), { id: 'versions' }),
         button(say('past'), () => showPast(margin, name, piece?.title ?? name), { id: 'past' }),
         button(say('handOn'), () => showHandOn(margin, name, { saved: () => kept.save(), script: () => script.value }), { id: 'hand-on' }),
         make('label', {}, say('script'), ' ', script)),
@@ -64,18 +69,44 @@ export async function showScore(main, name) {
   });
   /** @type {any} */
   let piece = null;
-  let asked = 0;
+  /**
+   * The text that is to be read next; what is typed while another one is read takes its place.
+   * @type {string | null}
+   */
+  let waiting = null;
+  /** @type {Promise<void> | null} */
+  let reading = null;
+  let drawn = 0;
 
-  async function read(/** @type {string} */ text) {
-    const turn = ++asked;
-    let told;
-    try {
-      told = await post('/api/read', { name, text, script: script.value });
-    } catch (refusal) {
-      return;
+  /**
+   * Takes another text; the key that takes it back is the editor's.
+   * @param {string} text
+   */
+  function changeTo(text) {
+    editor.replace(text);
+    editor.focus();
+  }
+
+  function read(/** @type {string} */ text) {
+    waiting = text;
+    reading ??= readOn().finally(() => { reading = null; });
+    return reading;
+  }
+
+  async function readOn() {
+    while (waiting !== null) {
+      const text = waiting;
+      waiting = null;
+      try {
+        show(text, await post('/api/read', { name, text, script: script.value }));
+      } catch (refusal) {
+        // the page has been told; the next key asks again
+      }
     }
-    if (turn !== asked) return;
-    editor.showProblems(told.problems);
+  }
+
+  function show(/** @type {string} */ text, /** @type {any} */ told) {
+    if (text === editor.text()) editor.showProblems(told.problems);
     if (told.rows) {
       piece = told;
       sheet.draw(told);
@@ -86,7 +117,7 @@ export async function showScore(main, name) {
       sheet.stale();
     }
     line.show(told);
-    paper.dataset.drawn = String(turn);
+    paper.dataset.drawn = String(++drawn);
     paper.dispatchEvent(new CustomEvent('drawn', { detail: told }));
   }
 
@@ -108,7 +139,7 @@ export async function showScore(main, name) {
     else showClash(margin, draft.text, first, async (mine) => { if (mine) editor.replace(draft.text); else await kept.save(); });
   }
   await read(editor.text());
-  Object.assign(window, { matraloom: { hear, sheet, piece: () => piece } });
+  Object.assign(window, { matraloom: { hear, sheet, piece: () => piece, audio } });
   return async () => {
     listen.close();
     hear.close();

@@ -4,10 +4,19 @@
  */
 import { say } from '/page/words.js';
 import { make, tell } from '/page/make.js';
+import { marksOf, spoken } from '/page/marks.js';
 
 const FREE_MS = 4000;
+/**
+ * How many cells a key goes on.
+ * @type {Record<string, number>}
+ */
+const STEPS = { ArrowRight: 1, ArrowLeft: -1, ArrowDown: 8, ArrowUp: -8 };
 
-/** @param {HTMLElement} parent @param {(sollu: number) => void} chosen called with the number of a sollu that was clicked */
+/**
+ * @param {HTMLElement} parent
+ * @param {(sollu: number) => void} chosen called with the number of a sollu that was clicked
+ */
 export function openSheet(parent, chosen) {
   const head = make('div.head');
   const rows = make('div.rows', { id: 'rows', tabIndex: 0, role: 'group', 'aria-label': say('cells'), 'aria-describedby': 'cells-how' });
@@ -30,7 +39,7 @@ export function openSheet(parent, chosen) {
   let stretch = /** @type {number[]} */ ([]);
   let inStretch = /** @type {HTMLElement[]} */ ([]);
 
-  rows.addEventListener('click', (event) => {
+  rows.addEventListener('click', (/** @type {MouseEvent} */ event) => {
     const mark = /** @type {HTMLElement} */ (event.target).closest('.marks > span');
     const at = marks.findIndex((each) => each.element === mark);
     if (at < 0) return;
@@ -42,7 +51,10 @@ export function openSheet(parent, chosen) {
   let last = -1;
   let first = -1;
 
-  /** @param {number} at @param {boolean} longer */
+  /**
+   * @param {number} at
+   * @param {boolean} longer
+   */
   function choose(at, longer) {
     if (!longer || first < 0) first = at;
     last = at;
@@ -50,8 +62,8 @@ export function openSheet(parent, chosen) {
     inStretch = classify('stretch', marks.slice(stretch[0], stretch[1] + 1).map((each) => each.element), inStretch);
   }
 
-  rows.addEventListener('keydown', (event) => {
-    const steps = { ArrowRight: 1, ArrowLeft: -1, ArrowDown: 8, ArrowUp: -8 }[event.key];
+  rows.addEventListener('keydown', (/** @type {KeyboardEvent} */ event) => {
+    const steps = STEPS[event.key];
     if (event.key === 'Enter' && last >= 0) {
       // Elsewhere this key plays.
       event.preventDefault();
@@ -90,7 +102,10 @@ export function openSheet(parent, chosen) {
     number(piece);
   }
 
-  /** Finds the marks of the rows, in the order in which they are said. @param {any} piece */
+  /**
+   * Finds the marks of the rows, in the order in which they are said.
+   * @param {any} piece
+   */
   function number(piece) {
     marks = [];
     let sollu = -1;
@@ -102,7 +117,11 @@ export function openSheet(parent, chosen) {
     });
   }
 
-  /** @param {string} name @param {HTMLElement[]} elements @param {HTMLElement[]} before */
+  /**
+   * @param {string} name
+   * @param {HTMLElement[]} elements
+   * @param {HTMLElement[]} before
+   */
   function classify(name, elements, before) {
     before.forEach((each) => each.classList.remove(name));
     elements.forEach((each) => each.classList.add(name));
@@ -117,11 +136,18 @@ export function openSheet(parent, chosen) {
     marks: () => marks,
     /** The numbers of the first and the last mark that are chosen. */
     chosen: () => (stretch.length ? stretch : null),
-    /** Where in the text a sollu is written. @param {number} sollu @returns {[number, number] | null} */
+    /**
+     * Where in the text a sollu is written.
+     * @param {number} sollu
+     * @returns {[number, number] | null}
+     */
     place(sollu) {
       return placesNow.length > 2 * sollu + 1 && sollu >= 0 ? [placesNow[2 * sollu], placesNow[2 * sollu + 1]] : null;
     },
-    /** Lights the cells of what is written at a place. @param {number} at */
+    /**
+     * Lights the cells of what is written at a place.
+     * @param {number} at
+     */
     lightPlace(at) {
       const sollus = new Set();
       for (let i = 0; i < placesNow.length; i += 2) {
@@ -129,7 +155,10 @@ export function openSheet(parent, chosen) {
       }
       lit = classify('here', marks.filter((each) => sollus.has(each.sollu)).map((each) => each.element), lit);
     },
-    /** Lights what is heard at a beat; gives its mark. @param {number} beat */
+    /**
+     * Lights what is heard at a beat; gives its mark.
+     * @param {number} beat
+     */
     lightBeat(beat) {
       let from = 0;
       let to = marks.length - 1;
@@ -146,7 +175,12 @@ export function openSheet(parent, chosen) {
       }
       return found;
     },
-    /** Writes under each sollu how late it was, in ms. @param {any[]} said @param {number[]} missed @param {any[]} slips places from which on all is later */
+    /**
+     * Writes under each sollu how late it was, in ms.
+     * @param {any[]} said
+     * @param {number[]} missed
+     * @param {any[]} slips places from which on all is later
+     */
     showDeviations(said, missed, slips) {
       this.hideDeviations();
       const first = new Map(marks.filter((each) => each.element.classList.contains('s')).map((each) => [each.sollu, each.element]));
@@ -174,33 +208,10 @@ export function openSheet(parent, chosen) {
   };
 }
 
-/** @type {WeakMap<Element, { element: HTMLElement, said: boolean, sign: string }[]>} */
-const known = new WeakMap();
-
-/** The marks of a row; a row that is drawn does not change. @param {Element} row */
-function marksOf(row) {
-  let marks = known.get(row);
-  if (!marks) {
-    marks = [...row.querySelectorAll('.marks > span')].map((each) => ({
-      element: /** @type {HTMLElement} */ (each), said: each.classList.contains('s'), sign: sign(each),
-    }));
-    known.set(row, marks);
-  }
-  return marks;
-}
-
-/** A mark in a word: a sollu, or the sign of what rings or is silent. @param {Element} mark */
-function sign(mark) {
-  if (!mark.classList.contains('s')) return mark.classList.contains('v') ? ',' : '.';
-  return [...mark.childNodes].filter((each) => each.nodeType === Node.TEXT_NODE).map((each) => each.textContent).join('').trim();
-}
-
-/** A mark as it is told to a screen reader. @param {any} mark */
-function spoken(mark) {
-  return mark.sign === ',' ? say('ringsOn') : mark.sign === '.' ? say('silent') : mark.sign;
-}
-
-/** A row with its heading. @param {string} html */
+/**
+ * A row with its heading.
+ * @param {string} html
+ */
 function wrap(html) {
   const element = make('div.line');
   element.innerHTML = html;

@@ -6,7 +6,10 @@ import { get, post } from '/page/ask.js';
 import { say } from '/page/words.js';
 import { make, button, tell } from '/page/make.js';
 
-/** @param {HTMLElement} main @returns {Promise<() => void>} */
+/**
+ * @param {HTMLElement} main
+ * @returns {Promise<() => void>}
+ */
 export async function showShelf(main) {
   document.title = say('shelf') + ' – Matraloom';
   const shelf = await get('/api/shelf');
@@ -29,7 +32,12 @@ function open(name) {
   location.hash = '#score/' + encodeURIComponent(name);
 }
 
-/** Asks, then shows the shelf anew or the score that was made. @param {string} path @param {object} body @param {boolean} [enter] */
+/**
+ * Asks, then shows the shelf anew or the score that was made.
+ * @param {string} path
+ * @param {object} body
+ * @param {boolean} [enter]
+ */
 async function ask(path, body, enter = false) {
   try {
     const told = await post(path, body);
@@ -65,7 +73,10 @@ function beginnings(shelf) {
         make('button', { type: 'submit', id: 'take-paste' }, say('takePaste')))));
 }
 
-/** @param {any[]} scores @param {() => void} changed */
+/**
+ * @param {any[]} scores
+ * @param {() => void} changed
+ */
 function filterBar(scores, changed) {
   const distinct = (/** @type {any[]} */ all) => [...new Set(all)];
   const talas = distinct(scores.map((each) => each.tala).filter(Boolean)).sort();
@@ -83,7 +94,11 @@ function filterBar(scores, changed) {
   return { bar, tala, nadai, longest };
 }
 
-/** @param {HTMLElement} list @param {any[]} scores @param {any} filters */
+/**
+ * @param {HTMLElement} list
+ * @param {any[]} scores
+ * @param {any} filters
+ */
 function fill(list, scores, filters) {
   const most = Number(filters.longest.value) || Infinity;
   const shown = scores.filter((each) =>
@@ -119,7 +134,10 @@ function deeds(name) {
       button(say('discard'), () => ask('/api/discard', { name }), { 'aria-label': say('discardOf', { name: stem }) })));
 }
 
-/** @param {Event} event @param {string} name */
+/**
+ * @param {Event} event
+ * @param {string} name
+ */
 function rename(event, name) {
   const field = make('input', { value: name.replace('.loom', ''), 'aria-label': say('newName') });
   const form = make('form.rename', {

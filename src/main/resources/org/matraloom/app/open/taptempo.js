@@ -8,7 +8,10 @@ import { tell } from '/page/make.js';
 
 const MOST_TAPS = 12;
 
-/** @param {(tempo: number) => void} found @returns {(ms: number) => Promise<void>} takes a tap */
+/**
+ * @param {(tempo: number) => void} found
+ * @returns {(ms: number) => Promise<void>} takes a tap
+ */
 export function tapTempo(found) {
   /** @type {number[]} */
   let taps = [];

@@ -6,7 +6,11 @@ import { get } from '/page/ask.js';
 import { say } from '/page/words.js';
 import { make, button } from '/page/make.js';
 
-/** @param {HTMLElement} place @param {string} name @param {(text: string) => void} replace */
+/**
+ * @param {HTMLElement} place
+ * @param {string} name
+ * @param {(text: string) => void} replace
+ */
 export async function showVersions(place, name, replace) {
   const { versions } = await get('/api/versions', { name });
   const shown = make('pre.old', { tabIndex: 0, 'aria-label': say('versionText') });
@@ -23,9 +27,13 @@ export async function showVersions(place, name, replace) {
   place.querySelector('button')?.focus();
 }
 
-/** Shows both texts; neither goes over the other unasked.
- * @param {HTMLElement} place @param {string} mine @param {{ text: string }} theirs
- * @param {(mine: boolean) => Promise<void>} settled */
+/**
+ * Shows both texts; neither goes over the other unasked.
+ * @param {HTMLElement} place
+ * @param {string} mine
+ * @param {{ text: string }} theirs
+ * @param {(mine: boolean) => Promise<void>} settled
+ */
 export function showClash(place, mine, theirs, settled) {
   const choose = (/** @type {boolean} */ own) => async () => {
     place.replaceChildren();

@@ -25,13 +25,19 @@ export function chosen() {
   return kept in TONGUES ? kept : 'en';
 }
 
-/** A word or sentence; what stands in curly brackets is filled in.
- * @param {string} key @param {Record<string, string | number>} [values] */
+/**
+ * A word or sentence; what stands in curly brackets is filled in.
+ * @param {string} key
+ * @param {Record<string, string | number>} [values]
+ */
 export function say(key, values = {}) {
   return (words[key] ?? key).replace(/\{(\w+)\}/g, (whole, name) => String(values[name] ?? whole));
 }
 
-/** Fills in all words below an element. @param {ParentNode} root */
+/**
+ * Fills in all words below an element.
+ * @param {ParentNode} root
+ */
 export function fillIn(root) {
   root.querySelectorAll('[data-say]').forEach((each) => {
     const element = /** @type {HTMLElement} */ (each);

@@ -31,6 +31,7 @@ import org.matraloom.door.DoorFault;
 import org.matraloom.door.DoorReply;
 import org.matraloom.door.DoorRequest;
 import org.matraloom.door.DoorRoute;
+import org.matraloom.door.PageParts;
 import org.matraloom.kanakku.Landing;
 import org.matraloom.log.PracticeLog;
 import org.matraloom.notation.ScoreReader;
@@ -218,6 +219,16 @@ class OpenAnswersTest {
     String page = Files.readString(PARTS.resolve("open.html"));
     assertFalse(page.matches("(?s).* on\\w+=.*"), page);
     assertFalse(page.contains(" style="), page);
+  }
+
+  /** A worker goes by the policy of its own script: Content Security Policy Level 3, 4.2. */
+  @Test
+  void theWorkerOfThePageMayAskThisServerOnly() throws Exception {
+    DoorReply reply = new PageParts("/org/matraloom/app/open/").reply("feeder.js");
+    String policy = reply.headers().get("Content-Security-Policy");
+    assertEquals(
+        "default-src 'none'; script-src 'self'; connect-src 'self'; frame-ancestors 'none'",
+        policy);
   }
 
   /** What the page says stands in its file of words, and another language has no other keys. */
