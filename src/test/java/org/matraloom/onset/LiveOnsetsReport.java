@@ -101,10 +101,18 @@ final class LiveOnsetsReport {
   /**
    * Runs it.
    *
-   * @param files recordings
+   * @param files recordings; or {@code --whole} and one, whose onsets are listed
    * @throws IOException if one cannot be read
    */
   public static void main(String[] files) throws IOException {
+    if (files[0].equals("--whole")) {
+      try (Recording recording = Recordings.open(Path.of(files[1]))) {
+        OnsetCurve.of(recording)
+            .heard(OnsetCurve.USUAL_CONFIDENCE)
+            .forEach(onset -> System.out.println(onset.seconds()));
+      }
+      return;
+    }
     for (int i = 0; i < LEAST_WARM; i++) {
       of(Path.of(files[0]));
     }

@@ -50,7 +50,8 @@ class LiveViewTest {
             Mix.lesson().without(Set.of(MixPart.TICK)),
             loop,
             List.of(PartSwitch.CLAPS, PartSwitch.TICKS, PartSwitch.VOICE)),
-        new PlayState.Told(showsKeys, "to Delta, round 1", "", "space starts"));
+        new PlayState.Told(showsKeys, "to Delta, round 1", "", "space starts"),
+        Optional.empty());
   }
 
   private LivePosition position(long beat, PieceSection from) {

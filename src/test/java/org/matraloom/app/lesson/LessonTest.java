@@ -120,6 +120,17 @@ class LessonTest {
   }
 
   @Test
+  void afterAQuarterOfAnHourOfVoiceItRestsAndGoesOn() throws IOException {
+    MadeReciter reciter = new MadeReciter(MadeReciter.Kind.VOICE, 30);
+    Lesson.End end = run(reciter, 36, 90, 26, true);
+    String told = String.join("\n", decisions());
+    assertEquals("The time is up.", end.why(), told);
+    assertEquals(1, reciter.rests(), told);
+    int rest = told.indexOf("rest: That was a quarter of an hour of voice");
+    assertTrue(rest > 0 && told.indexOf("pass-", rest) > rest, "passes after the rest: " + told);
+  }
+
+  @Test
   void aMicrophoneThatGoesLosesNothing() throws IOException {
     MadeReciter reciter = new MadeReciter(MadeReciter.Kind.UNPLUGGED, 500);
     Lesson.End end = run(reciter, 70, 80, 15, true);
