@@ -21,7 +21,7 @@ import org.matraloom.wav.PcmFormat;
  */
 final class LiveEar implements AutoCloseable {
 
-  private static final int RING_SECONDS = 2;
+  private static final int RING_SECONDS = 10;
   private static final long NAP_NANOS = TimeUnit.MILLISECONDS.toNanos(3);
   private static final int BLOCK_MS = 20;
   private static final float FULL_SCALE = -(float) Short.MIN_VALUE;
@@ -64,11 +64,6 @@ final class LiveEar implements AutoCloseable {
     return Optional.ofNullable(found.poll());
   }
 
-  /** Whether it could not keep up and tells no more. */
-  boolean isBehind() {
-    return isBehind;
-  }
-
   /** How loud it was, from the first frame captured. */
   InputPeaks peaks() {
     return peaks;
@@ -82,6 +77,7 @@ final class LiveEar implements AutoCloseable {
     }
   }
 
+  /** Ends when what was captured has been heard; half a second is waited for that. */
   @Override
   public void close() {
     closed = true;

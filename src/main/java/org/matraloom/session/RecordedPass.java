@@ -31,7 +31,7 @@ public final class RecordedPass {
   private static final long SHOW_NANOS = TimeUnit.MILLISECONDS.toNanos(40);
 
   /** What was said is recorded to its end for so long. */
-  private static final long RING_OUT_NANOS = TimeUnit.MILLISECONDS.toNanos(400);
+  private static final long RING_OUT_NANOS = TimeUnit.MILLISECONDS.toNanos(250);
 
   /** Who is behind the guide is waited for as long as sounds come no farther apart than this. */
   private static final long BEHIND_NANOS = TimeUnit.MILLISECONDS.toNanos(1_300);
@@ -110,6 +110,8 @@ public final class RecordedPass {
     }
     player.stop();
     ringOut(recorder, controls, goesOn);
+    ear.close();
+    listen(recorder);
     int broken = player.underruns() + recorder.lost();
     return new LivePass(
         goesOn,

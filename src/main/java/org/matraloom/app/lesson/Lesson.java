@@ -20,8 +20,10 @@ import org.matraloom.staircase.StairStep;
 final class Lesson {
 
   private static final int MOST_UNJUDGED = 3;
-  private static final double REST_AFTER_SECONDS =
-      TimeUnit.MINUTES.toSeconds(Care.REST_AFTER_MINUTES);
+
+  /** After so much voice it rests. */
+  static final double REST_AFTER_SECONDS = TimeUnit.MINUTES.toSeconds(Care.REST_AFTER_MINUTES);
+
   private static final double REST_SECONDS = TimeUnit.MINUTES.toSeconds(VoicedTime.REST_MINUTES);
   private static final double NANOS = 1e9;
   private static final String ENDED = "Ended by a key.";
@@ -34,13 +36,21 @@ final class Lesson {
   private final PassEar ear;
   private final LessonNotes notes;
   private final boolean explains;
+  private final double restAfterSeconds;
   private final LessonTally tally = new LessonTally();
 
   private int unjudged;
   private double restedAtSeconds;
   private boolean saidTheWhole;
 
-  Lesson(Course course, PassPlayer player, PassEar ear, LessonNotes notes, boolean explains) {
+  Lesson(
+      Course course,
+      PassPlayer player,
+      PassEar ear,
+      LessonNotes notes,
+      boolean explains,
+      double restAfterSeconds) {
+    this.restAfterSeconds = restAfterSeconds;
     this.course = course;
     this.player = player;
     this.ear = ear;
@@ -147,7 +157,7 @@ final class Lesson {
     if (unjudged >= MOST_UNJUDGED) {
       return "Three passes running could not be judged; look at the microphone and the score.";
     }
-    if (tally.voicedSeconds() - restedAtSeconds < REST_AFTER_SECONDS) {
+    if (tally.voicedSeconds() - restedAtSeconds < restAfterSeconds) {
       return "";
     }
     restedAtSeconds = tally.voicedSeconds();

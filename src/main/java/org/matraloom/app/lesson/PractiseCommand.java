@@ -146,7 +146,7 @@ public final class PractiseCommand implements Callable<Integer> {
           new DevicePlayer(devices, voice.voice(RATE, score.lexicon()), desk, score.lexicon(), ear);
       Course course = new Course(pieces, settings, whole);
       end =
-          new Lesson(course, player, ear, notes, explain)
+          new Lesson(course, player, ear, notes, explain, Lesson.REST_AFTER_SECONDS)
               .run(TimeUnit.MINUTES.toSeconds(minutes), System::nanoTime);
     }
     tell(end, notes, out);
