@@ -182,6 +182,8 @@ class PracticeTest {
     Composition song = read(SONG);
     Composition loop = LoopDrill.of(song, "Drip", 2, 2, LEXICON);
     assertEquals(Ratio.of(6), loop.startBeat());
+    Ratio first = Performance.of(loop).spoken().findFirst().orElseThrow().beat();
+    assertEquals(Ratio.of(8), first, "two beats of the hand, then the samam");
     assertEquals(2 * sollus(LoopDrill.of(song, "Drip", 1)).size(), sollus(loop).size());
     assertThrows(IllegalArgumentException.class, () -> LoopDrill.of(song, "Rain", 0, 2, LEXICON));
   }
