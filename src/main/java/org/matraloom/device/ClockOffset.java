@@ -6,7 +6,8 @@ import java.util.Arrays;
  * How many frames the input is ahead of the output, from many looks at both counters.
  *
  * <p>Devices count in steps of up to some tens of milliseconds, so a single look says little; the
- * median of many looks at odd moments says the same each time.
+ * median of many looks at odd moments says the same each time. One thread looks, without
+ * allocating; any may ask.
  */
 public final class ClockOffset {
 
@@ -16,7 +17,7 @@ public final class ClockOffset {
   private static final int FEWEST_LOOKS = 50;
 
   private final long[] differences = new long[MOST_LOOKS];
-  private int looks;
+  private volatile int looks;
 
   /**
    * Notes what both devices have counted at one moment.
@@ -26,7 +27,8 @@ public final class ClockOffset {
    */
   public void look(long capturedFrames, long playedFrames) {
     if (looks < MOST_LOOKS) {
-      differences[looks++] = capturedFrames - playedFrames;
+      differences[looks] = capturedFrames - playedFrames;
+      looks = looks + 1;
     }
   }
 
@@ -45,8 +47,9 @@ public final class ClockOffset {
    * @return frames; negative if the output is ahead
    */
   public long frames() {
-    long[] sorted = Arrays.copyOf(differences, looks);
+    int known = looks;
+    long[] sorted = Arrays.copyOf(differences, known);
     Arrays.sort(sorted);
-    return sorted[looks / 2];
+    return sorted[known / 2];
   }
 }

@@ -20,16 +20,9 @@ import org.matraloom.recording.Recording;
 public final class BandEnergies implements AudioProcessor {
 
   /** How many bands there are, from the lowest to the highest. */
-  public static final int BANDS = 24;
+  public static final int BANDS = HearingBands.BANDS;
 
-  static final int STEPS_PER_SECOND = 250;
-
-  private static final double WINDOW_SECONDS = 0.012;
-  private static final double LOWEST_HZ = 200;
-  private static final double HIGHEST_HZ = 8_000;
-
-  /** The share of the half sample rate up to which a recording is taken to carry sound. */
-  private static final double USABLE = 0.95;
+  static final int STEPS_PER_SECOND = HearingBands.STEPS_PER_SECOND;
 
   private static final int CHUNK_STEPS = 4_096;
 
@@ -37,11 +30,11 @@ public final class BandEnergies implements AudioProcessor {
   private static final int GATHERED_STEPS = 512;
 
   private final int ratePerSecond;
+  private final HearingBands hearing;
   private final int windowFrames;
   private final int stepFrames;
   private final float[] gathered;
   private final List<WindowAnalysis> workers;
-  private final List<MelBand> bands = new ArrayList<>();
   private final List<float[]> chunks = new ArrayList<>();
   private int steps;
   private int waiting;
@@ -50,24 +43,12 @@ public final class BandEnergies implements AudioProcessor {
 
   BandEnergies(int ratePerSecond) {
     this.ratePerSecond = ratePerSecond;
-    windowFrames = (int) Math.round(WINDOW_SECONDS * ratePerSecond);
-    stepFrames = Math.max(1, Math.round(ratePerSecond / (float) STEPS_PER_SECOND));
-    int size = Integer.highestOneBit(windowFrames - 1) * 2;
-    double[] edges = new double[BANDS + 2];
-    double low = mel(LOWEST_HZ);
-    double high = mel(HIGHEST_HZ);
-    for (int i = 0; i < edges.length; i++) {
-      edges[i] = hertz(low + (high - low) * i / (BANDS + 1));
-    }
-    double top = Math.min(HIGHEST_HZ, ratePerSecond / 2.0 * USABLE);
-    for (int b = 0; b < BANDS && edges[b + 1] <= top; b++) {
-      bands.add(
-          MelBand.of(edges[b], edges[b + 1], edges[b + 2], ratePerSecond / (double) size, size));
-    }
+    hearing = HearingBands.at(ratePerSecond);
+    windowFrames = hearing.windowFrames();
+    stepFrames = hearing.stepFrames();
     gathered = new float[GATHERED_STEPS * windowFrames];
-    float[] window = hann(windowFrames);
     workers =
-        Stream.generate(() -> new WindowAnalysis(window, bands, size))
+        Stream.generate(hearing::analysis)
             .limit(Runtime.getRuntime().availableProcessors())
             .toList();
   }
@@ -141,7 +122,7 @@ public final class BandEnergies implements AudioProcessor {
    * @return bands, at most {@link #BANDS}
    */
   public int usedBands() {
-    return bands.size();
+    return hearing.bands().size();
   }
 
   /**
@@ -169,7 +150,7 @@ public final class BandEnergies implements AudioProcessor {
    * @return energy, not in decibels
    */
   public float energy(int step, int band) {
-    int first = (windowFrames + stepFrames - 1) / stepFrames - 1;
+    int first = hearing.windowsCutOff();
     int last = (int) (lengthFrames / stepFrames) - 1;
     int whole = Math.max(0, Math.min(last, Math.max(first, step)));
     return chunks.get(whole / CHUNK_STEPS)[whole % CHUNK_STEPS * BANDS + band];
@@ -187,34 +168,12 @@ public final class BandEnergies implements AudioProcessor {
    * @return seconds from the beginning of the recording; negative for the first windows
    */
   public double secondsAt(double step) {
-    return ((step + 1) * stepFrames - windowFrames / 2.0) / ratePerSecond;
+    return hearing.middleFrame(step) / ratePerSecond;
   }
 
   /** The window whose middle is nearest to a moment; the first or the last outside. */
   int stepAt(double seconds) {
     double step = (seconds * ratePerSecond + windowFrames / 2.0) / stepFrames - 1;
     return (int) Math.max(0, Math.min(steps - 1, Math.round(step)));
-  }
-
-  private static float[] hann(int size) {
-    float[] window = new float[size];
-    double sum = 0;
-    for (int i = 0; i < size; i++) {
-      double value = 0.5 - 0.5 * StrictMath.cos(2 * StrictMath.PI * (i + 1) / (size + 1));
-      window[i] = (float) value;
-      sum += value;
-    }
-    for (int i = 0; i < size; i++) {
-      window[i] /= (float) sum;
-    }
-    return window;
-  }
-
-  private static double mel(double hertz) {
-    return 2595 * StrictMath.log10(1 + hertz / 700);
-  }
-
-  private static double hertz(double mel) {
-    return 700 * (StrictMath.pow(10, mel / 2595) - 1);
   }
 }

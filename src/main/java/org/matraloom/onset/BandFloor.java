@@ -28,21 +28,33 @@ final class BandFloor {
 
   private BandFloor() {}
 
-  /** The floor of each band, as energy; above 0. */
+  /** The floor of each band of a whole recording, as energy; above 0. */
   static float[] of(BandEnergies energies) {
-    int bands = energies.usedBands();
-    float[] floor = new float[bands];
-    double peak = NOTHING;
-    for (int b = 0; b < bands; b++) {
-      EnergyHistogram all = new EnergyHistogram();
+    EnergyHistogram[] bands = new EnergyHistogram[energies.usedBands()];
+    for (int b = 0; b < bands.length; b++) {
+      bands[b] = new EnergyHistogram();
       for (int step = 0; step < energies.steps(); step++) {
-        all.add(energies.energy(step, b));
+        bands[b].add(energies.energy(step, b));
       }
-      float noise = all.below(NOISE_SHARE);
-      floor[b] = ABOVE_NOISE * noise;
-      peak = Math.max(peak, all.above(SOUND_ABOVE_NOISE * noise).below(PEAK_SHARE));
     }
-    for (int b = 0; b < bands; b++) {
+    return of(bands, NOTHING);
+  }
+
+  /**
+   * The floor of each band by what was heard in it.
+   *
+   * @param bands the energies of each
+   * @param leastPeak the peak of the loudest is taken to be no lower
+   */
+  static float[] of(EnergyHistogram[] bands, double leastPeak) {
+    float[] floor = new float[bands.length];
+    double peak = leastPeak;
+    for (int b = 0; b < floor.length; b++) {
+      float noise = bands[b].below(NOISE_SHARE);
+      floor[b] = ABOVE_NOISE * noise;
+      peak = Math.max(peak, bands[b].above(SOUND_ABOVE_NOISE * noise).below(PEAK_SHARE));
+    }
+    for (int b = 0; b < floor.length; b++) {
       floor[b] = (float) Math.max(floor[b], peak * BELOW_PEAK);
     }
     return floor;

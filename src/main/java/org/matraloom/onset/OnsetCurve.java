@@ -24,21 +24,15 @@ public final class OnsetCurve {
   /** Two onsets are at least this far apart. */
   static final double LEAST_INTERVAL_SECONDS = 0.050;
 
-  private static final int LEAST_STEPS =
+  static final int LEAST_STEPS =
       (int) Math.ceil(LEAST_INTERVAL_SECONDS * BandEnergies.STEPS_PER_SECOND);
-
-  /** No wide band rises by as much as this, in units of 10 dB: nothing begins. */
-  private static final float LEAST_RISE = 0.1f;
-
-  /** Rises are looked for this many steps around a moment. */
-  private static final int RISE_REACH = 3;
 
   /**
    * What stays this far below the usual sounds of the take is not of it. The median of recorded
    * strokes and syllables is less than 20 dB above the faintest; knocks and clicks between them are
    * 30 dB down and more.
    */
-  private static final double FAINT_DB = 28;
+  static final double FAINT_DB = 28;
 
   /** Below this largest sample a recording is silent: -80 dB of full scale. */
   private static final float SILENT_PEAK = 1e-4f;
@@ -71,23 +65,12 @@ public final class OnsetCurve {
       OnsetNet net = OnsetNet.load();
       for (int step = 0; step < likelihood.length; step++) {
         levelDb[step] = features.highestLevelDb(step);
-        if (rises(features, step)) {
+        if (features.rises(step)) {
           likelihood[step] = net.judge(features, step);
         }
       }
     }
     return new OnsetCurve(energies, likelihood, levelDb);
-  }
-
-  private static boolean rises(OnsetFeatures features, int step) {
-    for (int s = step - RISE_REACH; s <= step + RISE_REACH; s++) {
-      for (int band = 0; band < OnsetFeatures.WIDE_BANDS; band++) {
-        if (features.rise(s, band) >= LEAST_RISE) {
-          return true;
-        }
-      }
-    }
-    return false;
   }
 
   /**

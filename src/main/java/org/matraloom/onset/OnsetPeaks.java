@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Where the answer of {@link OnsetNet} peaks: the moments at which something may begin. */
@@ -49,9 +50,16 @@ final class OnsetPeaks {
   /** The peaks of at least some confidence, in order of time; they may be close together. */
   List<Peak> atLeast(double leastConfidence) {
     return IntStream.range(0, likelihood.length)
-        .filter(step -> confidence(step) >= leastConfidence && isPeak(step))
-        .mapToObj(step -> new Peak(step, centreNear(step), confidence(step)))
+        .mapToObj(step -> peakAt(step, leastConfidence))
+        .flatMap(Optional::stream)
         .toList();
+  }
+
+  /** The peak at a step, if there is one of at least some confidence. */
+  Optional<Peak> peakAt(int step, double leastConfidence) {
+    return confidence(step) >= leastConfidence && isPeak(step)
+        ? Optional.of(new Peak(step, centreNear(step), confidence(step)))
+        : Optional.empty();
   }
 
   /** How sure it is that something begins near a step, 0 to 1. */

@@ -2,10 +2,14 @@ package org.matraloom.practice;
 
 import java.util.ArrayList;
 import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.matraloom.score.Composition;
+import org.matraloom.score.Lexicon;
 import org.matraloom.score.Moment;
 import org.matraloom.score.Performance;
+import org.matraloom.score.Sequence;
 import org.matraloom.score.Span;
 import org.matraloom.score.Step;
 import org.matraloom.time.Ratio;
@@ -16,6 +20,7 @@ import org.matraloom.time.Ratio;
 public final class LoopDrill {
 
   private static final int MOST_LOOPS = 500;
+  private static final int MOST_LEAD = 32;
 
   private LoopDrill() {}
 
@@ -48,6 +53,67 @@ public final class LoopDrill {
         place,
         composition.phrases(),
         plan);
+  }
+
+  /**
+   * The same with what is said before it, so that the way in is practised as well; where nothing
+   * comes before it, the hand alone leads in.
+   *
+   * @param composition the score
+   * @param phrase the phrase
+   * @param leadBeats beats before the phrase, 1 to 32
+   * @param loops how often, 1 to 500
+   * @param lexicon knows how the words are read
+   * @return the drill
+   * @throws IllegalArgumentException if the phrase is never said or a number is out of range
+   */
+  public static Composition of(
+      Composition composition, String phrase, int leadBeats, int loops, Lexicon lexicon) {
+    Drill.requireRange("the number of loops", loops, 1, MOST_LOOPS);
+    Drill.requireRange("the number of beats of lead", leadBeats, 1, MOST_LEAD);
+    First first = first(composition, phrase);
+    Ratio from = first.beat.minus(Ratio.of(leadBeats));
+    Map<String, Sequence> phrases = new LinkedHashMap<>(composition.phrases());
+    List<Step> loop = new ArrayList<>();
+    Ratio at = from;
+    for (Span.Round round : Performance.of(composition).rounds()) {
+      Ratio begin = round.startBeat().compareTo(from) > 0 ? round.startBeat() : from;
+      Ratio end = first.beat.min(round.endBeat());
+      if (begin.compareTo(end) < 0) {
+        PhraseExcerpt lead = PhraseExcerpt.of(round, composition, begin, end, lexicon);
+        if (!lead.sequence().elements().isEmpty()) {
+          rest(at, lead.startBeat(), loop);
+          String name = freeName(phrases);
+          phrases.put(name, lead.sequence());
+          loop.add(new Step.Say(name, 1, round.nadai(), round.kalam()));
+          at = lead.endBeat();
+        }
+      }
+    }
+    rest(at, first.beat, loop);
+    loop.add(new Step.Say(phrase, 1, first.nadai, first.kalam));
+    Ratio place = composition.avartana().placeOf(from);
+    loop.add(new Step.Until(place));
+    List<Step> plan = new ArrayList<>();
+    for (int time = 0; time < loops; time++) {
+      plan.addAll(loop);
+    }
+    String title = phrase + " in a loop, with what leads there";
+    return Drill.of(title, composition.avartana(), composition.tempo(), place, phrases, plan);
+  }
+
+  private static void rest(Ratio from, Ratio to, List<Step> loop) {
+    if (to.compareTo(from) > 0) {
+      loop.add(new Step.RestBeats(to.minus(from)));
+    }
+  }
+
+  private static String freeName(Map<String, Sequence> phrases) {
+    String name = "Lead";
+    while (phrases.containsKey(name)) {
+      name += "In";
+    }
+    return name;
   }
 
   private static First first(Composition composition, String phrase) {

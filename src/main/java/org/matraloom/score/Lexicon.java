@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The sollus that are known: their sounds, their spellings, and the words for groups.
@@ -233,5 +234,14 @@ public final class Lexicon {
     return Character.getType(after) != Character.NON_SPACING_MARK
         && !Character.isLowSurrogate(after)
         && !Spelling.cutsConsonant(word.charAt(at - 1), after);
+  }
+
+  /**
+   * How fast the mouth of its owner is, by the line {@code fastest} of a list.
+   *
+   * @return sollus a second, 1 to 20; empty if no list says so
+   */
+  public OptionalDouble fastestPerSecond() {
+    return contents.fastest();
   }
 }

@@ -2,11 +2,18 @@ package org.matraloom.score;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.StringTokenizer;
+import java.util.regex.Pattern;
 
 /** A line of a list of sollus: what is said in it, and what is said about it. */
 final class LexiconLine {
 
+  /** More sollus a second than anybody says. */
+  static final int MOST_PER_SECOND = 20;
+
+  private static final String FASTEST = "fastest";
+  private static final Pattern RATE = Pattern.compile("[0-9]{1,2}([.][0-9]{1,3})?");
   private static final int LONGEST_MESSAGE = 200;
   private static final String SPACES = " \t\n\u000b\f\r";
 
@@ -32,5 +39,17 @@ final class LexiconLine {
     return harmless.length() > LONGEST_MESSAGE
         ? harmless.substring(0, LONGEST_MESSAGE) + "..."
         : harmless;
+  }
+
+  /** Whether a line says how fast its mouth is. */
+  static boolean isFastest(String line) {
+    return line.split("=", 2)[0].strip().equals(FASTEST);
+  }
+
+  /** The rate that such a line gives, in sollus a second; empty if it is none. */
+  static OptionalDouble fastest(String line) {
+    String given = line.split("=", 2)[1].strip();
+    double rate = RATE.matcher(given).matches() ? Double.parseDouble(given) : 0;
+    return rate >= 1 && rate <= MOST_PER_SECOND ? OptionalDouble.of(rate) : OptionalDouble.empty();
   }
 }

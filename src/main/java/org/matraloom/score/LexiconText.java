@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -31,6 +32,7 @@ final class LexiconText {
   private final Map<Integer, List<String>> firstOwn = new HashMap<>();
   private final Map<String, String> company = new HashMap<>();
   private int longestSpelling;
+  private OptionalDouble fastest = OptionalDouble.empty();
 
   private LexiconText() {}
 
@@ -47,6 +49,7 @@ final class LexiconText {
     sum.mora.putAll(mora);
     sum.firstOwn.putAll(firstOwn);
     sum.company.putAll(company);
+    sum.fastest = fastest;
     boolean builtIn = sounds.isEmpty();
     List<LexiconException.Fault> faults = sum.read(text, builtIn);
     if (!faults.isEmpty()) {
@@ -56,6 +59,10 @@ final class LexiconText {
       sum.longestSpelling = Math.max(sum.longestSpelling, spelling.length() * 2);
     }
     return sum;
+  }
+
+  OptionalDouble fastest() {
+    return fastest;
   }
 
   List<SolluSound> sounds() {
@@ -117,7 +124,9 @@ final class LexiconText {
         Optional<String> fault =
             !sollusKnown
                 ? readSound(line, number, firstLine)
-                : line.contains("+") ? readCompany(line) : readWords(line, ownWords);
+                : line.contains("+")
+                    ? readCompany(line)
+                    : LexiconLine.isFastest(line) ? readFastest(line) : readWords(line, ownWords);
         fault.ifPresent(
             message ->
                 faults.add(new LexiconException.Fault(number, LexiconLine.printable(message))));
@@ -137,7 +146,7 @@ final class LexiconText {
       List<List<String>> some = new ArrayList<>(choices);
       some.removeIf(words -> LexiconWords.rings(words) != rings);
       if (!some.isEmpty()) {
-        (rings ? mora : words).merge(size, some, (old, own) -> join(own, old));
+        (rings ? mora : words).merge(size, some, (old, own) -> LexiconWords.join(own, old));
       }
     }
   }
@@ -223,17 +232,15 @@ final class LexiconText {
     if (fault.isPresent()) {
       return fault;
     }
-    ownWords.merge(size, List.of(sollus), LexiconText::join);
+    ownWords.merge(size, List.of(sollus), LexiconWords::join);
     return Optional.empty();
   }
 
-  private static List<List<String>> join(List<List<String>> first, List<List<String>> second) {
-    List<List<String>> all = new ArrayList<>(first);
-    for (List<String> words : second) {
-      if (!all.contains(words)) {
-        all.add(words);
-      }
-    }
-    return List.copyOf(all);
+  private Optional<String> readFastest(String line) {
+    fastest = LexiconLine.fastest(line);
+    return fastest.isPresent()
+        ? Optional.empty()
+        : Optional.of(
+            "expected \"fastest = 9.5\", sollus a second from 1 to " + LexiconLine.MOST_PER_SECOND);
   }
 }

@@ -129,4 +129,15 @@ final class LexiconWords {
   private List<Sollu> sollusOf(List<String> spellings) {
     return joined(spellings.stream().map(this::alone).toList());
   }
+
+  /** Both lists, the first first, each words once. */
+  static List<List<String>> join(List<List<String>> first, List<List<String>> second) {
+    List<List<String>> all = new ArrayList<>(first);
+    for (List<String> words : second) {
+      if (!all.contains(words)) {
+        all.add(words);
+      }
+    }
+    return List.copyOf(all);
+  }
 }

@@ -27,6 +27,7 @@ final class BeatSheet {
   private record Mark(Ratio beat, String text) {}
 
   private final Map<Long, BeatNote> notes = new HashMap<>();
+  private final Map<Ratio, Integer> columns = new HashMap<>();
   private final TreeMap<Ratio, Integer> nadaiChanges = new TreeMap<>();
 
   private BeatSheet() {}
@@ -54,7 +55,8 @@ final class BeatSheet {
         .forEach(beat -> nadais.putIfAbsent(beat, nadais.floorEntry(beat).getValue()));
     nadais.forEach(
         (beat, nadai) ->
-            sheet.notes.put(beat, new BeatNote(words(marks.getOrDefault(beat, List.of())), nadai)));
+            sheet.notes.put(
+                beat, new BeatNote(sheet.words(marks.getOrDefault(beat, List.of())), nadai)));
     return sheet;
   }
 
@@ -86,12 +88,22 @@ final class BeatSheet {
     return marks;
   }
 
-  private static String words(List<Mark> marks) {
-    return marks.stream()
+  private String words(List<Mark> marks) {
+    StringBuilder words = new StringBuilder();
+    marks.stream()
         .sorted((a, b) -> a.beat().compareTo(b.beat()))
-        .map(Mark::text)
-        .reduce((a, b) -> a + " " + b)
-        .orElse("");
+        .forEach(
+            mark -> {
+              words.append(words.isEmpty() ? "" : " ");
+              columns.merge(mark.beat(), words.length(), Math::max);
+              words.append(mark.text());
+            });
+    return words.toString();
+  }
+
+  /** Where in the words of its beat something stands that begins at a position, in characters. */
+  Optional<Integer> columnOf(Ratio beat) {
+    return Optional.ofNullable(columns.get(beat));
   }
 
   /** What there is to read about a beat. */

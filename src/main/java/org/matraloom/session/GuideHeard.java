@@ -2,8 +2,12 @@ package org.matraloom.session;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import org.matraloom.pulse.RobustStatistics;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
 import org.matraloom.wav.CuePoint;
@@ -48,25 +52,34 @@ public final class GuideHeard {
       }
       float[] samples = new float[Math.toIntExact(to.get().frame())];
       reader.read(samples, samples.length);
-      return isCounted(
-          samples,
-          from.get().frame(),
-          tempo.unitsOf(Ratio.ONE, reader.ratePerSecond()),
-          reader.ratePerSecond());
+      int rate = reader.ratePerSecond();
+      double beat = tempo.unitsOf(Ratio.ONE, rate);
+      return countedDb(samples, from.get().frame(), beat, rate).isPresent();
     }
   }
 
-  static boolean isCounted(float[] samples, long first, double framesPerBeat, int rate) {
+  /**
+   * How loud the hand is while it is counted in.
+   *
+   * @return decibels below full scale, the median of the beats at which it is heard; empty if most
+   *     of them are quiet
+   */
+  static OptionalDouble countedDb(float[] samples, long first, double framesPerBeat, int rate) {
     int beats = 0;
-    int heard = 0;
+    List<Double> heard = new ArrayList<>();
     for (double at = first; at + framesPerBeat <= samples.length; at += framesPerBeat) {
       int from = (int) Math.max(0, at - EARLY_SECONDS * rate);
       double stroke = peakDb(samples, from, (int) (at + LATE_SECONDS * rate));
       double quiet = quietDb(samples, at, framesPerBeat);
       beats++;
-      heard += stroke > LEAST_DBFS && stroke > quiet + LEAST_RISE_DB ? 1 : 0;
+      if (stroke > LEAST_DBFS && stroke > quiet + LEAST_RISE_DB) {
+        heard.add(stroke);
+      }
     }
-    return beats > 1 && heard >= LEAST_SHARE * beats;
+    return beats > 1 && heard.size() >= LEAST_SHARE * beats
+        ? OptionalDouble.of(
+            RobustStatistics.median(heard.stream().mapToDouble(Double::doubleValue).toArray()))
+        : OptionalDouble.empty();
   }
 
   /** The quietest part of the second half of a beat, where ticks may fall. */

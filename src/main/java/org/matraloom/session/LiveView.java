@@ -70,9 +70,25 @@ final class LiveView {
     }
     lines.add("");
     lines.add(row("hand", hand(avartana, position)));
-    lines.add(row("now", words.words(position, 0)));
+    if (state.said().isPresent()) {
+      SaidLines said = said(state, words, position);
+      lines.add(row("early", said.early()));
+      lines.add(row("now", said.words()));
+      lines.add(row("late", said.late()));
+    } else {
+      lines.add(row("now", words.words(position, 0)));
+    }
     lines.add(row("next", words.words(position, 1)));
     lines.add("");
+  }
+
+  private static SaidLines said(PlayState state, LiveWords words, LivePosition position) {
+    return SaidLines.of(
+        state.played().sheet(),
+        state.said().orElseThrow(),
+        position.beat(),
+        List.of(words.words(position, -1), words.words(position, 0)),
+        USUAL_WIDTH - LABEL - 2);
   }
 
   private static void ready(List<String> lines) {

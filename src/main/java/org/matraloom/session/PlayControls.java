@@ -185,7 +185,7 @@ final class PlayControls {
     BeatSheet known =
         sheet.orElseGet(() -> BeatSheet.of(piece.timeline(section), tempo, piece.breaths()));
     sheet = Optional.of(known);
-    return new PlayState(played(section, known), asked(section), told());
+    return new PlayState(played(section, known), asked(section), told(), Optional.empty());
   }
 
   private PlayState.Played played(PieceSection section, BeatSheet known) {

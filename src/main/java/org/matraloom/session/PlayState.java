@@ -15,8 +15,9 @@ import org.matraloom.time.Tempo;
  * @param played what is played
  * @param chosen what was asked for last
  * @param told what is said beside it
+ * @param said what was heard of the performer; empty where nobody listens
  */
-record PlayState(Played played, Chosen chosen, Told told) {
+record PlayState(Played played, Chosen chosen, Told told, Optional<SaidMarks> said) {
 
   /**
    * What is played.
@@ -69,7 +70,7 @@ record PlayState(Played played, Chosen chosen, Told told) {
   record Told(boolean showsKeys, String message, String meter, String hint) {}
 
   /** The same moment while a take is recorded. */
-  PlayState recording(String words, String level, String keys) {
-    return new PlayState(played, chosen, new Told(told.showsKeys, words, level, keys));
+  PlayState recording(String words, String level, String keys, Optional<SaidMarks> heard) {
+    return new PlayState(played, chosen, new Told(told.showsKeys, words, level, keys), heard);
   }
 }

@@ -85,6 +85,23 @@ public final class PracticeDesk implements AutoCloseable {
     return page;
   }
 
+  /**
+   * Tells that the voice rests now.
+   *
+   * @param sentence why, and for how long
+   */
+  public void rest(String sentence) {
+    if (screen.isEmpty()) {
+      lines.println(sentence);
+      lines.flush();
+    } else {
+      List<String> page = new ArrayList<>(List.of("", ""));
+      broken(sentence, screen.get().columns() - 8).forEach(line -> page.add("    " + line));
+      page.addAll(List.of("", "    " + KEYS));
+      screen.get().show(page);
+    }
+  }
+
   private static List<String> broken(String text, int columns) {
     List<String> broken = new ArrayList<>();
     StringBuilder line = new StringBuilder();
@@ -99,12 +116,38 @@ public final class PracticeDesk implements AutoCloseable {
     return broken;
   }
 
-  void show(PlayState state, InputLevel level) {
+  void show(PlayState state, InputLevel level, SaidMarks said) {
     screen.ifPresent(
         page ->
             page.show(
                 LiveView.lines(
-                    state.recording(heading, level.bar(), KEYS), page.columns(), page.rows())));
+                    state.recording(heading, level.bar(), KEYS, Optional.of(said)),
+                    page.columns(),
+                    page.rows())));
+  }
+
+  /**
+   * Tells something in the middle of a pass, in place of its heading.
+   *
+   * @param words a sentence
+   */
+  public void notice(String words) {
+    heading = words;
+    if (screen.isEmpty()) {
+      lines.println("  " + words);
+      lines.flush();
+    }
+  }
+
+  /**
+   * Tells a line of what was heard live, where there is no screen to show it on.
+   *
+   * @param words a sentence
+   */
+  public void tell(String words) {
+    if (screen.isEmpty()) {
+      notice(words);
+    }
   }
 
   /**

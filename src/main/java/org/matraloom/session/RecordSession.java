@@ -109,7 +109,8 @@ public final class RecordSession {
                 FrameClock.seconds(take.get().frames(), format.ratePerSecond()),
                 lost)
             : level.advice();
-    return state.recording(words, level.bar(), take.isPresent() ? MEANWHILE : BEFORE);
+    return state.recording(
+        words, level.bar(), take.isPresent() ? MEANWHILE : BEFORE, Optional.empty());
   }
 
   private boolean goesOn(

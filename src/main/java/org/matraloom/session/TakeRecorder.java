@@ -30,6 +30,7 @@ final class TakeRecorder implements AutoCloseable {
   private final PcmRing ring;
   private final ClockOffset offset = new ClockOffset();
   private final int[] lastPeaks = new int[BLOCKS_OF_NOW];
+  private final Optional<LiveEar> ear;
   private final Thread captureThread = new Thread(this::capture, "matraloom-capture");
   private final Thread diskThread = new Thread(this::writeAll, "matraloom-disk");
 
@@ -39,7 +40,6 @@ final class TakeRecorder implements AutoCloseable {
 
   private volatile Optional<TakeWriter> writer = Optional.empty();
   private volatile Optional<Long> guideFrame = Optional.empty();
-  private volatile Optional<Long> offsetFrames = Optional.empty();
   private volatile int highestPeak;
   private volatile int nowPeak;
   private volatile int lost;
@@ -54,6 +54,19 @@ final class TakeRecorder implements AutoCloseable {
    * @param format the format of the input
    */
   TakeRecorder(AudioIn in, AudioOut out, PcmFormat format) {
+    this(in, out, format, Optional.empty());
+  }
+
+  /**
+   * Prepares to record what somebody listens to meanwhile.
+   *
+   * @param in where frames come from, 16 bits; closed with this recorder
+   * @param out what is played meanwhile, to compare the clocks of both
+   * @param format the format of the input
+   * @param ear hears every frame from the first one captured
+   */
+  TakeRecorder(AudioIn in, AudioOut out, PcmFormat format, Optional<LiveEar> ear) {
+    this.ear = ear;
     if (format.bits() != SAMPLE_BITS) {
       throw new IllegalArgumentException("takes have 16 bits, given " + format.bits());
     }
@@ -115,6 +128,9 @@ final class TakeRecorder implements AutoCloseable {
           for (int turn = 0; !closed; turn++) {
             int length = in.read(block, 0, block.length);
             lost += ring.write(block, 0, length) < length ? 1 : 0;
+            if (ear.isPresent()) {
+              ear.get().hear(block, length);
+            }
             measure(block, length, turn);
             look();
           }
@@ -126,8 +142,12 @@ final class TakeRecorder implements AutoCloseable {
     long played = out.playedFrames();
     if (played > format.ratePerSecond() / 2) {
       offset.look(in.capturedFrames(), played);
-      offsetFrames = offset.isKnown() ? Optional.of(offset.frames()) : Optional.empty();
     }
+  }
+
+  /** The captured frame at which the guide begins, as soon as it is known. */
+  Optional<Long> startFrame() {
+    return guideFrame.filter(told -> offset.isKnown()).map(told -> told + offset.frames());
   }
 
   private void measure(byte[] pcm, int length, int turn) {
@@ -168,8 +188,9 @@ final class TakeRecorder implements AutoCloseable {
   }
 
   private void place(TakeWriter take) throws IOException {
-    if (guideFrame.isPresent() && offsetFrames.isPresent()) {
-      long frame = guideFrame.get() + offsetFrames.get() - firstFrame.orElseThrow();
+    Optional<Long> start = startFrame();
+    if (start.isPresent()) {
+      long frame = start.get() - firstFrame.orElseThrow();
       if (!placed.equals(Optional.of(frame))) {
         placed = Optional.of(frame);
         take.startsAt(frame);

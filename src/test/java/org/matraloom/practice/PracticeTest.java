@@ -160,6 +160,42 @@ class PracticeTest {
     assertTrue(none.getMessage().contains("Drip"), none.getMessage());
   }
 
+  /** What leads to a phrase is what the piece says before it, at its own place in the tala. */
+  @Test
+  void aPhraseIsLoopedWithTheBeatsThatLeadToIt() {
+    Composition song = read(SONG);
+    Composition loop = LoopDrill.of(song, "Rain", 2, 3, LEXICON);
+    assertEquals(Ratio.ONE, loop.startBeat(), "two beats before beat 3");
+    List<String> whole = sollus(song);
+    List<String> said = sollus(loop);
+    int lead = (int) before(song, Ratio.of(3)) - (int) before(song, Ratio.ONE);
+    assertTrue(lead > 0, "sollus in the two beats before");
+    int from = (int) before(song, Ratio.ONE);
+    int length = said.size() / 3;
+    assertEquals(whole.subList(from, from + length), said.subList(0, length));
+    assertEquals(said.subList(0, length), said.subList(length, 2 * length));
+    assertEquals(Ratio.of(24), Performance.of(loop).beats(), "three avartanas of 8 beats");
+  }
+
+  @Test
+  void beforeAPhraseThatBeginsThePieceTheHandAloneLeads() {
+    Composition song = read(SONG);
+    Composition loop = LoopDrill.of(song, "Drip", 2, 2, LEXICON);
+    assertEquals(Ratio.of(6), loop.startBeat());
+    Ratio first = Performance.of(loop).spoken().findFirst().orElseThrow().beat();
+    assertEquals(Ratio.of(8), first, "two beats of the hand, then the samam");
+    assertEquals(2 * sollus(LoopDrill.of(song, "Drip", 1)).size(), sollus(loop).size());
+    assertThrows(IllegalArgumentException.class, () -> LoopDrill.of(song, "Rain", 0, 2, LEXICON));
+  }
+
+  private static List<String> sollus(Composition piece) {
+    return Performance.of(piece).spoken().map(said -> said.sollu().sound()).toList();
+  }
+
+  private static long before(Composition piece, Ratio beat) {
+    return Performance.of(piece).spoken().filter(s -> s.beat().compareTo(beat) < 0).count();
+  }
+
   @Test
   void theThreeSpeedsFillTheSameTime() {
     Composition speeds = SpeedsDrill.of(read(SONG), "Rain", true, false, 1);

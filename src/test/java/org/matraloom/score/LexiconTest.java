@@ -335,4 +335,17 @@ class LexiconTest {
     }
     assertTrue(refused > 100 && refused < 1_900, "refused: " + refused);
   }
+
+  @Test
+  void aListOfOnesOwnMaySayHowFastTheMouthIs() {
+    assertTrue(Lexicon.standard().fastestPerSecond().isEmpty());
+    Lexicon own = Lexicon.standard().plus("fastest = 9.5  # a second\nrii : rii : r ii", "own");
+    assertEquals(9.5, own.fastestPerSecond().orElseThrow());
+    assertEquals(9.5, own.plus("rei : rei : r ee", "more").fastestPerSecond().orElseThrow());
+    for (String wrong : List.of("fastest = 0.5", "fastest = 20.5", "fastest = much", "fastest =")) {
+      LexiconException fault =
+          assertThrows(LexiconException.class, () -> Lexicon.standard().plus(wrong, "own"), wrong);
+      assertTrue(fault.getMessage().contains("from 1 to 20"), fault.getMessage());
+    }
+  }
 }

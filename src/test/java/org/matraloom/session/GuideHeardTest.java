@@ -1,7 +1,7 @@
 package org.matraloom.session;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,16 +29,19 @@ class GuideHeardTest {
   void aRoomWithoutAHandIsQuietHoweverLoudItIs(double noise) {
     for (long seed = 1; seed <= 40; seed++) {
       assertFalse(
-          GuideHeard.isCounted(
-              room(noise, 0, seed), (long) (0.4 * FRAMES_PER_BEAT), FRAMES_PER_BEAT, RATE));
+          GuideHeard.countedDb(
+                  room(noise, 0, seed), (long) (0.4 * FRAMES_PER_BEAT), FRAMES_PER_BEAT, RATE)
+              .isPresent());
     }
   }
 
   @ParameterizedTest
   @ValueSource(doubles = {0.02, 0.1})
   void aHandAboveTheNoiseIsHeard(double strokes) {
-    assertTrue(
-        GuideHeard.isCounted(
-            room(0.0003, strokes, 1), (long) (0.4 * FRAMES_PER_BEAT), FRAMES_PER_BEAT, RATE));
+    double db =
+        GuideHeard.countedDb(
+                room(0.0003, strokes, 1), (long) (0.4 * FRAMES_PER_BEAT), FRAMES_PER_BEAT, RATE)
+            .orElseThrow();
+    assertEquals(20 * Math.log10(strokes), db, 12, "the peak of some noise of that level");
   }
 }

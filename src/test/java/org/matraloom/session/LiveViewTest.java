@@ -11,12 +11,17 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.matraloom.follow.ExpectedSollu;
+import org.matraloom.follow.FeltBeat;
 import org.matraloom.live.LivePiece;
 import org.matraloom.live.LivePosition;
 import org.matraloom.live.LiveSegment;
 import org.matraloom.live.PieceSection;
 import org.matraloom.live.PieceSections;
 import org.matraloom.live.Rivers;
+import org.matraloom.onset.Onset;
+import org.matraloom.schedule.Timeline;
+import org.matraloom.score.Lexicon;
 import org.matraloom.sound.Mix;
 import org.matraloom.sound.MixPart;
 import org.matraloom.time.Ratio;
@@ -50,12 +55,45 @@ class LiveViewTest {
             Mix.lesson().without(Set.of(MixPart.TICK)),
             loop,
             List.of(PartSwitch.CLAPS, PartSwitch.TICKS, PartSwitch.VOICE)),
-        new PlayState.Told(showsKeys, "to Delta, round 1", "", "space starts"));
+        new PlayState.Told(showsKeys, "to Delta, round 1", "", "space starts"),
+        Optional.empty());
   }
 
   private LivePosition position(long beat, PieceSection from) {
     return new LivePosition(
         new LiveSegment(-8, 0, -8, 0, Tempo.of(60), Rivers.RATE, from, Mix.lesson()), beat);
+  }
+
+  /** What a session shows while one speaks: marks over and under the words, in 80 by 24. */
+  @Test
+  void whatWasSaidIsMarkedOverAndUnderItsWords() {
+    Timeline timeline = piece.passages().get(0);
+    SaidMarks marks = new SaidMarks(timeline, Lexicon.standard(), true, Rivers.RATE);
+    ExpectedSollu.of(timeline).stream()
+        .filter(asked -> asked.beat().floor() == 16 || asked.beat().floor() == 17)
+        .limit(7)
+        .forEach(asked -> marks.hear(heard(timeline, asked), 0));
+    PlayState state =
+        state(
+                Optional.of(position(17, sections.first())),
+                sections.all().get(2),
+                Optional.empty(),
+                false)
+            .recording(
+                "Join 1, 60 beats a minute", "[###...] -20 dB", "q ends", Optional.of(marks));
+    List<String> lines = LiveView.lines(state, 80, 24);
+    assertEquals(24, LiveView.lines(state, 80, 60).size(), "all of it is seen");
+    assertTrue(lines.contains("  early           o            o"), String.join("\n", lines));
+    assertTrue(lines.contains("  now       ta ta ta ta  |  ta ta ta ta"), String.join("\n", lines));
+    assertTrue(lines.contains("  late      .  O     .      O     ."), String.join("\n", lines));
+  }
+
+  /** 30 ms early, 5 and 60 ms late, in turn. */
+  private static Onset heard(Timeline timeline, ExpectedSollu asked) {
+    double[] late = {-0.030, 0.005, 0.060};
+    int turn = (int) (asked.beat().times(4).floor() % 3);
+    double lag = FeltBeat.of(asked.sollu(), Lexicon.standard()).usualLagSeconds();
+    return new Onset(timeline.secondsAt(asked.beat()).toDouble() - lag + late[turn], 1);
   }
 
   @Test

@@ -20,6 +20,7 @@ import org.matraloom.device.FakeIn;
 import org.matraloom.device.FakeOut;
 import org.matraloom.live.LivePiece;
 import org.matraloom.live.Rivers;
+import org.matraloom.score.Lexicon;
 import org.matraloom.sound.Mix;
 import org.matraloom.sound.MixPart;
 import org.matraloom.sound.TakeNote;
@@ -38,7 +39,7 @@ class RecordedPassTest {
   private final FakeIn in = new FakeIn(out, 700);
   private final StringWriter lines = new StringWriter();
 
-  private boolean record(String keys) throws IOException {
+  private LivePass record(String keys) throws IOException {
     LivePiece piece = Rivers.piece(TEMPO, 1);
     TakeNote note =
         new TakeNote("river", "", piece.passages().get(0), Optional.empty(), Optional.of(700L));
@@ -46,7 +47,11 @@ class RecordedPassTest {
     ByteArrayInputStream keysIn = new ByteArrayInputStream(keys.getBytes());
     try (PracticeDesk desk = PracticeDesk.open(true, new PrintWriter(lines), keysIn)) {
       return RecordedPass.record(
-          new PassSound(piece, claps, Rivers.MONO, note), out, in, take(), desk);
+          new PassSound(piece, claps, Rivers.MONO, note, Lexicon.standard()),
+          out,
+          in,
+          take(),
+          desk);
     }
   }
 
@@ -57,7 +62,10 @@ class RecordedPassTest {
   @Test
   void aPassIsPlayedAndRecordedToItsEndAndItsGuideIsNoticed() throws IOException {
     out.letGo();
-    assertTrue(record(""));
+    LivePass pass = record("");
+    assertTrue(pass.isWhole());
+    assertTrue(pass.guideDb().isPresent());
+    assertTrue(lines.toString().contains("put on headphones"), lines.toString());
     try (WavReader take = new WavReader(take())) {
       assertTrue(take.lengthFrames() >= 16 * Rivers.RATE, "all of it");
     }
@@ -67,7 +75,7 @@ class RecordedPassTest {
   @Test
   void aKeyEndsItAndWhatWasSaidIsKept() throws IOException {
     out.letGo();
-    assertEquals(false, record("q"));
+    assertEquals(false, record("q").isWhole());
     try (WavReader take = new WavReader(take())) {
       assertTrue(take.lengthFrames() < 16 * Rivers.RATE);
     }

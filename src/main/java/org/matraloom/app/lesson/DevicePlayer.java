@@ -13,7 +13,9 @@ import org.matraloom.device.RoundTrip;
 import org.matraloom.device.RoundTrips;
 import org.matraloom.device.SoundDevices;
 import org.matraloom.live.LivePiece;
+import org.matraloom.score.Lexicon;
 import org.matraloom.session.DecisionSound;
+import org.matraloom.session.LivePass;
 import org.matraloom.session.PassSound;
 import org.matraloom.session.PracticeDesk;
 import org.matraloom.session.RecordedPass;
@@ -31,11 +33,19 @@ final class DevicePlayer implements PassPlayer {
 
   private static final int SENTENCE_MS = 2500;
 
+  /** So much of a take is enough to warm the ear with: 12 s at 48 kHz, in bytes. */
+  private static final long ENOUGH_BYTES = 1_152_000;
+
   private final Devices devices;
   private final SolluVoice voice;
   private final PracticeDesk desk;
+  private final Lexicon lexicon;
+  private final PassEar ear;
+  private boolean isWarm;
 
-  DevicePlayer(Devices devices, SolluVoice voice, PracticeDesk desk) {
+  DevicePlayer(Devices devices, SolluVoice voice, PracticeDesk desk, Lexicon lexicon, PassEar ear) {
+    this.lexicon = lexicon;
+    this.ear = ear;
     this.devices = devices;
     this.voice = voice;
     this.desk = desk;
@@ -66,6 +76,7 @@ final class DevicePlayer implements PassPlayer {
   public boolean play(LessonPass pass, Path target) throws IOException {
     desk.heading(pass.words());
     PcmFormat taken = new PcmFormat(devices.rate, 16, 1);
+    warm(pass, target);
     LivePiece piece =
         new LivePiece(
             List.of(pass.timeline()),
@@ -84,9 +95,25 @@ final class DevicePlayer implements PassPlayer {
     try (AudioOut heard =
             devices.found.openOut(devices.output, devices.guide(), SoundDevices.SAFE_MS);
         AudioIn said = devices.found.openIn(devices.input, taken)) {
-      PassSound sound = new PassSound(piece, mix(pass.help()), taken, note);
-      return RecordedPass.record(sound, heard, said, target, desk);
+      PassSound sound = new PassSound(piece, mix(pass.help()), taken, note, lexicon);
+      LivePass live = RecordedPass.record(sound, heard, said, target, desk);
+      LiveMarks.write(live, target, devices.rate);
+      LiveMarks.words(live).ifPresent(desk::tell);
+      return live.isWhole();
     }
+  }
+
+  private void warm(LessonPass pass, Path target) {
+    if (!isWarm) {
+      isWarm = true;
+      EarWarming.begin(ear, pass, target, ENOUGH_BYTES);
+    }
+  }
+
+  @Override
+  public boolean rest(double seconds, String sentence) throws IOException {
+    desk.rest(sentence);
+    return !desk.isEndAsked(Math.round(1000 * seconds));
   }
 
   @Override

@@ -8,32 +8,49 @@ import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
 import org.matraloom.breath.Care;
+import org.matraloom.log.VoicedTime;
 import org.matraloom.staircase.StairStep;
 
 /**
  * A practice session: plays a pass, listens to it, says one thing, decides, and goes on by itself.
  *
- * <p>It ends when the time is up, by a key, when the goal is reached, for a rest of the voice, when
- * nothing could be judged three times running, or when a device goes.
+ * <p>It ends when the time is up, by a key, when the goal is reached, when nothing could be judged
+ * three times running, or when a device goes; after a quarter of an hour of voice it rests.
  */
 final class Lesson {
 
   private static final int MOST_UNJUDGED = 3;
-  private static final double REST_AFTER_SECONDS =
-      TimeUnit.MINUTES.toSeconds(Care.REST_AFTER_MINUTES);
+
+  /** After so much voice it rests. */
+  static final double REST_AFTER_SECONDS = TimeUnit.MINUTES.toSeconds(Care.REST_AFTER_MINUTES);
+
+  private static final double REST_SECONDS = TimeUnit.MINUTES.toSeconds(VoicedTime.REST_MINUTES);
   private static final double NANOS = 1e9;
+  private static final String ENDED = "Ended by a key.";
+  private static final String REST =
+      "That was a quarter of an hour of voice. Rest it for five minutes and drink some water; the"
+          + " session then goes on by itself, or at once by any other key.";
 
   private final Course course;
   private final PassPlayer player;
   private final PassEar ear;
   private final LessonNotes notes;
   private final boolean explains;
+  private final double restAfterSeconds;
   private final LessonTally tally = new LessonTally();
 
   private int unjudged;
+  private double restedAtSeconds;
   private boolean saidTheWhole;
 
-  Lesson(Course course, PassPlayer player, PassEar ear, LessonNotes notes, boolean explains) {
+  Lesson(
+      Course course,
+      PassPlayer player,
+      PassEar ear,
+      LessonNotes notes,
+      boolean explains,
+      double restAfterSeconds) {
+    this.restAfterSeconds = restAfterSeconds;
     this.course = course;
     this.player = player;
     this.ear = ear;
@@ -56,7 +73,10 @@ final class Lesson {
     try {
       String why = "";
       while (why.isEmpty()) {
-        why = (clockNanos.getAsLong() - begun) / NANOS >= seconds ? "The time is up." : onePass();
+        why =
+            (clockNanos.getAsLong() - begun) / NANOS >= seconds
+                ? "The time is up."
+                : onePass(clockNanos);
       }
       notes.decided("end: " + why);
       return end(why, false);
@@ -82,35 +102,41 @@ final class Lesson {
   }
 
   /** Plays, listens and decides; empty if it goes on, else why it ends. */
-  private String onePass() throws IOException {
+  private String onePass(LongSupplier clockNanos) throws IOException {
     LessonPass pass = course.pass();
     boolean isWhole = course.isWhole();
     Path take = notes.nextTake();
     if (!player.play(pass, take)) {
       return "Ended by a key; the pass that was cut off does not count.";
     }
+    long played = clockNanos.getAsLong();
     PassEar.Verdict verdict = ear.listen(pass, take);
+    double listened = (clockNanos.getAsLong() - played) / NANOS;
     notes.note(verdict.entry());
     tally.voiced(verdict.voicedSeconds());
     saidTheWhole |= isWhole;
-    StairStep step = decide(pass, verdict);
+    StairStep step = decide(pass, verdict, isWhole);
     notes.decided(
         String.format(
             Locale.ROOT,
-            "%s: %s: %s %s",
+            "%s: %s: %s %s (measured in %.2f s)",
             take.getFileName(),
             pass.words(),
             verdict
                 .heard()
                 .map(heard -> heard.clean() ? "clean." : "missed.")
                 .orElse("not judged."),
-            verdict.sentence() + " " + step.reason()));
+            verdict.sentence() + " " + step.reason(),
+            listened));
     boolean goesOn =
         player.tell(step, verdict.sentence(), explains ? step.reason() : shortly(step));
-    return step.isDone() ? step.reason() : goesOn ? whyToRest() : "Ended by a key.";
+    if (step.isDone()) {
+      return step.reason();
+    }
+    return goesOn ? whetherToGoOn() : ENDED;
   }
 
-  private StairStep decide(LessonPass pass, PassEar.Verdict verdict) {
+  private StairStep decide(LessonPass pass, PassEar.Verdict verdict, boolean isWhole) {
     if (verdict.heard().isEmpty()) {
       unjudged++;
       StairStep now = course.step();
@@ -123,17 +149,20 @@ final class Lesson {
           false);
     }
     unjudged = 0;
-    tally.add(pass, verdict.heard().get());
+    tally.add(pass, verdict.heard().get(), isWhole);
     return course.after(verdict.heard().get());
   }
 
-  private String whyToRest() {
+  private String whetherToGoOn() throws IOException {
     if (unjudged >= MOST_UNJUDGED) {
       return "Three passes running could not be judged; look at the microphone and the score.";
     }
-    return tally.voicedSeconds() < REST_AFTER_SECONDS
-        ? ""
-        : "That was a quarter of an hour of voice: rest it for five minutes, and drink some water.";
+    if (tally.voicedSeconds() - restedAtSeconds < restAfterSeconds) {
+      return "";
+    }
+    restedAtSeconds = tally.voicedSeconds();
+    notes.decided("rest: " + REST);
+    return player.rest(REST_SECONDS, REST) ? "" : ENDED;
   }
 
   private static String shortly(StairStep step) {

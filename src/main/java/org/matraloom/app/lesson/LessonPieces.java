@@ -82,7 +82,7 @@ final class LessonPieces {
         place.kind() == Spot.Kind.JOIN
             ? JoinDrill.of(
                 at, Integer.parseInt(place.name()), LEAD_BEATS, BEATS_AFTER, LOOPS, lexicon)
-            : LoopDrill.of(at, place.name(), LOOPS);
+            : LoopDrill.of(at, place.name(), LEAD_BEATS, LOOPS, lexicon);
     String words = place.words();
     return pass(Character.toUpperCase(words.charAt(0)) + words.substring(1), loop, help);
   }

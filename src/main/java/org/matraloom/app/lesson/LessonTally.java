@@ -18,9 +18,10 @@ final class LessonTally {
   private int clean;
   private double voicedSeconds;
 
-  void add(LessonPass pass, PassHeard heard) {
+  /** Adds a pass; places of the piece are those of passes of the whole. */
+  void add(LessonPass pass, PassHeard heard, boolean isWhole) {
     judged++;
-    heard.fault().ifPresent(place -> faults.merge(place, 1, Integer::sum));
+    heard.fault().filter(place -> isWhole).ifPresent(place -> faults.merge(place, 1, Integer::sum));
     if (heard.clean()) {
       clean++;
       fastestClean.merge(pass.what() + ", " + pass.help().words(), pass.tempo(), Math::max);

@@ -2,11 +2,13 @@ package org.matraloom.app.lesson;
 
 import java.util.Optional;
 import org.matraloom.app.cli.UserError;
+import org.matraloom.kanakku.SpeechRate;
 import org.matraloom.log.CleanTempo;
 import org.matraloom.log.History;
 import org.matraloom.log.TempoRule;
 import org.matraloom.practice.TempoLadder;
 import org.matraloom.score.Composition;
+import org.matraloom.score.Lexicon;
 import org.matraloom.staircase.StairSettings;
 import org.matraloom.time.Ratio;
 import org.matraloom.time.Tempo;
@@ -25,6 +27,11 @@ final class LessonTempi {
         .findFirst()
         .flatMap(tempi -> TempoRule.USUAL.next(tempi.points()))
         .map(advice -> (int) advice.tempo());
+  }
+
+  /** The limit of the mouth in matras a second: what was given, else what the lexicon says. */
+  static double mouth(Optional<Double> given, Lexicon lexicon) {
+    return given.orElse(lexicon.fastestPerSecond().orElse(SpeechRate.VERY_HARD_PER_SECOND));
   }
 
   /** Between what the staircase of a session moves. */

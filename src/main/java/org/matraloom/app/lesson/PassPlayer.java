@@ -27,4 +27,14 @@ interface PassPlayer {
    * @throws IOException if a device has gone
    */
   boolean tell(StairStep step, String sentence, String decision) throws IOException;
+
+  /**
+   * Rests the voice: tells so, and waits.
+   *
+   * @param seconds how long
+   * @param sentence why
+   * @return false if a key asked for the end of the session
+   * @throws IOException if the terminal has gone
+   */
+  boolean rest(double seconds, String sentence) throws IOException;
 }

@@ -84,10 +84,11 @@ public final class PractiseCommand implements Callable<Integer> {
   @Option(
       names = "--clear-at",
       paramLabel = "RATE",
-      defaultValue = "" + SpeechRate.VERY_HARD_PER_SECOND,
       description =
-          "The limit of your mouth, in matras a second, 1 to 20 (default ${DEFAULT-VALUE}).")
-  private double clearRate;
+          "The limit of your mouth, in matras a second, 1 to 20 (fastest in your list of sollus, or "
+              + SpeechRate.VERY_HARD_PER_SECOND
+              + ").")
+  private Double clearRate;
 
   @Option(names = "--whole", description = "Begin with the whole, without words, joins, sections.")
   private boolean whole;
@@ -130,18 +131,22 @@ public final class PractiseCommand implements Callable<Integer> {
     LessonPieces pieces = new LessonPieces(composition, score.lexicon());
     StairSettings settings =
         LessonTempi.settings(
-            composition, Optional.ofNullable(goal), begin(noted, pieces), clearRate);
+            composition,
+            Optional.ofNullable(goal),
+            begin(noted, pieces),
+            LessonTempi.mouth(Optional.ofNullable(clearRate), score.lexicon()));
     DevicePlayer.Devices devices =
         new DevicePlayer.Devices(SoundDevices.find(), device.device(), input.input(), RATE);
     devices.roundTripFrames();
     LessonNotes notes = new LessonNotes(target(), noted);
     Lesson.End end;
     try (PracticeDesk desk = PracticeDesk.open(plain, out, System.in)) {
-      DevicePlayer player = new DevicePlayer(devices, voice.voice(RATE, score.lexicon()), desk);
-      Course course = new Course(pieces, settings, whole);
       PassEar ear = new PassEar(score.lexicon());
+      DevicePlayer player =
+          new DevicePlayer(devices, voice.voice(RATE, score.lexicon()), desk, score.lexicon(), ear);
+      Course course = new Course(pieces, settings, whole);
       end =
-          new Lesson(course, player, ear, notes, explain)
+          new Lesson(course, player, ear, notes, explain, Lesson.REST_AFTER_SECONDS)
               .run(TimeUnit.MINUTES.toSeconds(minutes), System::nanoTime);
     }
     tell(end, notes, out);

@@ -37,9 +37,15 @@ class LessonTest {
 
   private Lesson.End run(MadeReciter reciter, int start, int goal, int minutes, boolean whole)
       throws IOException {
+    return run(reciter, start, goal, minutes, whole, Lesson.REST_AFTER_SECONDS);
+  }
+
+  private Lesson.End run(
+      MadeReciter reciter, int start, int goal, int minutes, boolean whole, double restAfter)
+      throws IOException {
     Course course = new Course(pieces, StairSettings.usual(start, 34, goal, 144), whole);
     LessonNotes notes = new LessonNotes(folder.resolve("takes"), Optional.of(log()));
-    return new Lesson(course, reciter, new PassEar(Lexicon.standard()), notes, true)
+    return new Lesson(course, reciter, new PassEar(Lexicon.standard()), notes, true, restAfter)
         .run(60.0 * minutes, reciter::nanos);
   }
 
@@ -117,6 +123,19 @@ class LessonTest {
     List<LogEntry> entries = log().read().entries();
     assertEquals(9, entries.size());
     assertTrue(entries.stream().allMatch(entry -> entry.clean().isEmpty()));
+  }
+
+  @Test
+  void afterEnoughVoiceItRestsAndGoesOn() throws IOException {
+    assertEquals(900, Lesson.REST_AFTER_SECONDS, "a quarter of an hour");
+    MadeReciter reciter = new MadeReciter(MadeReciter.Kind.VOICE, 500);
+    Lesson.End end = run(reciter, 90, 120, 7, true, 60);
+    String told = String.join("\n", decisions());
+    assertEquals("The time is up.", end.why(), told);
+    assertEquals(1, reciter.rests(), told);
+    int rest = told.indexOf("rest: That was a quarter of an hour of voice");
+    assertTrue(rest > told.indexOf("pass-03"), told);
+    assertTrue(told.indexOf("pass-04") > rest, "it goes on after the rest: " + told);
   }
 
   @Test

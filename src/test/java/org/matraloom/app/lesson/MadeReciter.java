@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.matraloom.device.DeviceException;
+import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.madetake.Flaws;
 import org.matraloom.madetake.KhandaFault;
 import org.matraloom.madetake.MadeTake;
@@ -41,11 +42,15 @@ final class MadeReciter implements PassPlayer {
 
   private static final int RATE = SolluSpeaker.RATE;
 
+  /** What is recorded before the first clap of the count-in. */
+  private static final double QUIET_SECONDS = 0.3;
+
   private final Kind kind;
   private final int cleanUpTo;
   private final List<LessonPass> passes = new ArrayList<>();
   private final List<StairStep> steps = new ArrayList<>();
   private long nanos;
+  private int rests;
 
   MadeReciter(Kind kind, int cleanUpTo) {
     this.kind = kind;
@@ -68,8 +73,7 @@ final class MadeReciter implements PassPlayer {
   public boolean play(LessonPass pass, Path target) throws IOException {
     passes.add(pass);
     double beat = 60 / pass.composition().tempo().beatsPerMinute().toDouble();
-    double countIn = beat * pass.composition().avartana().beats();
-    float[] sound = sound(pass, countIn, beat);
+    float[] sound = sound(pass, beat);
     nanos += (long) (1e9 * sound.length / RATE);
     TakeNote note =
         new TakeNote(pass.what(), "", pass.timeline(), Optional.empty(), Optional.empty());
@@ -77,7 +81,7 @@ final class MadeReciter implements PassPlayer {
       boolean isCut = kind == Kind.UNPLUGGED && passes.size() == 2;
       byte[] pcm = pcm(sound, isCut ? sound.length / 2 : sound.length);
       take.write(pcm, pcm.length);
-      take.startsAt(Math.round((0.3 + countIn) * RATE));
+      take.startsAt(Math.round(QUIET_SECONDS * RATE));
       if (isCut) {
         throw new DeviceException("the microphone gives no more sound");
       }
@@ -85,9 +89,10 @@ final class MadeReciter implements PassPlayer {
     return true;
   }
 
-  private float[] sound(LessonPass pass, double countIn, double beat) {
+  private float[] sound(LessonPass pass, double beat) {
     Flaws flaws = new Flaws(passes.size());
-    flaws.startSeconds = 0.3 + countIn;
+    ExpectedSollu first = ExpectedSollu.of(pass.timeline()).get(0);
+    flaws.startSeconds = QUIET_SECONDS + pass.timeline().secondsAt(first.beat()).toDouble();
     if (pass.tempo() > cleanUpTo) {
       flaws.khanda = Optional.of(KhandaFault.OLD_SPEED_THROUGHOUT);
     }
@@ -103,7 +108,7 @@ final class MadeReciter implements PassPlayer {
     float[] other = new float[sound.length];
     Random random = new Random(passes.size());
     for (int i = 0; i < other.length && kind != Kind.SILENCE; i++) {
-      double inBeat = ((double) i / RATE - 0.3) % beat;
+      double inBeat = ((double) i / RATE - QUIET_SECONDS) % beat;
       double level = kind == Kind.NOISE ? 0.05 : 0.2 * Math.exp(-Math.max(0, inBeat) / 0.01);
       other[i] = (float) (level * random.nextGaussian() * (inBeat < 0 ? 0 : 1));
     }
@@ -124,5 +129,16 @@ final class MadeReciter implements PassPlayer {
   public boolean tell(StairStep step, String sentence, String decision) {
     steps.add(step);
     return true;
+  }
+
+  @Override
+  public boolean rest(double seconds, String sentence) {
+    rests++;
+    nanos += (long) (1e9 * seconds);
+    return true;
+  }
+
+  int rests() {
+    return rests;
   }
 }
