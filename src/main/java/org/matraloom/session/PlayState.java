@@ -26,7 +26,7 @@ record PlayState(Played played, Chosen chosen, Told told) {
    * @param isPlaying whether something sounds or is about to
    * @param position what is heard; empty before the first start
    * @param sheet the piece beat by beat
-   * @param underruns how often the device ran dry
+   * @param gaps how often the device ran dry
    */
   record Played(
       Composition composition,
@@ -34,7 +34,7 @@ record PlayState(Played played, Chosen chosen, Told told) {
       boolean isPlaying,
       Optional<LivePosition> position,
       BeatSheet sheet,
-      int underruns) {}
+      GapTally gaps) {}
 
   /**
    * What was asked for last.

@@ -160,11 +160,15 @@ public final class RecordSession {
       long frames = end(player, recorder);
       InputLevel level = recorder.level();
       lines.println("highest level " + Math.round(level.highestDbfs()) + " dB: " + level.advice());
-      lines.println("lost " + recorder.lost() + " times; underruns " + player.underruns());
+      lines.println("lost " + recorder.lost() + " times; underruns " + gaps(player).words());
       return frames;
     } finally {
       closeTake();
     }
+  }
+
+  private GapTally gaps(LivePlayer player) {
+    return GapTally.of(player.gaps(), piece.format().ratePerSecond());
   }
 
   private static void pause(long nanos, TakeRecorder recorder) throws IOException {
