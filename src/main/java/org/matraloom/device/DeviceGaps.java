@@ -35,6 +35,19 @@ public final class DeviceGaps {
     silentFrames += frames;
   }
 
+  /** The latest silence was shorter than it seemed. */
+  void shorten(long byFrames) {
+    if (count > 0 && count <= KEPT) {
+      lengths.addAndGet(count - 1, -byFrames);
+    }
+    silentFrames -= byFrames;
+  }
+
+  /** The latest silence, of which nothing is left, was none. */
+  void takeBack() {
+    count--;
+  }
+
   /**
    * How many there were.
    *

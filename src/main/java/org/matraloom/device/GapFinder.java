@@ -8,7 +8,8 @@ import java.util.concurrent.TimeUnit;
  * <p>A device that is busy tells its count late and then catches up; one that had nothing to play
  * stays as late as the silence was long. So a silence is a lateness that does not go away, and it
  * is as long as the least of it. A device that is seen empty has run dry, even where the clock
- * tells nothing. Silences closer together than about a second count as one. One thread reports.
+ * tells nothing. What was taken for a silence is taken back if the device catches up after all.
+ * Silences closer together than about two seconds may count as one. One thread reports.
  */
 final class GapFinder {
 
@@ -23,8 +24,14 @@ final class GapFinder {
   /** So long a device may be late and catch up. */
   private static final long LATE_NANOS = TimeUnit.MILLISECONDS.toNanos(250);
 
-  /** So long a lateness is looked at before it is believed. */
+  /** So long a lateness is looked at before it is believed, of a device that was seen empty. */
   private static final long LOOK_NANOS = TimeUnit.MILLISECONDS.toNanos(400);
+
+  /** And of one that was not: on a busy machine a count may be late for long. */
+  private static final long LONG_LOOK_NANOS = TimeUnit.MILLISECONDS.toNanos(1500);
+
+  /** Later than this after a silence its length is no longer put right, for clocks drift. */
+  private static final long CORRECTED_NANOS = TimeUnit.SECONDS.toNanos(10);
 
   private static final int FEWEST_STEPS = 8;
 
@@ -46,6 +53,9 @@ final class GapFinder {
   private long lateSinceNanos;
   private int steps;
   private long leastNanos;
+  private boolean wasSeen;
+  private long believedFrames;
+  private long believedNanos;
 
   GapFinder(double framesPerSecond) {
     this.nanosPerFrame = NANOS_PER_SECOND / framesPerSecond;
@@ -67,7 +77,7 @@ final class GapFinder {
     if (nanos - beginningNanos < 2 * BEGINNING_NANOS) {
       begin(frames, zero, nanos - beginningNanos < BEGINNING_NANOS);
     } else if (zero - onTimeNanos < SHORTEST_NANOS) {
-      onTime(frames, zero);
+      onTime(frames, zero, nanos);
     } else {
       late(frames, written, zero, nanos);
     }
@@ -80,7 +90,10 @@ final class GapFinder {
     onTimeFrames = frames;
   }
 
-  private void onTime(long frames, long zero) {
+  private void onTime(long frames, long zero, long nanos) {
+    if (believedFrames > 0 && zero < onTimeNanos && nanos - believedNanos < CORRECTED_NANOS) {
+      correct(Math.round((onTimeNanos - zero) / nanosPerFrame));
+    }
     onTimeNanos = Math.min(onTimeNanos, zero);
     onTimeFrames = frames;
     isLate = false;
@@ -99,8 +112,10 @@ final class GapFinder {
       steps++;
       leastNanos = Math.min(leastNanos, zero);
     }
-    if (steps >= FEWEST_STEPS && nanos - lateSinceNanos > LATE_NANOS + LOOK_NANOS) {
+    long look = isNoted ? LOOK_NANOS : LONG_LOOK_NANOS;
+    if (steps >= FEWEST_STEPS && nanos - lateSinceNanos > LATE_NANOS + look) {
       settle();
+      believedNanos = nanos;
     }
   }
 
@@ -108,6 +123,7 @@ final class GapFinder {
   void ranDry(long frames) {
     if (!isNoted) {
       isNoted = true;
+      believedFrames = 0;
       gaps.begin(frames);
     }
   }
@@ -122,9 +138,24 @@ final class GapFinder {
     isNoted = false;
   }
 
+  private void correct(long lessFrames) {
+    long less = Math.min(believedFrames, lessFrames);
+    // What is left of a silence that nobody saw may be the unevenness of the count.
+    if (!wasSeen && (believedFrames - less) * nanosPerFrame < SHORTEST_NANOS) {
+      gaps.shorten(believedFrames);
+      gaps.takeBack();
+      believedFrames = 0;
+    } else {
+      gaps.shorten(less);
+      believedFrames -= less;
+    }
+  }
+
   private void settle() {
+    wasSeen = isNoted;
     ranDry(onTimeFrames);
-    gaps.end(Math.round((leastNanos - onTimeNanos) / nanosPerFrame));
+    believedFrames = Math.round((leastNanos - onTimeNanos) / nanosPerFrame);
+    gaps.end(believedFrames);
     onTimeNanos = leastNanos;
     isLate = false;
     isNoted = false;

@@ -86,10 +86,11 @@ final class LineOut implements AudioOut {
       finder.ranDry(writtenBytes / bytesPerFrame);
       played.pause();
     }
-    if (finder.gaps().count() > gapsMet) {
-      gapsMet = finder.gaps().count();
+    int gaps = finder.gaps().count();
+    if (gaps > gapsMet) {
       fill = Math.min(capacity, fill + fill / 2);
     }
+    gapsMet = gaps;
     handOver(pcm, offset, length);
     if (!isStarted && writtenBytes + length > fill) {
       start();
@@ -190,7 +191,8 @@ final class LineOut implements AudioOut {
 
   private DeviceException stoodStill() {
     return new DeviceException(
-        name + " has stood still for too long, though it is still there; the machine may be too busy",
+        name
+            + " has stood still for too long, though it is still there; the machine may be too busy",
         DeviceAdvice.to(DeviceAdvice.Kind.NONE));
   }
 

@@ -121,10 +121,7 @@ public final class RecordSession {
       }
       return !action.equals(Optional.of(KeyAction.QUIT));
     }
-    player
-        .position()
-        .ifPresent(
-            begun -> recorder.guideAt(player.startFrame() + note.roundTripFrames().orElse(0L)));
+    recorder.follow(player, note.roundTripFrames().orElse(0L));
     boolean isStopped =
         action.equals(Optional.of(KeyAction.START_STOP))
             || action.equals(Optional.of(KeyAction.QUIT));
@@ -193,6 +190,7 @@ public final class RecordSession {
       return 0;
     }
     pause(RING_OUT_NANOS, recorder);
+    recorder.follow(player, note.roundTripFrames().orElse(0L));
     recorder.close();
     return take.get().frames();
   }

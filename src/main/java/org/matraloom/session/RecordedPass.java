@@ -45,11 +45,12 @@ public final class RecordedPass {
       while (goesOn && player.isPlaying()) {
         player.check();
         recorder.check();
-        player.position().ifPresent(heard -> recorder.guideAt(player.startFrame() + roundTrip));
+        recorder.follow(player, roundTrip);
         desk.show(controls.state(), recorder.level());
         goesOn = !desk.isEndAsked(LOOK_MS);
       }
       player.stop();
+      recorder.follow(player, roundTrip);
       ringOut(recorder);
       return goesOn;
     }

@@ -35,6 +35,12 @@ public final class FakeOut implements AudioOut {
     gaps.begin(samples.size());
   }
 
+  /** Tells that it has put in some silence. */
+  public synchronized void putIn(long frames) {
+    gaps.begin(samples.size());
+    gaps.end(frames);
+  }
+
   public synchronized void breakWith(IOException failure) {
     trouble = failure;
     notifyAll();
