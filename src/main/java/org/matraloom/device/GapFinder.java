@@ -154,7 +154,9 @@ final class GapFinder {
   private void settle() {
     wasSeen = isNoted;
     ranDry(onTimeFrames);
-    believedFrames = Math.round((leastNanos - onTimeNanos) / nanosPerFrame);
+    // While the device was late, what is taken for a drift of its clock went on being added.
+    long added = (long) ((lastNanos - lateSinceNanos) * DRIFT);
+    believedFrames = Math.round((leastNanos - onTimeNanos + added) / nanosPerFrame);
     gaps.end(believedFrames);
     onTimeNanos = leastNanos;
     isLate = false;

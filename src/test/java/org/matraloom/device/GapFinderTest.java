@@ -91,7 +91,7 @@ class GapFinderTest {
       goOn(random.nextLong(2_500, 5_000), 0);
     }
     assertEquals(50, finder.gaps().count());
-    assertEquals(silentFrames, finder.gaps().silentFrames(), 10 * TOLERANCE);
+    assertEquals(silentFrames, finder.gaps().silentFrames(), 50 * 0.0012 * RATE);
   }
 
   /** On a machine that is very busy every look may come late for a while. */
