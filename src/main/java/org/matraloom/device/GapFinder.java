@@ -36,7 +36,7 @@ final class GapFinder {
   private static final int FEWEST_STEPS = 8;
 
   /** A device that has just begun may count unevenly for so long, and then is watched as long. */
-  private static final long BEGINNING_NANOS = TimeUnit.MILLISECONDS.toNanos(300);
+  private static final long BEGINNING_NANOS = TimeUnit.MILLISECONDS.toNanos(150);
 
   private final double nanosPerFrame;
   private final DeviceGaps gaps = new DeviceGaps();
@@ -124,6 +124,8 @@ final class GapFinder {
     if (!isNoted) {
       isNoted = true;
       believedFrames = 0;
+      // Whoever is already found wanting is watched no longer, but measured.
+      beginningNanos = Math.min(beginningNanos, lastNanos - 2 * BEGINNING_NANOS);
       gaps.begin(frames);
     }
   }

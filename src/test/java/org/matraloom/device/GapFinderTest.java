@@ -130,6 +130,17 @@ class GapFinderTest {
   }
 
   @Test
+  void aSilenceSoonAfterTheBeginningIsMeasuredIfTheDeviceIsSeenEmpty() {
+    goOn(200, 0);
+    long given = (long) heard(0) + 140 * RATE / 1000;
+    standStill(440, 140);
+    finder.ranDry(given);
+    goOn(2_000, 0);
+    assertEquals(1, finder.gaps().count());
+    assertEquals(silentFrames, finder.gaps().silentFrames(), 0.010 * RATE, "a step of its count");
+  }
+
+  @Test
   void afterAPauseTheDeviceIsWatchedAnew() {
     goOn(3_000, 0);
     finder.pause();
