@@ -90,6 +90,7 @@ public final class Main implements Program {
   }
 
   private static PrintWriter writer(OutputStream stream) {
-    return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
+    return new PrintWriter(
+        new TerminalWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8)), true);
   }
 }

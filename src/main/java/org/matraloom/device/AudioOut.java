@@ -36,11 +36,12 @@ public interface AudioOut extends AutoCloseable {
   long playedFrames();
 
   /**
-   * How often the device ran dry while more was to come; may be asked from any thread.
+   * The silences that the device put in because it had nothing to play while more was to come; may
+   * be asked from any thread.
    *
-   * @return underruns since the device was opened
+   * @return those since the device was opened, the same object each time
    */
-  int underruns();
+  DeviceGaps gaps();
 
   @Override
   void close();

@@ -67,7 +67,7 @@ public final class Calibrator {
     }
     RoundTripMeasure.Finding found =
         RoundTripMeasure.find(clicks, recording, offset.frames(), format.ratePerSecond());
-    int breaks = out.underruns() + in.overruns();
+    int breaks = out.gaps().count() + in.overruns();
     if (!found.trouble().isEmpty()) {
       throw new DeviceException(
           "the round trip is not stored: "

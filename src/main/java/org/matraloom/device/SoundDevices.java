@@ -63,7 +63,7 @@ public final class SoundDevices {
    * @param device its number in the list, from 1, or a part of its name; empty for the default
    * @param format how samples are handed over
    * @param heldMs how much the device is kept filled as long as it does not run dry, in
-   *     milliseconds, up to 500; less is sooner heard, more is safer
+   *     milliseconds, up to 1,500; less is sooner heard, more is safer
    * @return the open device, silent until something is written
    * @throws DeviceException if there is none, it is busy, or it cannot take the format
    */
@@ -71,7 +71,7 @@ public final class SoundDevices {
       throws DeviceException {
     Mixer mixer = choose(device, SourceDataLine.class, "play");
     SourceDataLine line = open(mixer, SourceDataLine.class, format, LineOut.BUFFER_MS);
-    return new LineOut(line, name(mixer), heldMs);
+    return new LineOut(line, name(mixer), heldMs, LineOut.LONGEST_STALL_MS);
   }
 
   /**

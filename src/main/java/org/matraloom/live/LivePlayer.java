@@ -7,6 +7,7 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import org.matraloom.device.AudioOut;
+import org.matraloom.device.DeviceGaps;
 import org.matraloom.sound.Mix;
 import org.matraloom.time.Tempo;
 
@@ -141,12 +142,12 @@ public final class LivePlayer implements AutoCloseable {
   }
 
   /**
-   * How often the device ran dry.
+   * The silences that the device put in because it had nothing to play.
    *
-   * @return underruns so far
+   * @return those so far, with their places in frames of the device; the same object each time
    */
-  public int underruns() {
-    return out.underruns();
+  public DeviceGaps gaps() {
+    return out.gaps();
   }
 
   /**
@@ -208,7 +209,7 @@ public final class LivePlayer implements AutoCloseable {
         () -> {
           render.warmUp();
           while (!closed) {
-            if (!grantWish() && !render.fill(out.underruns())) {
+            if (!grantWish() && !render.fill(out.gaps().count())) {
               playing = playing && (render.isRendering() || !pump.isIdle());
               LockSupport.parkNanos(NAP_NANOS);
             }

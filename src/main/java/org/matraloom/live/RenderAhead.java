@@ -145,9 +145,9 @@ final class RenderAhead {
   /** Renders a block if there is room for it; the ring holds more after the device ran dry. */
   boolean fill(int underruns) {
     if (underruns > underrunsMet) {
-      underrunsMet = underruns;
       aheadBytes = Math.min(ring.capacity(), aheadBytes + aheadBytes / 2);
     }
+    underrunsMet = underruns;
     if (stream.isEmpty() || ring.filled() + encoded.length > aheadBytes) {
       return false;
     }

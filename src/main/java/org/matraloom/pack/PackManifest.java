@@ -12,7 +12,6 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
@@ -21,6 +20,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.matraloom.loudness.Levels;
 import org.matraloom.spell.ScorePrinter;
+import org.matraloom.wav.WholeText;
 
 /** The list of a set, as JSON; it also tells to which order a folder belongs. */
 final class PackManifest {
@@ -65,14 +65,7 @@ final class PackManifest {
           new DefaultPrettyPrinter().withObjectIndenter(INDENT).withArrayIndenter(INDENT));
       write(json, levels);
     }
-    put(folder.resolve(NAME), text + "\n");
-  }
-
-  /** Writes a text whole or not at all. */
-  static void put(Path target, String text) throws IOException {
-    Path part = target.resolveSibling("." + target.getFileName() + ".part");
-    Files.writeString(part, text, StandardCharsets.UTF_8);
-    Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
+    WholeText.put(folder.resolve(NAME), text + "\n");
   }
 
   private void write(JsonGenerator json, List<Optional<Levels>> levels) throws IOException {

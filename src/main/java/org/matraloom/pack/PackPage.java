@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.matraloom.wav.WholeText;
 
 /** The page of a set: its tracks with players, for a browser on the same disk. */
 final class PackPage {
@@ -50,13 +51,15 @@ final class PackPage {
     }
     String title =
         order.composition().title().isEmpty() ? "Practice set" : order.composition().title();
-    PackManifest.put(
+    WholeText.put(
         folder.resolve(NAME),
         """
         <!DOCTYPE html>
         <html lang="en">
         <head>
         <meta charset="utf-8">
+        <meta http-equiv="Content-Security-Policy" content="default-src 'none'; \
+        style-src 'unsafe-inline'; media-src 'self' file:">
         <meta name="viewport" content="width=device-width, initial-scale=1">
         <title>%1$s</title>
         <style>

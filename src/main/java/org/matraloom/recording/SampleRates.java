@@ -1,5 +1,7 @@
 package org.matraloom.recording;
 
+import java.math.BigDecimal;
+
 /** The sample rates at which a recording can be measured. */
 final class SampleRates {
 
@@ -11,7 +13,9 @@ final class SampleRates {
   /** Why a rate is not taken, to follow the name of the file. */
   static String refusal(double ratePerSecond) {
     return "claims "
-        + ratePerSecond
+        + (Double.isFinite(ratePerSecond)
+            ? BigDecimal.valueOf(ratePerSecond).stripTrailingZeros().toPlainString()
+            : "no number of")
         + " samples a second; "
         + LOWEST
         + " to "

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
+import org.matraloom.measure.GuideGaps;
 import org.matraloom.measure.TakeFindings;
 import org.matraloom.onset.Onset;
 import org.matraloom.onset.OnsetCurve;
@@ -89,9 +90,12 @@ public final class SlowedTake {
     double gain = Math.min(1, HIGHEST_PEAK / Math.max(HIGHEST_PEAK, extent.peak() + clickPeak));
     gain = beats.isEmpty() ? 1 : gain;
     SlowMap map = new SlowMap(speed, anchors(findings));
-    try (Recording source = atOfferedRate(Recordings.open(recording), extent)) {
+    GuideGaps gaps = GuideGaps.of(recording);
+    long taken = extent.frames() - gaps.frames();
+    Recording measured = gaps.leftOutOf(Recordings.open(recording));
+    try (Recording source = atOfferedRate(measured, taken)) {
       int rate = source.ratePerSecond();
-      double seconds = (double) extent.frames() / extent.ratePerSecond() / speed;
+      double seconds = (double) taken / extent.ratePerSecond() / speed;
       long frames = Math.round(seconds * rate);
       List<BeatClicks.Click> clicks = clicks(map, rate, frames);
       BeatClicks laid = new BeatClicks(clicks, rate, clickPeak * gain);
@@ -104,10 +108,10 @@ public final class SlowedTake {
     }
   }
 
-  private static Recording atOfferedRate(Recording source, SoundExtent extent) {
+  private static Recording atOfferedRate(Recording source, long frames) {
     return KEPT_RATES.contains(source.ratePerSecond())
         ? source
-        : new ResampledRecording(source, extent.frames(), OTHER_RATE);
+        : new ResampledRecording(source, frames, OTHER_RATE);
   }
 
   private static void copy(SlowSound slow, double gain, BeatClicks clicks, WavWriter file)

@@ -85,8 +85,12 @@ public final class LiveSession {
       }
       played.look(System.nanoTime(), false);
       player.check();
-      lines.println("ended; underruns " + player.underruns());
+      lines.println("ended; underruns " + gaps(player).words());
     }
+  }
+
+  private GapTally gaps(LivePlayer player) {
+    return GapTally.of(player.gaps(), piece.format().ratePerSecond());
   }
 
   /**

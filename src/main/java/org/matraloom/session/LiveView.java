@@ -47,7 +47,7 @@ final class LiveView {
     lines.add(row("piece", words.round() + ", " + words.section() + ", " + words.loop()));
     lines.add("");
     lines.add(row("sound", parts(state, words)));
-    lines.add(row("underruns", Integer.toString(state.played().underruns())));
+    lines.add(row("underruns", state.played().gaps().words()));
     lines.add(row("", state.told().message()));
     lines.add(state.told().meter().isEmpty() ? "" : row("level", state.told().meter()));
     lines.add(state.told().hint());

@@ -11,7 +11,7 @@ final class PlainLines {
   private String lastPlace = "";
   private String lastChange = "";
   private String lastSettings = "";
-  private int lastUnderruns;
+  private String lastGaps = "0";
 
   PlainLines(PrintWriter out) {
     this.out = out;
@@ -31,9 +31,10 @@ final class PlainLines {
       }
       lastChange = change;
     }
-    if (state.played().underruns() > lastUnderruns) {
-      lastUnderruns = state.played().underruns();
-      out.println("underruns " + lastUnderruns);
+    String gaps = state.played().gaps().words();
+    if (!gaps.equals(lastGaps)) {
+      lastGaps = gaps;
+      out.println("underruns " + gaps);
     }
     out.flush();
   }

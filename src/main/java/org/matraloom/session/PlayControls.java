@@ -195,7 +195,7 @@ final class PlayControls {
         player.isPlaying(),
         player.position(),
         known,
-        player.underruns());
+        GapTally.of(player.gaps(), piece.format().ratePerSecond()));
   }
 
   private PlayState.Chosen asked(PieceSection section) {

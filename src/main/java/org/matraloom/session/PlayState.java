@@ -27,7 +27,7 @@ record PlayState(Played played, Chosen chosen, Told told, Optional<SaidMarks> sa
    * @param isPlaying whether something sounds or is about to
    * @param position what is heard; empty before the first start
    * @param sheet the piece beat by beat
-   * @param underruns how often the device ran dry
+   * @param gaps how often the device ran dry
    */
   record Played(
       Composition composition,
@@ -35,7 +35,7 @@ record PlayState(Played played, Chosen chosen, Told told, Optional<SaidMarks> sa
       boolean isPlaying,
       Optional<LivePosition> position,
       BeatSheet sheet,
-      int underruns) {}
+      GapTally gaps) {}
 
   /**
    * What was asked for last.

@@ -122,10 +122,7 @@ public final class RecordSession {
       }
       return !action.equals(Optional.of(KeyAction.QUIT));
     }
-    player
-        .position()
-        .ifPresent(
-            begun -> recorder.guideAt(player.startFrame() + note.roundTripFrames().orElse(0L)));
+    recorder.follow(player, note.roundTripFrames().orElse(0L));
     boolean isStopped =
         action.equals(Optional.of(KeyAction.START_STOP))
             || action.equals(Optional.of(KeyAction.QUIT));
@@ -161,11 +158,15 @@ public final class RecordSession {
       long frames = end(player, recorder);
       InputLevel level = recorder.level();
       lines.println("highest level " + Math.round(level.highestDbfs()) + " dB: " + level.advice());
-      lines.println("lost " + recorder.lost() + " times; underruns " + player.underruns());
+      lines.println("lost " + recorder.lost() + " times; underruns " + gaps(player).words());
       return frames;
     } finally {
       closeTake();
     }
+  }
+
+  private GapTally gaps(LivePlayer player) {
+    return GapTally.of(player.gaps(), piece.format().ratePerSecond());
   }
 
   private static void pause(long nanos, TakeRecorder recorder) throws IOException {
@@ -190,6 +191,7 @@ public final class RecordSession {
       return 0;
     }
     pause(RING_OUT_NANOS, recorder);
+    recorder.follow(player, note.roundTripFrames().orElse(0L));
     recorder.close();
     return take.get().frames();
   }

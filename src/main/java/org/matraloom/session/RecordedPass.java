@@ -103,16 +103,17 @@ public final class RecordedPass {
     while (goesOn && player.isPlaying()) {
       player.check();
       recorder.check();
-      player.position().ifPresent(heard -> recorder.guideAt(player.startFrame() + roundTrip));
+      recorder.follow(player, roundTrip);
       listen(recorder);
       show(controls, recorder);
       goesOn = !desk.isEndAsked(LOOK_MS);
     }
     player.stop();
+    recorder.follow(player, roundTrip);
     ringOut(recorder, controls, goesOn);
     ear.close();
     listen(recorder);
-    int broken = player.underruns() + recorder.lost();
+    int broken = player.gaps().count() + recorder.lost();
     return new LivePass(
         goesOn,
         new ArrayList<>(shown.values()),

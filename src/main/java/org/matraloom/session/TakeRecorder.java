@@ -1,13 +1,16 @@
 package org.matraloom.session;
 
 import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import org.matraloom.device.AudioIn;
 import org.matraloom.device.AudioOut;
 import org.matraloom.device.ClockOffset;
+import org.matraloom.live.LivePlayer;
 import org.matraloom.live.PcmRing;
+import org.matraloom.sound.GuideGap;
 import org.matraloom.sound.TakeWriter;
 import org.matraloom.wav.PcmFormat;
 
@@ -37,8 +40,10 @@ final class TakeRecorder implements AutoCloseable {
   private long consumedFrames;
   private Optional<Long> firstFrame = Optional.empty();
   private Optional<Long> placed = Optional.empty();
+  private List<GuideGap> noted = List.of();
 
   private volatile Optional<TakeWriter> writer = Optional.empty();
+  private volatile List<GuideGap> gaps = List.of();
   private volatile Optional<Long> guideFrame = Optional.empty();
   private volatile int highestPeak;
   private volatile int nowPeak;
@@ -91,12 +96,23 @@ final class TakeRecorder implements AutoCloseable {
   }
 
   /**
-   * Tells where the guide is, so that its place is put into the take.
+   * Tells where the guide is and what silences the device has put into it, so that the take tells
+   * them too; called now and then while it plays.
    *
-   * @param playedFrame the frame of the output at which it begins, with the round trip added
+   * @param player what plays the guide
+   * @param roundTripFrames the delay from output to input, 0 if it is not known
    */
-  void guideAt(long playedFrame) {
-    guideFrame = Optional.of(playedFrame);
+  void follow(LivePlayer player, long roundTripFrames) {
+    if (player.position().isEmpty()) {
+      return;
+    }
+    long start = player.startFrame();
+    guideFrame = Optional.of(start + roundTripFrames);
+    gaps =
+        player.gaps().all().stream()
+            .filter(gap -> gap.frames() > 0 && gap.atFrame() >= start)
+            .map(gap -> new GuideGap(gap.atFrame() - start, gap.frames()))
+            .toList();
   }
 
   InputLevel level() {
@@ -195,6 +211,11 @@ final class TakeRecorder implements AutoCloseable {
         placed = Optional.of(frame);
         take.startsAt(frame);
       }
+    }
+    List<GuideGap> known = gaps;
+    if (!known.equals(noted)) {
+      noted = known;
+      take.interruptedBy(known);
     }
   }
 

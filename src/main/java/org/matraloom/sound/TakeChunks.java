@@ -31,6 +31,8 @@ final class TakeChunks {
 
   static final String SCORE = "loom";
 
+  private static final int GAPS_WIDTH = 800;
+
   private TakeChunks() {}
 
   static byte[] of(TakeNote note, int ratePerSecond) {
@@ -66,7 +68,22 @@ final class TakeChunks {
         + "; round trip frames: "
         + figure(note.roundTripFrames())
         + "; frames a second: "
-        + ratePerSecond;
+        + ratePerSecond
+        + "; silences: "
+        + gaps(note.gaps());
+  }
+
+  /** How many there were and where the first ones are, in a fixed width. */
+  private static String gaps(List<GuideGap> gaps) {
+    StringBuilder text = new StringBuilder(Integer.toString(gaps.size()));
+    for (GuideGap gap : gaps) {
+      String next = " " + gap.atFrame() + "+" + gap.frames();
+      if (text.length() + next.length() > GAPS_WIDTH) {
+        break;
+      }
+      text.append(next);
+    }
+    return text + " ".repeat(GAPS_WIDTH - text.length());
   }
 
   /** The first and the last round that the guide has. */

@@ -7,6 +7,7 @@ import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.List;
 import org.matraloom.wav.PcmFormat;
 import org.matraloom.wav.WavHeader;
 import org.matraloom.wav.WavWriter;
@@ -81,6 +82,17 @@ public final class TakeWriter implements AutoCloseable {
    */
   public void startsAt(long startFrame) throws IOException {
     note = note.startingAt(startFrame);
+    writeHeader();
+  }
+
+  /**
+   * Puts the silences of the guide into the file.
+   *
+   * @param gaps those that the device has put in so far
+   * @throws IOException if the disk fails
+   */
+  public void interruptedBy(List<GuideGap> gaps) throws IOException {
+    note = note.interrupted(gaps);
     writeHeader();
   }
 

@@ -28,6 +28,7 @@ final class PartFile implements AutoCloseable {
     if (folder == null || !Files.isDirectory(folder)) {
       throw new IOException("cannot write " + target + ": there is no folder " + folder);
     }
+    LeftOvers.removeBeside(target);
     part = folder.resolve(partName());
     try {
       channel = FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);

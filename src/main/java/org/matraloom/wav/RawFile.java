@@ -26,9 +26,11 @@ public final class RawFile implements AutoCloseable {
   public RawFile(Path target) throws IOException {
     String name = "." + target.getFileName() + "." + Long.toHexString(System.nanoTime());
     file = target.resolveSibling(name + ".raw.part");
+    LeftOvers.removeBeside(target);
     channel =
         FileChannel.open(
             file, StandardOpenOption.CREATE_NEW, StandardOpenOption.READ, StandardOpenOption.WRITE);
+    file.toFile().deleteOnExit();
   }
 
   /**

@@ -27,6 +27,10 @@ final class FakeMixer {
   boolean busy;
   boolean dead;
   int refusals;
+
+  /** After so many more looks at it the device has played all it had. */
+  int looksUntilDry = Integer.MAX_VALUE;
+
   AudioFormat format;
   int bufferBytes;
   long written;
@@ -110,6 +114,9 @@ final class FakeMixer {
   private int available() {
     if (kind == TargetDataLine.class) {
       return (int) (captured - read);
+    }
+    if (looksUntilDry-- == 0) {
+      played = written;
     }
     return (int) (bufferBytes - (written - played));
   }

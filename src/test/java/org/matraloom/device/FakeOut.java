@@ -16,7 +16,7 @@ public final class FakeOut implements AudioOut {
   private boolean free;
   private boolean closed;
   private boolean drained;
-  private int underruns;
+  private final DeviceGaps gaps = new DeviceGaps();
   private IOException trouble;
 
   /** Lets the device take so many frames in all. */
@@ -32,7 +32,13 @@ public final class FakeOut implements AudioOut {
   }
 
   public synchronized void runDry() {
-    underruns++;
+    gaps.begin(samples.size());
+  }
+
+  /** Tells that it has put in some silence. */
+  public synchronized void putIn(long frames) {
+    gaps.begin(samples.size());
+    gaps.end(frames);
   }
 
   public synchronized void breakWith(IOException failure) {
@@ -114,8 +120,8 @@ public final class FakeOut implements AudioOut {
   }
 
   @Override
-  public synchronized int underruns() {
-    return underruns;
+  public DeviceGaps gaps() {
+    return gaps;
   }
 
   @Override

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import org.junit.jupiter.api.Test;
 import org.matraloom.device.AudioOut;
+import org.matraloom.device.DeviceGaps;
 import org.matraloom.wav.PcmFormat;
 
 /** The audio thread's work hands over what is in the ring, allocates nothing and stops softly. */
@@ -40,8 +41,8 @@ class AudioPumpTest {
     }
 
     @Override
-    public int underruns() {
-      return 0;
+    public DeviceGaps gaps() {
+      return new DeviceGaps();
     }
 
     @Override

@@ -176,7 +176,7 @@ class LivePlayerTest {
     out.allow(RATE);
     out.awaitFrames(RATE);
     await(() -> player.aheadMs() > before);
-    assertEquals(1, player.underruns());
+    assertEquals(1, player.gaps().count());
   }
 
   @Test

@@ -45,7 +45,7 @@ class LiveViewTest {
             position.isPresent(),
             position,
             BeatSheet.of(piece.passages().get(0), Tempo.of(60), piece.breaths()),
-            2),
+            new GapTally(2, 0.414)),
         new PlayState.Chosen(
             section,
             sections.all().indexOf(section) + 1,
@@ -121,7 +121,7 @@ class LiveViewTest {
           piece     round 1 of 3, section Delta (3 of 9), loop off
 
           sound     claps on  ticks off  voice on
-          underruns 2
+          underruns 2, 0.41 s of silence put in
                     to Delta, round 1
 
         space starts
@@ -209,7 +209,7 @@ class LiveViewTest {
         """
         60 beats a minute, ticks off
         avartana 4, round 2 of 3, section Bend (5 of 9), chatusra nadai (4)
-        underruns 2
+        underruns 2, 0.41 s of silence put in
         avartana 5, round 2 of 3, section Bend (5 of 9), chatusra nadai (4)
         nadai change coming: to khanda nadai (5) in 8 beats
         avartana 5, round 2 of 3, section Delta (6 of 9), chatusra nadai (4)

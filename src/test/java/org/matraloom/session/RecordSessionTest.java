@@ -19,6 +19,7 @@ import org.matraloom.device.FakeIn;
 import org.matraloom.device.FakeOut;
 import org.matraloom.live.LivePiece;
 import org.matraloom.live.Rivers;
+import org.matraloom.measure.GuideGaps;
 import org.matraloom.sound.Mix;
 import org.matraloom.sound.MixPart;
 import org.matraloom.sound.TakeNote;
@@ -72,6 +73,26 @@ class RecordSessionTest {
     }
     assertTrue(lines.toString().contains("nothing is heard"), lines.toString());
     assertTrue(lines.toString().contains("lost 0 times"), lines.toString());
+  }
+
+  @Test
+  void silencesThatTheDevicePutInAreNotedInTheTakeAndSaid() throws Exception {
+    Thread puller =
+        new Thread(
+            () -> {
+              out.allow(2 * Rivers.RATE);
+              out.awaitFrames(2 * Rivers.RATE);
+              out.putIn(1_234);
+              out.letGo();
+            });
+    puller.start();
+    record();
+    puller.join();
+    GuideGaps gaps = GuideGaps.of(target());
+    assertEquals(1, gaps.count());
+    assertEquals(1_234, gaps.frames());
+    String said = String.format("underruns 1, %.2f s of silence", 1_234.0 / Rivers.RATE);
+    assertTrue(lines.toString().contains(said), lines.toString());
   }
 
   @Test

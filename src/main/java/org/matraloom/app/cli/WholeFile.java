@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import org.matraloom.wav.LeftOvers;
 
 /**
  * Writes a file so that it is whole or not there: under another name beside it, then moved.
@@ -54,6 +55,7 @@ public final class WholeFile {
    */
   public static void write(Path target, Bytes content) throws IOException {
     Path folder = folderOf(target);
+    LeftOvers.removeBeside(target);
     Path part = folder.resolve(partName(target));
     try {
       try (OutputStream out = open(target, part)) {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.UserError;
+import org.matraloom.measure.GuideGaps;
 import org.matraloom.onset.Onset;
 import org.matraloom.onset.OnsetCurve;
 import org.matraloom.recording.Recording;
@@ -57,8 +58,13 @@ final class OnsetOptions {
 
   /** Listens to a recording; what is wrong with the file is the user's error. */
   static OnsetCurve listen(Path file) throws IOException {
+    return listen(file, GuideGaps.NONE);
+  }
+
+  /** Listens to a take, without the stretches in which its guide stood still. */
+  static OnsetCurve listen(Path file, GuideGaps gaps) throws IOException {
     requireFile(file);
-    try (Recording sound = Recordings.open(file)) {
+    try (Recording sound = gaps.leftOutOf(Recordings.open(file))) {
       return OnsetCurve.of(sound);
     } catch (RecordingException unreadable) {
       throw new UserError(unreadable.getMessage());

@@ -6,6 +6,7 @@ import java.io.Writer;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.BreathOptions;
@@ -13,10 +14,12 @@ import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.LexiconOptions;
 import org.matraloom.app.cli.LogOptions;
 import org.matraloom.app.cli.NoteOptions;
+import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.ReciterOption;
 import org.matraloom.app.cli.RoundsOption;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.breath.BreathPlan;
+import org.matraloom.measure.GuideGaps;
 import org.matraloom.measure.GuideStart;
 import org.matraloom.measure.RecordedRounds;
 import org.matraloom.measure.TakeFindings;
@@ -27,6 +30,7 @@ import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -106,7 +110,9 @@ public final class TakeCommand implements Callable<Integer> {
     BreathPlan plan = breaths.plan(performance);
     List<TakeFindings> takes = new ArrayList<>();
     for (Path file : files.subList(1, files.size())) {
-      OnsetCurve curve = OnsetOptions.listen(file);
+      GuideGaps gaps = GuideGaps.of(file);
+      tell(gaps);
+      OnsetCurve curve = OnsetOptions.listen(file, gaps);
       takes.add(TakeFindings.of(timeline, curve, lexicon.lexicon(), GuideStart.of(file), plan));
     }
     PrintWriter out = command.commandLine().getOut();
@@ -127,6 +133,23 @@ public final class TakeCommand implements Callable<Integer> {
     outputs.write(findings, timeline, recording, told);
     TakeEntry.note(findings, performance, recording, log, told);
     return findings.lands() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
+  }
+
+  /** What the device did to the guide of a take, before anything is said of the reciter. */
+  private void tell(GuideGaps gaps) {
+    if (gaps.count() == 0) {
+      return;
+    }
+    CommandLine line = command.commandLine();
+    String times = gaps.count() == 1 ? "once" : gaps.count() + " times";
+    double seconds = (double) gaps.frames() / gaps.ratePerSecond();
+    (json ? line.getErr() : line.getOut())
+        .println(
+            Paragraph.of(
+                "While this was recorded the sound device had nothing to play "
+                    + times
+                    + String.format(Locale.ROOT, ", and put in %.2f s of silence;", seconds)
+                    + " this time is left out of what is said here."));
   }
 
   private int compare(

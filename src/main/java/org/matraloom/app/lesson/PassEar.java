@@ -9,6 +9,7 @@ import org.matraloom.app.hear.TakeEntry;
 import org.matraloom.breath.BreathPlanner;
 import org.matraloom.breath.BreathSettings;
 import org.matraloom.log.LogEntry;
+import org.matraloom.measure.GuideGaps;
 import org.matraloom.measure.GuideStart;
 import org.matraloom.measure.TakeFindings;
 import org.matraloom.onset.OnsetCurve;
@@ -54,7 +55,7 @@ final class PassEar {
       return unjudged(pass, HEADPHONES);
     }
     OnsetCurve curve;
-    try (Recording sound = Recordings.open(take)) {
+    try (Recording sound = GuideGaps.of(take).leftOutOf(Recordings.open(take))) {
       curve = OnsetCurve.of(sound);
     }
     TakeFindings findings =

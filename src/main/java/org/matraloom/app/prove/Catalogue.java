@@ -31,7 +31,8 @@ record Catalogue(List<CatalogueEntry> entries) {
       files = found.filter(Catalogue::isScore).sorted().toList();
     }
     if (files.isEmpty()) {
-      throw new UserError(folder + " holds no score; their names end in " + SUFFIX);
+      String name = folder.toString().isEmpty() ? "the folder you are in" : folder.toString();
+      throw new UserError(name + " holds no score; their names end in " + SUFFIX);
     }
     Lexicon lexicon = Lexicon.standard();
     List<CatalogueEntry> entries =

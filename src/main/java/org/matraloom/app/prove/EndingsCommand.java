@@ -42,6 +42,7 @@ import picocli.CommandLine.Spec;
     footer = {"", "Example: matraloom endings 128 --after 24,75 --tempo 80"})
 public final class EndingsCommand implements Callable<Integer> {
 
+  private static final int MOST = 10_000;
   private static final int A_SCREENFUL = 18;
   private static final int UNDER_WORDS = 42;
 
@@ -73,7 +74,7 @@ public final class EndingsCommand implements Callable<Integer> {
       description = "Beats a minute (default ${DEFAULT-VALUE}).")
   private ExactNumber tempo;
 
-  @Option(names = "--all", description = "List everything, not only a screenful.")
+  @Option(names = "--all", description = "List up to 10000, not only a screenful.")
   private boolean all;
 
   @Option(names = "--json", description = "Write JSON, everything.")
@@ -100,10 +101,11 @@ public final class EndingsCommand implements Callable<Integer> {
         filling.left(),
         nadai.matrasPerBeat(),
         beat.beatsPerMinute().toMixed());
-    int shown = all ? ranked.size() : Math.min(A_SCREENFUL, ranked.size());
+    int shown = Math.min(all ? MOST : A_SCREENFUL, ranked.size());
     ranked.subList(0, shown).forEach(choice -> print(choice, filling, out));
     if (shown < ranked.size()) {
-      out.println("... and " + (ranked.size() - shown) + " more; --all lists them.");
+      out.println(
+          "... and " + (ranked.size() - shown) + " more" + (all ? "." : "; --all lists them."));
     }
     return ranked.isEmpty() ? ExitCode.CHECK_FAILED : ExitCode.DONE;
   }
