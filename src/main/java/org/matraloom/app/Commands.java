@@ -6,6 +6,7 @@ import java.util.Map;
 import org.matraloom.app.handon.BookletCommand;
 import org.matraloom.app.handon.EventsCommand;
 import org.matraloom.app.handon.ExportCommand;
+import org.matraloom.app.handon.FilmCommand;
 import org.matraloom.app.handon.PackCommand;
 import org.matraloom.app.handon.PageCommand;
 import org.matraloom.app.handon.SheetCommand;
@@ -86,6 +87,7 @@ final class Commands {
     all.put("booklet", BookletCommand.class);
     all.put("export", ExportCommand.class);
     all.put("page", PageCommand.class);
+    all.put("film", FilmCommand.class);
     all.put("take", TakeCommand.class);
     all.put("log", LogCommand.class);
     all.put("talas", TalasCommand.class);
