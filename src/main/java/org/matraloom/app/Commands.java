@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.matraloom.app.handon.BookletCommand;
+import org.matraloom.app.handon.ClassCommand;
 import org.matraloom.app.handon.EventsCommand;
 import org.matraloom.app.handon.ExportCommand;
 import org.matraloom.app.handon.FilmCommand;
@@ -88,6 +89,7 @@ final class Commands {
     all.put("export", ExportCommand.class);
     all.put("page", PageCommand.class);
     all.put("film", FilmCommand.class);
+    all.put("class", ClassCommand.class);
     all.put("take", TakeCommand.class);
     all.put("log", LogCommand.class);
     all.put("talas", TalasCommand.class);

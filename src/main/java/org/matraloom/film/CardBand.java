@@ -2,7 +2,7 @@ package org.matraloom.film;
 
 import java.awt.geom.Rectangle2D;
 import java.util.List;
-import org.matraloom.film.FilmPen.Type;
+import org.matraloom.film.FilmPen.Stylus;
 import org.matraloom.paper.Figure;
 import org.matraloom.sheet.DrawnLine;
 
@@ -29,14 +29,14 @@ final class CardBand {
     Rectangle2D whole = size.whole();
     double left = size.margin();
     double y = whole.getHeight() * (card.line().isPresent() ? 0.24 : 0.42);
-    Type heading = new Type(HEADING, true, pen.look().ink());
+    Stylus heading = new Stylus(HEADING, true, pen.look().ink());
     boolean fits = pen.width(card.heading(), HEADING, true) <= size.room();
-    Type wrapped = new Type(HEADING * 0.6, true, pen.look().ink());
+    Stylus wrapped = new Stylus(HEADING * 0.6, true, pen.look().ink());
     y = pen.lines(card.heading(), left, y, size.room(), 2, fits ? heading : wrapped);
     y -= (fits ? HEADING : HEADING * 0.6) * 0.9;
     pen.rule(left, y, left + size.room(), y, 4, pen.look().rule());
     y += 80;
-    Type words = new Type(WORDS, false, pen.look().ink());
+    Stylus words = new Stylus(WORDS, false, pen.look().ink());
     for (String line : card.lines()) {
       y = pen.lines(line, left, y, size.room(), 2, words) + 6;
     }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Scanner;
 import org.matraloom.paper.Figure;
 import org.matraloom.picture.Lettering;
+import org.matraloom.picture.PathPen;
 import org.matraloom.picture.Typeface;
 
 /** Draws letters, lines and figures of the hand on a surface. */
@@ -37,7 +38,7 @@ final class FilmPen {
   }
 
   /** How a text is written: at most so large, bold or not. */
-  record Type(double size, boolean bold, Color color) {}
+  record Stylus(double size, boolean bold, Color color) {}
 
   private final Surface surface;
   private final Typeface typeface;
@@ -58,7 +59,7 @@ final class FilmPen {
   }
 
   /** Writes a text in one line that is no wider than a room: smaller first, then cut. */
-  double text(String text, double x, double y, Side side, double room, Type type) {
+  double text(String text, double x, double y, Side side, double room, Stylus type) {
     double size = type.size;
     String shown = text;
     double width = width(shown, size, type.bold);
@@ -71,12 +72,12 @@ final class FilmPen {
     }
     Lettering letters = typeface.lettering(shown, type.bold);
     double left = x - side.share * letters.width(size);
-    surface.fill(letters.shape(left, y, size), type.color);
+    surface.fill(PathPen.shape(letters, left, y, size), type.color);
     return letters.width(size);
   }
 
   /** Writes a text in as many lines as a room allows; gives the base line after the last. */
-  double lines(String text, double x, double y, double room, int most, Type type) {
+  double lines(String text, double x, double y, double room, int most, Stylus type) {
     double base = y;
     List<String> lines = wrap(text, room, type);
     for (int index = 0; index < Math.min(most, lines.size()); index++) {
@@ -88,7 +89,7 @@ final class FilmPen {
     return base;
   }
 
-  private List<String> wrap(String text, double room, Type type) {
+  private List<String> wrap(String text, double room, Stylus type) {
     List<String> lines = new ArrayList<>();
     String line = "";
     for (String word : text.strip().split("\\s+")) {

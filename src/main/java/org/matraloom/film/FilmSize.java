@@ -72,7 +72,7 @@ public enum FilmSize {
     return width - 2 * margin();
   }
 
-  /** Type size of the sollus of a line, in points of a {@code DrawnLine}. */
+  /** Stylus size of the sollus of a line, in points of a {@code DrawnLine}. */
   double body() {
     return isUpright() ? 34 : 20;
   }

@@ -3,7 +3,7 @@ package org.matraloom.film;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.matraloom.film.FilmPen.Side;
-import org.matraloom.film.FilmPen.Type;
+import org.matraloom.film.FilmPen.Stylus;
 import org.matraloom.paper.Figure;
 import org.matraloom.score.Kriya;
 
@@ -31,10 +31,10 @@ final class HandBand {
     if (hand.again()) {
       pen.figure(Figure.AGAIN, left + side - 10, top, side * 0.5, pen.look().ink());
     }
-    Type count = new Type(side * 0.9, true, pen.look().ink());
+    Stylus count = new Stylus(side * 0.9, true, pen.look().ink());
     double x = left + side + 50;
     pen.text("" + hand.count(), x, top + side * 0.84, Side.LEFT, side * 1.2, count);
-    Type words = new Type(38, false, pen.look().quiet());
+    Stylus words = new Stylus(38, false, pen.look().quiet());
     double room = side + (size.isUpright() ? 300 : 260);
     pen.text(hand.words(), left, top + side + 48, Side.LEFT, room, words);
     cycle(hand, area, x + side * 1.2, pen);

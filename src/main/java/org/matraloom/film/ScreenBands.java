@@ -5,7 +5,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
 import org.matraloom.film.FilmPen.Side;
-import org.matraloom.film.FilmPen.Type;
+import org.matraloom.film.FilmPen.Stylus;
 import org.matraloom.sheet.DrawnLine;
 
 /** Draws what is seen of a pass: the head, the line, the line after it, the hand, the news. */
@@ -41,13 +41,13 @@ final class ScreenBands {
     FilmLook look = pen.look();
     double left = size.margin();
     double right = left + size.room();
-    Type title = new Type(TITLE, true, look.ink());
-    Type setting = new Type(SMALL, false, look.quiet());
+    Stylus title = new Stylus(TITLE, true, look.ink());
+    Stylus setting = new Stylus(SMALL, false, look.quiet());
     if (size.isUpright()) {
       pen.text(head.title(), left, 90, Side.LEFT, size.room(), title);
       pen.text(head.setting(), left, 145, Side.LEFT, size.room(), setting);
       pen.rule(left, 175, right, 175, 3, look.rule());
-      Type wrapped = new Type(SMALL + 8, true, look.ink());
+      Stylus wrapped = new Stylus(SMALL + 8, true, look.ink());
       double base = pen.lines(head.section(), left, 232, size.room(), 2, wrapped);
       pen.text(head.place(), left, base, Side.LEFT, size.room(), setting);
       return;
@@ -97,7 +97,7 @@ final class ScreenBands {
   private void next(Optional<ShownLine> next, FilmPen pen) {
     Rectangle2D area = size.next();
     double left = size.margin();
-    Type type = new Type(SMALL, false, pen.look().quiet());
+    Stylus type = new Stylus(SMALL, false, pen.look().quiet());
     double base = area.getMinY() + 38;
     pen.text(next.isPresent() ? "then" : "", left, base, Side.LEFT, size.room(), type);
     double scale = scale() * nextScale(size);
@@ -115,7 +115,7 @@ final class ScreenBands {
     double left = area.getMinX() + (size.isUpright() ? size.margin() : 20);
     double right = area.getMaxX() - size.margin();
     if (news instanceof ScreenView.News.Told told) {
-      Type type = new Type(SMALL + 4, false, pen.look().ink());
+      Stylus type = new Stylus(SMALL + 4, false, pen.look().ink());
       pen.lines(told.text(), left, area.getMinY() + 60, right - left, 5, type);
       return;
     }
@@ -128,9 +128,9 @@ final class ScreenBands {
   }
 
   private void change(ScreenView.News.Change change, Rectangle2D box, FilmPen pen) {
-    Type figure = new Type(120, true, pen.look().paper());
-    Type words = new Type(SMALL + 6, true, pen.look().paper());
-    Type small = new Type(SMALL + 2, false, pen.look().paper());
+    Stylus figure = new Stylus(120, true, pen.look().paper());
+    Stylus words = new Stylus(SMALL + 6, true, pen.look().paper());
+    Stylus small = new Stylus(SMALL + 2, false, pen.look().paper());
     double left = box.getMinX() + NEWS_PAD;
     double room = box.getWidth() - 2 * NEWS_PAD;
     double base = box.getMinY() + 122;

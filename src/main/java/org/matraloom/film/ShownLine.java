@@ -8,6 +8,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import org.matraloom.paper.Drawn;
+import org.matraloom.picture.PathPen;
 import org.matraloom.sheet.DrawnLine;
 
 /** A line of the sheet as shapes, made once and laid down as often as it is lit. */
@@ -67,7 +68,7 @@ final class ShownLine {
     @Override
     public List<Inked> text(Drawn.Text text) {
       return List.of(
-          new Inked(text.lettering().shape(text.x(), text.y(), text.size()), text.tone()));
+          new Inked(PathPen.shape(text.lettering(), text.x(), text.y(), text.size()), text.tone()));
     }
 
     @Override

@@ -1,6 +1,5 @@
 package org.matraloom.picture;
 
-import java.awt.Shape;
 import java.util.List;
 
 /**
@@ -102,19 +101,5 @@ public record Lettering(int number, String text, double advance, List<Stroke> ou
    */
   public double width(double size) {
     return advance * size / Typeface.UNITS;
-  }
-
-  /**
-   * Its outline as a shape to be filled.
-   *
-   * @param x where it begins
-   * @param y its base line; y runs downwards
-   * @param size the type size
-   * @return the shape
-   */
-  public Shape shape(double x, double y, double size) {
-    PathPen pen = new PathPen(x, y, size / Typeface.UNITS);
-    outline.forEach(step -> step.draw(pen));
-    return pen.path();
   }
 }

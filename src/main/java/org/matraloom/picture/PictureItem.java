@@ -23,7 +23,7 @@ sealed interface PictureItem {
       implements PictureItem {
     @Override
     public Shape ink() {
-      return lettering.shape(x, y, size);
+      return PathPen.shape(lettering, x, y, size);
     }
   }
 

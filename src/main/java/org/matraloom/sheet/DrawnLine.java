@@ -97,7 +97,7 @@ public record DrawnLine(
     List<Drawn> things = new ArrayList<>();
     double top = 0;
     if (TagDrawer.isNeeded(row, line)) {
-      new TagDrawer(style, typeface, things).draw(row, line, 0);
+      new TagDrawer(style, typeface, WIDTH, things).draw(row, line, 0);
       top = style.lane();
     }
     new LineDrawer(style, typeface, setter, things).draw(row, line, top);

@@ -45,8 +45,7 @@ class FilmFolderTest {
     FilmFault none =
         assertThrows(
             FilmFault.class,
-            () ->
-                maker.write(target, FilmCoding.MP4, "no-such-ffmpeg-here", (done, total) -> {}));
+            () -> maker.write(target, FilmCoding.MP4, "no-such-ffmpeg-here", (done, total) -> {}));
     assertTrue(none.getMessage().contains("apt install ffmpeg"), none.getMessage());
     FilmFault broken =
         assertThrows(

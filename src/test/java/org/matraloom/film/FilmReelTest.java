@@ -28,10 +28,7 @@ class FilmReelTest {
         FilmSize.SMALL,
         25,
         Films.pass(piece, Script.LATIN, "100 %"),
-        Films.pass(
-            piece.at(piece.tempo().scaled(Ratio.of(4, 5))),
-            Script.LATIN,
-            "80 %"));
+        Films.pass(piece.at(piece.tempo().scaled(Ratio.of(4, 5))), Script.LATIN, "80 %"));
   }
 
   @Test

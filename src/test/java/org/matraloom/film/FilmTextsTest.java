@@ -16,8 +16,7 @@ class FilmTextsTest {
   @Test
   void chaptersBeginWhereRoundsDo() {
     FilmOrder order =
-        Films.order(
-            FilmSize.WIDE, 30, Films.pass(Sheets.sample("culvert"), Script.LATIN, ""));
+        Films.order(FilmSize.WIDE, 30, Films.pass(Sheets.sample("culvert"), Script.LATIN, ""));
     List<FilmTexts.Chapter> chapters = new FilmTexts(new FilmPlan(order)).chapters();
     assertEquals(
         List.of(0L, 672_000L, 1_072_000L, 1_472_000L),
@@ -29,7 +28,7 @@ class FilmTextsTest {
   @Test
   void namesAreWrittenSoThatTheyAreReadBack() {
     String score =
-        "title A\ntala adi\ntempo 60\nSong = takadimi takajunu x4\nperform\n"
+        "title A\ntala adi\ntempo 60\nSong = (takadimi takajunu) x4\nperform\n"
             + "  part One; two = three #4\n  Song nadai 4\n";
     FilmOrder order =
         Films.order(FilmSize.WIDE, 30, Films.pass(Sheets.score(score), Script.LATIN, ""));

@@ -47,10 +47,18 @@ class FilmCommandTest {
   void picturesAndSoundAreWrittenWithoutFfmpeg() throws IOException {
     Path score = folder.resolve("short.loom");
     Files.writeString(
-        score, "tala rupaka\ntempo 600\nSong = takadimi takadimi takadimi\nperform\n  Song nadai 4\n");
+        score,
+        "tala rupaka\ntempo 600\nSong = takadimi takadimi takadimi\nperform\n  Song nadai 4\n");
     CommandLineRun run =
         CommandLineRun.of(
-            "film", score.toString(), "--frames", at("f"), "--pictures", "25", "--size", "1280x720");
+            "film",
+            score.toString(),
+            "--frames",
+            at("f"),
+            "--pictures",
+            "25",
+            "--size",
+            "1280x720");
     assertEquals("", run.err());
     try (Stream<Path> files = Files.list(folder.resolve("f"))) {
       assertTrue(run.out().contains(files.count() - 1 + " pictures"), run.out());
