@@ -145,10 +145,10 @@ final class ScreenBands {
     boolean now = change.beatsLeft() == 0;
     String when =
         now ? "now" : change.beatsLeft() == 1 ? "in 1 beat" : "in " + change.beatsLeft() + " beats";
-    pen.text(when + ", " + change.place(), left, base + 70, Side.LEFT, room, small);
+    pen.text(when + ", " + change.place(), left, base + 78, Side.LEFT, room, small);
     double side = Math.min(34, room / Math.max(1, change.beatsLeft()) - 10);
     for (int beat = 0; beat < change.beatsLeft(); beat++) {
-      Rectangle2D dot = new Rectangle2D.Double(left + beat * (side + 10), base + 98, side, side);
+      Rectangle2D dot = new Rectangle2D.Double(left + beat * (side + 10), base + 104, side, side);
       pen.fill(dot, pen.look().paper());
     }
   }

@@ -90,6 +90,13 @@ public record DrawnLine(
     return List.copyOf(drawn);
   }
 
+  /** The drop of a landing stands beside a full line on a page; a screen may have no room there. */
+  private static Drawn inside(Drawn thing, double signs) {
+    return thing instanceof Drawn.Symbol symbol && symbol.x() + symbol.size() > WIDTH
+        ? new Drawn.Symbol(WIDTH - symbol.size(), signs, symbol.size(), symbol.figure())
+        : thing;
+  }
+
   private static DrawnLine draw(
       Row row, List<Cell> cells, RowLines lines, CellSetter setter, Typeface typeface) {
     PageStyle style = lines.style();
@@ -101,6 +108,8 @@ public record DrawnLine(
       top = style.lane();
     }
     new LineDrawer(style, typeface, setter, things).draw(row, line, top);
+    double signs = top;
+    things.replaceAll(thing -> inside(thing, signs));
     List<Stretch> beats = new ArrayList<>();
     List<Stretch> marks = new ArrayList<>();
     for (int index = 0; index < cells.size(); index++) {

@@ -64,6 +64,8 @@ class FilmLinesTest {
             double small = text.y() < line.top() ? 1 : ScreenBands.nextScale(size);
             assertTrue(text.size() * scale * small >= LEAST, text + " in " + size);
             seen++;
+          } else if (thing instanceof Drawn.Symbol symbol) {
+            assertTrue(symbol.x() >= 0 && symbol.x() + symbol.size() <= DrawnLine.WIDTH, "" + symbol);
           }
         }
         assertEquals(line.from(), line.cells().get(0).from());

@@ -79,8 +79,12 @@ public final class ClassCommand implements Callable<Integer> {
       description = "Print commands, one a line, that make the set in any order or at once.")
   private boolean plan;
 
-  @Option(names = "--piece", paramLabel = "NAME", description = "Make one piece only.")
-  private String only;
+  @Option(
+      names = "--piece",
+      split = ",",
+      paramLabel = "NAME",
+      description = "Make this piece, or these, only.")
+  private List<String> only;
 
   @Option(names = "--contents", description = "Make contents, homework and booklet only.")
   private boolean contents;
@@ -93,8 +97,10 @@ public final class ClassCommand implements Callable<Integer> {
     if (from.isHere(site)) {
       throw new UserError(site + " is the folder of the scores; give the set a folder of its own");
     }
-    if (only != null && !from.names().contains(only)) {
-      throw new UserError("there is no score " + only + ".loom in " + folder);
+    for (String name : only == null ? List.<String>of() : only) {
+      if (!from.names().contains(name)) {
+        throw new UserError("there is no score " + name + ".loom in " + folder);
+      }
     }
     if (plan) {
       plan(from);
@@ -118,7 +124,7 @@ public final class ClassCommand implements Callable<Integer> {
               + "; open "
               + site.resolve("index.html"));
     } else {
-      out.println(site.resolve(only) + (made == 0 ? ": unchanged" : ": made now"));
+      out.println(site + ": " + only.size() + " of the pieces, " + made + " made now");
     }
     return failed ? ExitCode.BAD_INPUT : ExitCode.DONE;
   }
@@ -150,7 +156,7 @@ public final class ClassCommand implements Callable<Integer> {
   private Map<String, ClassPiece> read(ClassFolder from) {
     Lexicon known = lexicon.lexicon();
     Map<String, ClassPiece> pieces = new LinkedHashMap<>();
-    for (String name : only == null ? from.names() : List.of(only)) {
+    for (String name : only == null ? from.names() : only) {
       Reading reading = ScoreReader.read(from.score(name), known);
       PrintWriter err = command.commandLine().getErr();
       reading.problems().forEach(problem -> err.println(problem.format()));

@@ -45,7 +45,9 @@ class ClassCommandTest {
   private void score(String name, String title) throws IOException {
     Files.writeString(
         scores.resolve(name + ".loom"),
-        "title " + title + "\ntala rupaka\ntempo 80\nSong = takadimi takadimi takadimi\nperform\n"
+        "title "
+            + title
+            + "\ntala rupaka\ntempo 80\nSong = takadimi takadimi takadimi\nperform\n"
             + "  Song nadai 4\n");
   }
 
@@ -103,19 +105,21 @@ class ClassCommandTest {
     String[] lines = made(other, "--plan").out().split("\\R");
     assertEquals(3, lines.length);
     assertFalse(Files.exists(other), "a plan makes nothing");
+    Path together = home.resolve("together");
+    assertTrue(made(together, "--piece", "drip,evil").out().contains("2 of the pieces, 2 made"));
+    assertArrayEquals(
+        Files.readAllBytes(site.resolve("evil/sheet.pdf")),
+        Files.readAllBytes(together.resolve("evil/sheet.pdf")));
     for (int index = lines.length - 1; index >= 0; index--) {
       String[] words = lines[index].split(" ");
       assertEquals("matraloom", words[0]);
-      CommandLineRun run =
-          CommandLineRun.of(Arrays.copyOfRange(words, 1, words.length));
+      CommandLineRun run = CommandLineRun.of(Arrays.copyOfRange(words, 1, words.length));
       assertEquals(0, run.code(), run.err());
     }
     Map<String, byte[]> one = files(site);
     Map<String, byte[]> two = files(other);
     assertEquals(one.keySet(), two.keySet());
-    one.forEach(
-        (name, bytes) ->
-            assertArrayEquals(bytes, two.get(name), name));
+    one.forEach((name, bytes) -> assertArrayEquals(bytes, two.get(name), name));
   }
 
   @Test
