@@ -58,7 +58,7 @@ class ArchitectureTest {
           Map.entry("app.cli", 6),
           Map.entry("exchange", 6),
           Map.entry("film", 6),
-          Map.entry("site", 6),
+          Map.entry("site", 2),
           Map.entry("page", 6),
           Map.entry("retell", 6),
           Map.entry("session", 6),

@@ -131,7 +131,7 @@ public final class SitePages {
                 + before.matrasPerBeat()
                 + " to "
                 + round.matrasPerBeat()
-                + " matras a beat, "
+                + " matras a beat at "
                 + performance.avartana().say(round.startBeat())
                 + ": the avartana before it and the one after it, again and again.");
       }

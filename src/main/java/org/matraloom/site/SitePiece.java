@@ -56,7 +56,7 @@ public record SitePiece(
   String nadais() {
     Set<String> nadais = new LinkedHashSet<>();
     for (Span.Round round : performance.rounds()) {
-      nadais.add(round.nadai() + (round.kalam() == 1 ? "" : "/" + round.kalam()));
+      nadais.add(round.nadai() + (round.kalam() == 1 ? "" : " (kalam " + round.kalam() + ")"));
     }
     return nadais.stream().collect(Collectors.joining(", "));
   }

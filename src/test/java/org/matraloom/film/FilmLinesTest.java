@@ -65,7 +65,8 @@ class FilmLinesTest {
             assertTrue(text.size() * scale * small >= LEAST, text + " in " + size);
             seen++;
           } else if (thing instanceof Drawn.Symbol symbol) {
-            assertTrue(symbol.x() >= 0 && symbol.x() + symbol.size() <= DrawnLine.WIDTH, "" + symbol);
+            assertTrue(
+                symbol.x() >= 0 && symbol.x() + symbol.size() <= DrawnLine.WIDTH, "" + symbol);
           }
         }
         assertEquals(line.from(), line.cells().get(0).from());
