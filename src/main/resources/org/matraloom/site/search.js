@@ -1,7 +1,7 @@
 
 "use strict";
 const plain = (text) => text.normalize("NFD").replace(/[\u0300-\u036f]/g, "").toLowerCase();
-const rows = Array.from(document.querySelectorAll("tbody tr"), (row) => [row, plain(row.innerText)]);
+const rows = Array.from(document.querySelectorAll("tbody tr"), (row) => [row, plain(Array.from(row.cells, (cell) => cell.textContent).join(" "))]);
 const field = document.getElementById("find");
 const found = document.getElementById("found");
 const search = () => {
@@ -9,7 +9,7 @@ const search = () => {
   let shown = 0;
   for (const [row, text] of rows) {
     const fits = words.every((word) => text.includes(word));
-    row.hidden = !fits;
+    if (row.hidden === fits) row.hidden = !fits;
     shown += fits;
   }
   found.textContent = words.length ? shown + " of " + rows.length : "";

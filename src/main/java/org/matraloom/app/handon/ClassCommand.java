@@ -15,7 +15,6 @@ import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.LexiconOptions;
 import org.matraloom.app.cli.ProgressLine;
-import org.matraloom.app.cli.ShellWord;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.app.cli.WholeFile;
 import org.matraloom.notation.Reading;
@@ -103,7 +102,8 @@ public final class ClassCommand implements Callable<Integer> {
       }
     }
     if (plan) {
-      plan(from);
+      from.plan(command.commandLine().getParseResult().originalArgs())
+          .forEach(command.commandLine().getOut()::println);
       return ExitCode.DONE;
     }
     refuseOthersPages();
@@ -135,21 +135,6 @@ public final class ClassCommand implements Callable<Integer> {
       throw new UserError(
           index + " was not made by this program; give the set a folder of its own");
     }
-  }
-
-  /** One command a line; none needs what another makes. */
-  private void plan(ClassFolder from) {
-    PrintWriter out = command.commandLine().getOut();
-    List<String> words = new ArrayList<>(List.of("matraloom"));
-    command.commandLine().getParseResult().originalArgs().stream()
-        .filter(word -> !word.equals("--plan"))
-        .forEach(words::add);
-    if (!words.contains("class")) {
-      words.add(1, "class");
-    }
-    String line = String.join(" ", words.stream().map(ShellWord::quoted).toList());
-    from.names().forEach(name -> out.println(line + " --piece " + ShellWord.quoted(name)));
-    out.println(line + " --contents");
   }
 
   /** The pieces that can be read; of the others it is told what is wrong. */
@@ -191,7 +176,11 @@ public final class ClassCommand implements Callable<Integer> {
         work.add(
             () -> {
               Files.createDirectories(target);
-              piece.getValue().make(target, stamp);
+              try {
+                piece.getValue().make(target, stamp);
+              } catch (UserError refused) {
+                throw new UserError(from.score(piece.getKey()) + ": " + refused.getMessage());
+              }
               return null;
             });
       }
@@ -227,11 +216,9 @@ public final class ClassCommand implements Callable<Integer> {
     }
     List<Homework> tasks =
         from.list().homework().stream().filter(task -> shown.containsKey(task.piece())).toList();
-    boolean homework = !tasks.isEmpty();
-    List<SitePiece> inOrder = List.copyOf(shown.values());
-    String index = SitePages.contents(from.title(), inOrder, homework);
+    String index = SitePages.contents(from.title(), List.copyOf(shown.values()), !tasks.isEmpty());
     WholeFile.writeText(site.resolve("index.html"), file -> file.append(index));
-    if (homework) {
+    if (!tasks.isEmpty()) {
       String cards = SitePages.homework(from.title(), tasks, shown);
       WholeFile.writeText(site.resolve("homework.html"), file -> file.append(cards));
     }

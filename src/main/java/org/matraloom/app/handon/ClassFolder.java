@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.matraloom.app.cli.ShellWord;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.site.ClassList;
 
@@ -71,6 +73,20 @@ record ClassFolder(Path folder, List<String> names, ClassList list) {
     return list.title().isEmpty()
         ? folder.toAbsolutePath().normalize().getFileName().toString()
         : list.title();
+  }
+
+  /**
+   * One command a line, from the words that were typed after the program; none needs what another
+   * makes.
+   */
+  List<String> plan(List<String> typed) {
+    List<String> words = new ArrayList<>(List.of("matraloom"));
+    typed.stream().filter(word -> !word.equals("--plan")).forEach(words::add);
+    String line = String.join(" ", words.stream().map(ShellWord::quoted).toList());
+    List<String> lines = new ArrayList<>();
+    names.forEach(name -> lines.add(line + " --piece " + ShellWord.quoted(name)));
+    lines.add(line + " --contents");
+    return lines;
   }
 
   boolean isHere(Path other) {
