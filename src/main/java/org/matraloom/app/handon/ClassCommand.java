@@ -43,8 +43,9 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     sortOptions = false,
     description = {
-      "Make the whole set of a class from a folder of scores: pages for any host or a stick,",
-      "with contents that can be searched, sheets, breath plans, a booklet and homework.",
+      "Make the whole set of a class from a folder of scores.",
+      "Pages for any host or a stick, with contents that can be searched, sheets, breath",
+      "plans, a booklet and homework.",
       "Started again it makes only what has changed. A list class.txt in the folder may give",
       "a title, levels, tags and homework (docs/lesson.md)."
     },

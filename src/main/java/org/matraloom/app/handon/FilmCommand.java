@@ -37,8 +37,9 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     sortOptions = false,
     description = {
-      "Make a film to teach with: the line that is said large, the beat lit, the hand,",
-      "what comes next, and a change of nadai told an avartana before.",
+      "Make a film to teach with.",
+      "The line that is said large, the beat lit, the hand, what comes next, and a change of",
+      "nadai told an avartana before.",
       "As .mp4 (H.264, AAC) or .webm (VP9, Opus), with chapters and subtitles; needs ffmpeg."
     },
     footer = {
