@@ -23,9 +23,7 @@ sealed interface PictureItem {
       implements PictureItem {
     @Override
     public Shape ink() {
-      PathPen pen = new PathPen(x, y, size / Typeface.UNITS);
-      lettering.outline().forEach(step -> step.draw(pen));
-      return pen.path();
+      return PathPen.shape(lettering, x, y, size);
     }
   }
 

@@ -34,7 +34,8 @@ record PageStyle(
   static final double TOP = 42.52;
   static final double BOTTOM = 42.52;
 
-  private static final List<Double> DENSER = List.of(12.0, 10.0, 8.5);
+  private static final double USUAL_BODY = 12;
+  private static final List<Double> DENSER = List.of(USUAL_BODY, 10.0, 8.5);
   private static final double ASCENT = 0.8;
   private static final double DESCENT = 0.32;
 
@@ -42,6 +43,11 @@ record PageStyle(
     return large
         ? new PageStyle(true, 18, 18, 24, 22, 30, 0, 12)
         : new PageStyle(false, 12, 10, 19, 11.5, 20, 70, 6);
+  }
+
+  /** The style of a line that has the whole width to itself, on a screen. */
+  static PageStyle screen(double body) {
+    return new PageStyle(false, body, body * 0.8, body, body * 0.96, 0, 0, 0);
   }
 
   /** This style and those with smaller letters for sollus, for rows that are dense. */
@@ -52,7 +58,14 @@ record PageStyle(
             .map(
                 size ->
                     new PageStyle(
-                        false, size, label, title, sign, numberColumn, sumColumn, lineGap))
+                        false,
+                        body * size / USUAL_BODY,
+                        label,
+                        title,
+                        sign,
+                        numberColumn,
+                        sumColumn,
+                        lineGap))
             .toList();
   }
 
@@ -68,12 +81,12 @@ record PageStyle(
 
   /** Type size of what stands above a row. */
   double tag() {
-    return large ? body : 7.5;
+    return large ? body : label * 0.75;
   }
 
   /** The height of the strip above a line that holds names, figures and brackets. */
   double lane() {
-    return large ? tag() + 4 : 8.5;
+    return tag() + (large ? 4 : 1);
   }
 
   /** Space under a line whose next line may have a strip above it. */

@@ -125,7 +125,8 @@ final class RowSetter {
     whole.headings().draw();
     double stemTop = flow.y();
     if (whole.tagged()) {
-      new TagDrawer(whole.style(), typeface, flow.page()).draw(row, whole.line(), flow.y());
+      double right = PageStyle.WIDTH - PageStyle.RIGHT;
+      new TagDrawer(whole.style(), typeface, right, flow.page()).draw(row, whole.line(), flow.y());
       flow.skip(whole.style().lane());
     }
     for (RoundPart part : row.parts()) {

@@ -15,11 +15,14 @@ final class TagDrawer {
 
   private final PageStyle style;
   private final Typeface typeface;
+  private final double right;
   private final List<Drawn> page;
 
-  TagDrawer(PageStyle style, Typeface typeface, List<Drawn> page) {
+  /** Draws tags that end before a right edge. */
+  TagDrawer(PageStyle style, Typeface typeface, double right, List<Drawn> page) {
     this.style = style;
     this.typeface = typeface;
+    this.right = right;
     this.page = page;
   }
 
@@ -46,7 +49,7 @@ final class TagDrawer {
       }
       Lettering text = typeface.lettering(tag.text(), false);
       double width = text.width(style.tag());
-      double most = PageStyle.WIDTH - PageStyle.RIGHT - width;
+      double most = right - width;
       double x = Math.max(Math.min(line.xOf(tag.from()), most), free);
       if (x <= most) {
         double base = top + style.tag() * 0.8;

@@ -15,7 +15,7 @@ import picocli.CommandLine.Option;
 public final class LexiconOptions {
 
   /** What the option is called. */
-  static final String NAME = "--lexicon";
+  public static final String NAME = "--lexicon";
 
   /** The most bytes that are read: a million characters of up to four. */
   private static final int MOST_BYTES = 4_000_000;

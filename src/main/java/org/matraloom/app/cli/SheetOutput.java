@@ -54,7 +54,14 @@ public final class SheetOutput {
     }
   }
 
-  private static Path numbered(Path target, int number) {
+  /**
+   * The name of one of several files.
+   *
+   * @param target the name that was asked for, with an ending
+   * @param number which of them
+   * @return the name with the number before its ending
+   */
+  public static Path numbered(Path target, int number) {
     String name = target.getFileName().toString();
     int dot = name.lastIndexOf('.');
     return target.resolveSibling(name.substring(0, dot) + "-" + number + name.substring(dot));
