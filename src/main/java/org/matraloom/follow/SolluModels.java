@@ -124,7 +124,7 @@ final class SolluModels {
    */
   double gain(int place, int onset) {
     double[] row = gain[kinds[place]];
-    return row.length == 0 ? 0 : row[onset];
+    return row.length == 0 ? 0 : bounded(row[onset]);
   }
 
   /** Whether it is known how the sollu of a place sounds. */
@@ -140,11 +140,26 @@ final class SolluModels {
 
   /** By how much an onset sounds like the likest of the sollus; 0 if nothing is known. */
   double likest(int onset) {
+    return bounded(likestOfAll(onset));
+  }
+
+  /** The same without a bound to what a single sound may say. */
+  double likestOfAll(int onset) {
     return Arrays.stream(gain)
         .filter(row -> row.length > 0)
         .mapToDouble(row -> row[onset])
         .max()
         .orElse(0);
+  }
+
+  /** By how much an onset is less like a sollu than like the likest; 0 if that is not known. */
+  double fallsShort(int place, int onset) {
+    double[] row = gain[kinds[place]];
+    return row.length == 0 ? 0 : likestOfAll(onset) - row[onset];
+  }
+
+  private static double bounded(double gain) {
+    return Math.max(MOST_AGAINST, Math.min(MOST_FOR, gain));
   }
 
   private static double[] gains(
@@ -162,7 +177,7 @@ final class SolluModels {
         double any = colour[d] - mean[d];
         sum += any * any / total[d] - own * own / within[d] + wider[d];
       }
-      gains[j] = Math.max(MOST_AGAINST, Math.min(MOST_FOR, TRUST * sum / 2));
+      gains[j] = TRUST * sum / 2;
     }
     return gains;
   }
