@@ -162,8 +162,13 @@ public record HeardBeat(
     return found < 0 ? -found - 1 : found + 1;
   }
 
-  /** How much later a moment is than the place of the grid that is nearest. */
-  private double offSeconds(double seconds) {
+  /**
+   * How much later a moment is than the clap that is nearest.
+   *
+   * @param seconds seconds from the beginning of the recording
+   * @return seconds, negative if it is earlier; infinite if there are no claps
+   */
+  public double offSeconds(double seconds) {
     double least = Double.POSITIVE_INFINITY;
     int next = firstAfter(seconds);
     for (int i = Math.max(0, next - 1); i <= Math.min(gridSeconds.size() - 1, next); i++) {

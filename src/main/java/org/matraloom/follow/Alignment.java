@@ -111,6 +111,17 @@ public record Alignment(
   }
 
   /**
+   * The same with fewer pairs.
+   *
+   * @param fewer some of {@link #said()}, in order of time
+   * @return the sounds of the others are no sollus
+   */
+  Alignment only(List<Said> fewer) {
+    return new Alignment(
+        expected, onsets, fewer, afterPauses, recorded, unsure, unsaid, lagSeconds);
+  }
+
+  /**
    * When each sollu that was heard began, in seconds from the beginning of the recording.
    *
    * @return seconds, one for each pair, in order of time

@@ -18,6 +18,8 @@ public record EndAmbiguity(boolean missing, End at) {
     LAST,
     /** The first sollu or the last. */
     EITHER,
+    /** Several of the first sollus or of the last. */
+    EITHER_SOME,
     /** The last sollu; something else was heard in its place. */
     UNLIKE
   }
@@ -37,6 +39,7 @@ public record EndAmbiguity(boolean missing, End at) {
       case FIRST -> "The first sollu, or a matra on the way, is missing";
       case LAST -> "The last sollu, or a matra on the way, is missing";
       case EITHER -> "The first sollu or the last is missing";
+      case EITHER_SOME -> "The first sollus or the last are missing";
       case UNLIKE -> "Where the last sollu should be, a sound is heard that is like none of them";
     };
   }
@@ -46,7 +49,7 @@ public record EndAmbiguity(boolean missing, End at) {
         + switch (at) {
           case FIRST -> "before the first, or a matra put in on the way";
           case LAST -> "after the last, or a matra put in on the way";
-          case EITHER, UNLIKE -> "before the first or after the last";
+          case EITHER, EITHER_SOME, UNLIKE -> "before the first or after the last";
         };
   }
 }

@@ -38,6 +38,9 @@ final class FaintSollus {
   private static final double QUIETER_DB = 9;
   private static final double LEAST_GAIN = 0.1;
 
+  /** What is so much more like another sollu is that one's sound. */
+  private static final double LIKER_OTHER = 1;
+
   /** The last sollu decides about the landing. */
   private static final double LEAST_GAIN_LAST = 0.6;
 
@@ -84,6 +87,7 @@ final class FaintSollus {
     List<Guess> alike =
         guesses.stream()
             .filter(guess -> models.gain(guess.sollu, onsetOf(all, guess)) >= leastGain(guess))
+            .filter(guess -> models.fallsShort(guess.sollu, onsetOf(all, guess)) <= LIKER_OTHER)
             .toList();
     return with(alike);
   }

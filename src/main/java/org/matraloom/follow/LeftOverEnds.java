@@ -14,11 +14,14 @@ final class LeftOverEnds {
   /** What is nearer than this to the first or the last is of the same sollu, in matras. */
   private static final double SAME_MATRAS = 0.65;
 
-  private static final double NEXT_MATRAS = 1.4;
+  private static final double NEXT_MATRAS = 1.6;
   private static final double SURE_CONFIDENCE = 0.5;
 
   /** A sound speaks for one of the sollus by so much. */
   private static final double LIKE_GAIN = 0.5;
+
+  /** An end that speaks so much against its sollu may be another than it seems. */
+  private static final double UNLIKE_GAIN = -1;
 
   private final List<Onset> onsets;
   private final List<Alignment.Said> said;
@@ -67,6 +70,9 @@ final class LeftOverEnds {
         .takeWhile(j -> Math.abs(onsets.get(j).seconds() - at) <= NEXT_MATRAS * matraSeconds)
         .filter(j -> Math.abs(onsets.get(j).seconds() - at) > SAME_MATRAS * matraSeconds)
         .filter(j -> onsets.get(j).confidence() >= SURE_CONFIDENCE)
-        .anyMatch(j -> model.sollus().likest(j) >= LIKE_GAIN);
+        .anyMatch(
+            j ->
+                model.sollus().likest(j) >= LIKE_GAIN
+                    || model.sollus().gain(end.sollu(), end.onset()) <= UNLIKE_GAIN);
   }
 }

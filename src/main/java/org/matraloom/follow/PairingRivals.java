@@ -20,6 +20,9 @@ final class PairingRivals {
   /** So near its end a passage may be put to the next sollu. */
   private static final int NEAR_END = 12;
 
+  /** A sollu cut off by the edge of the recording is not heard. */
+  private static final double EDGE_SECONDS = 0.1;
+
   /** What is so sure an onset is a sound of its own. */
   private static final double SURE_CONFIDENCE = 0.35;
 
@@ -113,7 +116,7 @@ final class PairingRivals {
     int near = Math.min(NEAR_END, said.size() - 1);
     for (int p = 1; p <= near; p++) {
       int q = said.size() - p;
-      if (first > 0 && first <= 2) {
+      if (first > 0 && first <= 2 && isInRecording(first - 1)) {
         rivals.add(
             new Rival(
                 moved(0, p, -first, Optional.empty()),
@@ -133,6 +136,12 @@ final class PairingRivals {
                 moved(q, said.size(), -1, after), new EndAmbiguity(false, EndAmbiguity.End.LAST)));
       }
     }
+  }
+
+  /** Whether a sollu before the first that was heard would be in the recording. */
+  private boolean isInRecording(int sollu) {
+    double apart = walk.apartSeconds(sollu, said.get(0).sollu()) * model.stretch();
+    return onsets.get(said.get(0).onset()).seconds() - apart >= EDGE_SECONDS;
   }
 
   /** The last sure sound between two onsets that is no sollu of the pairing, but like one. */

@@ -97,6 +97,11 @@ final class PairingWalk {
         .anyMatch(j -> onsets.get(j).confidence() >= PairingPrices.SURE_CONFIDENCE);
   }
 
+  /** How long after one sollu another falls, in seconds at the tempo of the score. */
+  double apartSeconds(int from, int to) {
+    return expected[to] - expected[from];
+  }
+
   private double walk(List<Alignment.Said> said, PairingModel model, List<Integer> jumps) {
     if (said.isEmpty()) {
       return Double.NEGATIVE_INFINITY;

@@ -13,7 +13,7 @@ final class ShiftedRival {
   private static final double SURE_OF_EACH = 0.25;
 
   /** More than so many are no matter of an end. */
-  private static final int MOST_AT_END = 2;
+  private static final int MOST_AT_END = 5;
 
   private ShiftedRival() {}
 
@@ -43,6 +43,8 @@ final class ShiftedRival {
     double likelier = training.evidence(said, guess) - training.evidence(other, guess);
     return likelier > SURE_OF_EACH * said.size()
         ? Optional.empty()
-        : Optional.of(new EndAmbiguity(true, EndAmbiguity.End.EITHER));
+        : Optional.of(
+            new EndAmbiguity(
+                true, atEnds == 1 ? EndAmbiguity.End.EITHER : EndAmbiguity.End.EITHER_SOME));
   }
 }

@@ -5,8 +5,10 @@ import java.util.List;
 
 /**
  * How the sollus of a take sound, learnt from a pairing: for each sollu the mean of its colours,
- * and the spread about the means, one for all sollus (linear discriminant analysis: R. A. Fisher,
- * Ann. Eugen. 7 (1936) 179-188), wider where little was heard.
+ * and the spread about the means, one for all sollus. Both are drawn towards what is known
+ * beforehand where little was heard (probabilistic linear discriminant analysis: S. Ioffe, Proc.
+ * ECCV (2006) 531-542), so that a take of a few words is neither too sure of its sollus nor of what
+ * is none.
  */
 final class SolluModels {
 
@@ -18,8 +20,13 @@ final class SolluModels {
 
   private static final double MOST_AGAINST = -1.5;
 
-  /** However alike the sounds of a sollu are, the next may differ by this share of all variance. */
-  private static final double LEAST_SHARE = 0.04;
+  /** So much of all variance is taken to be within a sollu, and that counts like so many sounds. */
+  private static final double USUAL_WITHIN = 0.4;
+
+  private static final double USUAL_SOUNDS = 30;
+
+  /** Sollus differ at least by this share of all variance. */
+  private static final double LEAST_BETWEEN = 0.1;
 
   /** A sollu that was heard less often is not known. */
   private static final int LEAST_HEARD = 3;
@@ -89,16 +96,19 @@ final class SolluModels {
     }
     for (int d = 0; d < size; d++) {
       total[d] = Math.max(LEAST_VARIANCE, total[d]);
-      within[d] = Math.min(total[d], Math.max(LEAST_SHARE * total[d], within[d] / free));
+      double usual = USUAL_SOUNDS * USUAL_WITHIN * total[d];
+      within[d] = Math.min(total[d], (usual + within[d]) / (USUAL_SOUNDS + free));
     }
     for (int kind = 0; kind < most; kind++) {
       if (counts[kind] >= LEAST_HEARD) {
         double[] middle = new double[size];
+        double[] spread = new double[size];
         for (int d = 0; d < size; d++) {
-          middle[d] = sums[kind][d] / counts[kind];
+          double between = Math.max(LEAST_BETWEEN * total[d], total[d] - within[d]);
+          double doubt = within[d] / (within[d] + counts[kind] * between);
+          middle[d] = mean[d] + (1 - doubt) * (sums[kind][d] / counts[kind] - mean[d]);
+          spread[d] = within[d] + between * doubt;
         }
-        double next = 1 + 1.0 / counts[kind];
-        double[] spread = Arrays.stream(within).map(variance -> variance * next).toArray();
         gain[kind] = gains(colours, middle, mean, spread, total);
       }
     }
@@ -114,7 +124,7 @@ final class SolluModels {
    */
   double gain(int place, int onset) {
     double[] row = gain[kinds[place]];
-    return row.length == 0 ? 0 : row[onset];
+    return row.length == 0 ? 0 : bounded(row[onset]);
   }
 
   /** Whether it is known how the sollu of a place sounds. */
@@ -130,11 +140,26 @@ final class SolluModels {
 
   /** By how much an onset sounds like the likest of the sollus; 0 if nothing is known. */
   double likest(int onset) {
+    return bounded(likestOfAll(onset));
+  }
+
+  /** The same without a bound to what a single sound may say. */
+  double likestOfAll(int onset) {
     return Arrays.stream(gain)
         .filter(row -> row.length > 0)
         .mapToDouble(row -> row[onset])
         .max()
         .orElse(0);
+  }
+
+  /** By how much an onset is less like a sollu than like the likest; 0 if that is not known. */
+  double fallsShort(int place, int onset) {
+    double[] row = gain[kinds[place]];
+    return row.length == 0 ? 0 : likestOfAll(onset) - row[onset];
+  }
+
+  private static double bounded(double gain) {
+    return Math.max(MOST_AGAINST, Math.min(MOST_FOR, gain));
   }
 
   private static double[] gains(
@@ -152,7 +177,7 @@ final class SolluModels {
         double any = colour[d] - mean[d];
         sum += any * any / total[d] - own * own / within[d] + wider[d];
       }
-      gains[j] = Math.max(MOST_AGAINST, Math.min(MOST_FOR, TRUST * sum / 2));
+      gains[j] = TRUST * sum / 2;
     }
     return gains;
   }

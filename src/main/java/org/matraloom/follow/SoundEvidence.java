@@ -8,24 +8,24 @@ import java.util.stream.IntStream;
  * How much the sounds of a take speak for a pairing as a whole: whether those put to one sollu are
  * alike, and unlike those put to others.
  *
- * <p>The logarithm of the likelihood of all colours with a mean of its own for each sollu against
- * one mean for all, with a covariance common to all sollus (Wilks' lambda: S. S. Wilks, Biometrika
- * 24 (1932) 471-494), drawn to its diagonal where there are few sounds (after O. Ledoit and M.
- * Wolf, J. Multivar. Anal. 88 (2004) 365-411), less what so many means would win by chance (G.
- * Schwarz, Ann. Stat. 6 (1978) 461-464). Unlike the sum of what single sounds say it is not bounded
- * for each of them: words that repeat, shifted by one, have some sollus of two sounds each beside
- * others of one.
+ * <p>The logarithm of the likelihood of all colours with a mean of its own for each sollu, against
+ * that of sounds without any order. The means are not known; they are drawn from a normal
+ * distribution, as are the sounds about them (probabilistic linear discriminant analysis: S. Ioffe,
+ * Proc. ECCV (2006) 531-542; S. J. D. Prince and J. H. Elder, Proc. ICCV (2007), 1-8). How much of
+ * all variance is within a sollu is known beforehand, so that a few sounds of each are enough.
+ * Unlike the sum of what single sounds say it is not bounded for each of them: words that repeat,
+ * shifted by one, have some sollus of two sounds each beside others of one.
  */
 final class SoundEvidence {
 
   /** Colours are neither normal nor independent of their neighbours in time. */
-  private static final double TRUST = 0.08;
+  private static final double TRUST = 0.16;
 
-  /** However alike the sounds of a sollu are, the next may differ by this share of all variance. */
-  private static final double LEAST_SHARE = 0.1;
+  /** So much of all variance is taken to be within a sollu: people vary more than recordings do. */
+  private static final double WITHIN = 0.65;
 
-  /** Of fewer sounds for each of its numbers a covariance says nothing. */
-  private static final double LEAST_SOUNDS = 1.5;
+  /** Of fewer sounds it is not known how they vary. */
+  private static final int LEAST_SOUNDS = 8;
 
   /** Sounds are not more alike than this: of those that are the same none is told from another. */
   private static final double LEAST_VARIANCE = 1e-9;
@@ -68,82 +68,55 @@ final class SoundEvidence {
    */
   static double of(SoundColours colours, int[] kinds, List<Alignment.Said> said) {
     int size = colours.size();
-    if (size == 0 || said.size() < LEAST_SOUNDS * size) {
+    int most = Arrays.stream(kinds).max().orElse(0) + 1;
+    if (size == 0 || said.size() < LEAST_SOUNDS) {
       return 0;
     }
-    int most = Arrays.stream(kinds).max().orElse(0) + 1;
-    double[][] means = new double[most][size];
+    double[][] sums = new double[most][size];
     int[] counts = new int[most];
     double[] mean = new double[size];
+    double[] squares = new double[size];
     for (Alignment.Said each : said) {
       double[] colour = colours.ofOnset()[each.onset()];
       int kind = kinds[each.sollu()];
       counts[kind]++;
       for (int d = 0; d < size; d++) {
-        means[kind][d] += colour[d];
+        sums[kind][d] += colour[d];
         mean[d] += colour[d] / said.size();
+        squares[d] += colour[d] * colour[d];
       }
     }
-    long known = Arrays.stream(counts).filter(count -> count > 0).count();
-    if (known < 2) {
-      return 0;
-    }
-    double[][] total = new double[size][size];
-    double[][] within = new double[size][size];
-    for (Alignment.Said each : said) {
-      double[] colour = colours.ofOnset()[each.onset()];
-      int kind = kinds[each.sollu()];
-      double[] any = new double[size];
-      double[] own = new double[size];
-      for (int d = 0; d < size; d++) {
-        any[d] = colour[d] - mean[d];
-        own[d] = colour[d] - means[kind][d] / counts[kind];
-      }
-      addSquare(total, any);
-      addSquare(within, own);
-    }
-    double joint = Math.max(0, 1 - (double) size / said.size());
-    for (int row = 0; row < size; row++) {
-      for (int column = 0; column <= row; column++) {
-        double share = row == column ? 1 : joint;
-        double least = row == column ? LEAST_VARIANCE * said.size() : 0;
-        total[row][column] = share * total[row][column] + least;
-        within[row][column] =
-            share * within[row][column] + least + LEAST_SHARE * total[row][column];
+    double evidence = 0;
+    for (int d = 0; d < size; d++) {
+      double variance = squares[d] / said.size() - mean[d] * mean[d];
+      if (variance > LEAST_VARIANCE) {
+        evidence += ofNumber(said.size(), counts, column(sums, d), mean[d], variance);
       }
     }
-    double alike = logDeterminant(total) + size * Math.log1p(LEAST_SHARE) - logDeterminant(within);
-    double byChance = (known - 1) * size * Math.log(said.size());
-    return Math.max(0, TRUST * (said.size() * alike - byChance) / 2);
+    return Math.max(0, TRUST * evidence);
   }
 
-  private static void addSquare(double[][] sums, double[] vector) {
-    for (int row = 0; row < vector.length; row++) {
-      for (int column = 0; column <= row; column++) {
-        sums[row][column] += vector[row] * vector[column];
+  /**
+   * What one number of all colours says. Of sounds of one sollu only their count and sum are asked:
+   * the squares are the same in every order, but for their share.
+   */
+  private static double ofNumber(
+      int sounds, int[] counts, double[] sums, double mean, double variance) {
+    double between = 1 - WITHIN;
+    double evidence = sounds * (1 - 1 / WITHIN) / 2;
+    for (int kind = 0; kind < counts.length; kind++) {
+      int count = counts[kind];
+      if (count > 0) {
+        double off = sums[kind] - count * mean;
+        double spread = WITHIN + count * between;
+        evidence += between * off * off / (2 * WITHIN * spread * variance);
+        evidence -= ((count - 1) * Math.log(WITHIN) + Math.log(spread)) / 2;
       }
     }
+    return evidence;
   }
 
-  /** By Cholesky's decomposition; only the lower half of the matrix is read. */
-  private static double logDeterminant(double[][] matrix) {
-    int size = matrix.length;
-    double[][] root = new double[size][size];
-    double sum = 0;
-    for (int row = 0; row < size; row++) {
-      for (int column = 0; column <= row; column++) {
-        double left = matrix[row][column];
-        for (int k = 0; k < column; k++) {
-          left -= root[row][k] * root[column][k];
-        }
-        if (row == column) {
-          root[row][row] = Math.sqrt(Math.max(LEAST_VARIANCE, left));
-          sum += 2 * Math.log(root[row][row]);
-        } else {
-          root[row][column] = left / root[column][column];
-        }
-      }
-    }
-    return sum;
+  private static double[] column(double[][] sums, int number) {
+    return Arrays.stream(sums).mapToDouble(row -> row[number]).toArray();
   }
 }

@@ -66,6 +66,6 @@ final class UnlikeEnd {
             .orElse(0);
     return models.isKnown(asked.size() - 1)
         && telling >= TELLING_GAIN
-        && models.likest(last.onset()) <= UNLIKE_GAIN;
+        && models.likestOfAll(last.onset()) <= UNLIKE_GAIN;
   }
 }

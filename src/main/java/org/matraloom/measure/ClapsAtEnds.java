@@ -44,7 +44,7 @@ final class ClapsAtEnds {
         switch (leftOver.get()) {
           case FIRST -> areClaps(alignment, before, first.onsetSeconds(), heard);
           case LAST -> areClaps(alignment, last.onsetSeconds(), after, heard);
-          case EITHER, UNLIKE ->
+          case EITHER, EITHER_SOME, UNLIKE ->
               areClaps(alignment, before, first.onsetSeconds(), heard)
                   && areClaps(alignment, last.onsetSeconds(), after, heard);
         };

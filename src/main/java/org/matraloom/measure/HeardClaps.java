@@ -18,6 +18,9 @@ import org.matraloom.pulse.PulseLine;
  */
 record HeardClaps(HeardBeat beat, double firstBeat) {
 
+  /** What is heard so near to a clap may be one: people and rooms spread it. */
+  private static final double CLAPPED_SECONDS = 0.03;
+
   /** What is not paired to this degree does not tell where the voice is. */
   private static final double LEAST_PAIRED = 0.7;
 
@@ -52,6 +55,11 @@ record HeardClaps(HeardBeat beat, double firstBeat) {
   /** When a beat of the performance was clapped, or would have been. */
   double secondsAt(double performanceBeat) {
     return beat.secondsAt(performanceBeat - firstBeat);
+  }
+
+  /** Whether a clap fell at a moment, or would have. */
+  boolean isClapped(double seconds) {
+    return beat.isKnownAt(seconds) && Math.abs(beat.offSeconds(seconds)) <= CLAPPED_SECONDS;
   }
 
   /** Whether claps say where the beat is at a moment. */

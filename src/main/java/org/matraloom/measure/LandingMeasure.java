@@ -24,9 +24,15 @@ final class LandingMeasure {
   private final SaidSollu last;
   private final List<SaidSollu> begun;
   private final Optional<PulseBefore> pulse;
+  private final double lagDoubtSeconds;
 
   private LandingMeasure(
-      Alignment alignment, List<SaidSollu> sollus, PulseLine line, SaidSollu last) {
+      Alignment alignment,
+      List<SaidSollu> sollus,
+      PulseLine line,
+      SaidSollu last,
+      double lagDoubtSeconds) {
+    this.lagDoubtSeconds = lagDoubtSeconds;
     this.expected = alignment.expected();
     this.sollus = sollus;
     this.line = line;
@@ -46,6 +52,7 @@ final class LandingMeasure {
    * @param line the pulse of the whole take
    * @param guide where the guide was, if that is known
    * @param claps the claps in the recording, if there are any
+   * @param lagDoubtSeconds how far the last sollu's beat may be from where it is felt as a rule
    * @return nothing if the last sollu was not heard
    */
   static Optional<TakeLanding> of(
@@ -53,12 +60,16 @@ final class LandingMeasure {
       List<SaidSollu> sollus,
       PulseLine line,
       Optional<GuideStart> guide,
-      Optional<HeardClaps> claps) {
+      Optional<HeardClaps> claps,
+      double lagDoubtSeconds) {
     int place = alignment.expected().size() - 1;
     return sollus.stream()
         .filter(said -> said.place() == place)
         .reduce((a, b) -> b)
-        .map(said -> new LandingMeasure(alignment, sollus, line, said).landing(guide, claps));
+        .map(
+            said ->
+                new LandingMeasure(alignment, sollus, line, said, lagDoubtSeconds)
+                    .landing(guide, claps));
   }
 
   private TakeLanding landing(Optional<GuideStart> guide, Optional<HeardClaps> claps) {
@@ -108,8 +119,30 @@ final class LandingMeasure {
 
   private TakeLanding landing(double error, double beatSeconds, LandingBeat against) {
     double matra = beatSeconds / expected.get(last.place()).matrasPerBeat();
-    boolean lands = Math.abs(error) <= Tolerance.landingSeconds(matra);
-    return new TakeLanding(last.place(), error, error / matra, lands, against);
+    return new TakeLanding(
+        last.place(),
+        error,
+        error / matra,
+        Math.hypot(lagDoubtSeconds, beatDoubtSeconds(against)),
+        Tolerance.landingSeconds(matra),
+        against);
+  }
+
+  /** How far the beat may be from where it was found, as a standard error. */
+  private double beatDoubtSeconds(LandingBeat against) {
+    return switch (against) {
+      case GUIDE -> 0;
+      case CLAPS -> EndDoubt.LEAST_SECONDS;
+      case PULSE_BEFORE_CHANGE ->
+          lineDoubtSeconds(pulse.orElseThrow().line(), 1, pulse.orElseThrow().before());
+      case PULSE -> lineDoubtSeconds(line, begun.get(0).run(), begun);
+    };
+  }
+
+  private double lineDoubtSeconds(PulseLine carried, int run, List<SaidSollu> all) {
+    int first = all.get(0).run();
+    List<SaidSollu> own = all.stream().filter(said -> said.run() == first).toList();
+    return EndDoubt.ofLine(carried, run, own, this::beat, beat(last));
   }
 
   private double beat(SaidSollu said) {

@@ -44,8 +44,8 @@ public record PulseBefore(
   /** It explains more than an even one if it is off by so much less. */
   private static final double GROWS = 0.9;
 
-  /** A growing tempo explains a take as well as a break if it is off by hardly more. */
-  private static final double AS_WELL = 1.04;
+  /** A growing tempo explains a take better than a break if it is off by less. */
+  private static final double AS_WELL = 0.99;
 
   private static final double EVEN_SECONDS = 0.012;
 

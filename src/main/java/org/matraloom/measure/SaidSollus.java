@@ -112,7 +112,20 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
     return wander == PulseDeviation.NONE ? this : against(expected, sollus, line.wandering(wander));
   }
 
-  private static double[] byKind(double[] lags, List<FeltBeat> kinds) {
+  /**
+   * The same without what is no sollu after all.
+   *
+   * @param alignment holds the sollus that are kept
+   * @return the same pulse
+   */
+  SaidSollus only(Alignment alignment) {
+    Set<Double> kept =
+        alignment.said().stream().map(alignment::secondsOf).collect(Collectors.toSet());
+    return new SaidSollus(
+        sollus.stream().filter(each -> kept.contains(each.onsetSeconds())).toList(), line);
+  }
+
+  static double[] byKind(double[] lags, List<FeltBeat> kinds) {
     return kinds.stream().mapToDouble(kind -> lags[kind.ordinal()]).toArray();
   }
 
@@ -128,7 +141,7 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
   }
 
   /** What was learnt tells sollus from one another; how late all are felt is taken as usual. */
-  private static double[] learnt(List<FeltBeat> kinds, Alignment alignment) {
+  static double[] learnt(List<FeltBeat> kinds, Alignment alignment) {
     double mean =
         alignment.said().stream()
             .mapToDouble(said -> kinds.get(said.sollu()).usualLagSeconds())

@@ -10,6 +10,7 @@ import org.matraloom.follow.Alignment;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.GuideBleed;
 import org.matraloom.follow.SaidSollu;
+import org.matraloom.follow.StrangeEnds;
 import org.matraloom.onset.OnsetCurve;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Lexicon;
@@ -193,6 +194,11 @@ public record TakeFindings(
             StretchMeasure.of(alignment, said, curve.levels(), curve.lengthSeconds()));
     alignment = alignment.unsaid(UnsaidMeasure.of(alignment, sollus, said.line(), curve.levels()));
     Optional<HeardClaps> claps = HeardClaps.of(alignment, sollus, said.line(), curve);
+    if (claps.isPresent()) {
+      alignment = StrangeEnds.leftOut(alignment, curve.levels(), claps.get()::isClapped);
+      said = said.only(alignment);
+      sollus = said.sollus();
+    }
     alignment = ClapsAtEnds.decided(alignment, sollus, said.line(), claps);
     return new TakeFindings(
         alignment,
@@ -203,7 +209,8 @@ public record TakeFindings(
             EvennessMeasure.of(expected, sollus, said.line()),
             NadaiChangeMeasure.of(expected, sollus, said.line()),
             habits),
-        LandingMeasure.of(alignment, sollus, said.line(), guide, claps),
+        LandingMeasure.of(
+            alignment, sollus, said.line(), guide, claps, EndDoubt.ofSollu(alignment, lexicon)),
         BreathMeasure.of(alignment, curve.levels(), plan),
         DoubtMeasure.after(alignment, said, habits, curve.levels()));
   }

@@ -26,6 +26,12 @@ public final class PulseRuns {
   /** One uneven interval is no slip: what follows it is later or earlier by so much as a whole. */
   private static final double LEAST_LASTING = 0.45;
 
+  /** Where two or three stand apart, so much of it is at the step; the rest is unevenness. */
+  private static final double LEAST_STEP = 0.3;
+
+  /** A first sollu is a run of its own if it is off by so much. */
+  private static final double LEAST_APART = 0.65;
+
   private static final double BEGUN_MATRAS = 0.15;
   private static final double LEAST_ON_THE_WAY = 0.7;
   private static final double DISAGREE_ON_THE_WAY = 0.25;
@@ -54,7 +60,8 @@ public final class PulseRuns {
         run[i]++;
         begin = i;
       } else if (i >= begin + (begin == 0 ? AGREEING_AT_END : AGREEING)
-          && slips(i, place, asked, matra, heard, pace)) {
+              && slips(i, place, asked, matra, heard, pace)
+          || begin == 0 && standsApart(i, place, asked, matra, heard, pace)) {
         run[i]++;
         begin = i;
       }
@@ -69,6 +76,30 @@ public final class PulseRuns {
             .filter(i -> asked[i] > asked[i - 1])
             .mapToDouble(i -> (heard[i] - heard[i - 1]) / (asked[i] - asked[i - 1]))
             .toArray());
+  }
+
+  /**
+   * Whether the one to three sollus before one stand apart from all that follows: the take slipped
+   * as soon as it had begun. So few do not tell where they would be, so more is asked.
+   */
+  private static boolean standsApart(
+      int i, int[] place, double[] asked, double[] matra, double[] heard, double pace) {
+    int to = i + AGREEING;
+    if (i == 0
+        || i > AGREEING_AT_END
+        || matra[i] <= 0
+        || to > place.length
+        || place[to - 1] < place[i]) {
+      return false;
+    }
+    double unit = matra[i] * pace;
+    double after = median(i, to, asked, heard, pace);
+    double apart = (after - median(0, i, asked, heard, pace)) / unit;
+    double side = Math.signum(apart);
+    return Math.abs(apart) >= (i == 1 ? LEAST_APART : LEAST_MATRAS)
+        && side * step(i, i, asked, heard, pace) >= (i == 1 ? LEAST_MATRAS : LEAST_STEP) * unit
+        && IntStream.range(0, i)
+            .allMatch(k -> side * (after - heard[k] + asked[k] * pace) >= LEAST_MATRAS * unit);
   }
 
   /** Whether all is later or earlier from a sollu on, at once or over the next few. */

@@ -15,6 +15,7 @@ enum FaultKind {
   MISSED("missing sollus"),
   UNLIKE_END("a last sound like none of the sollus"),
   DRIFT("a pulse that runs or drags"),
+  UNSURE_LANDING("a landing that may be a little off"),
   UNEVEN("a place of the beat that is always off"),
   CUT_END("an end that was not recorded");
 

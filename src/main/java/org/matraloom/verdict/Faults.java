@@ -84,6 +84,7 @@ final class Faults {
             faults.missing::missed,
             faults.missing::unlikeEnd,
             faults::drift,
+            faults.landing::unsure,
             faults::uneven,
             faults.missing::cutEnd)
         .map(Supplier::get)

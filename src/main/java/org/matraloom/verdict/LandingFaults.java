@@ -117,6 +117,26 @@ final class LandingFaults {
                     PracticeAdvice.phrase(expected(landing.place()).phrase(), tempo)));
   }
 
+  /** It may land, or be a little off. */
+  Optional<TakeFault> unsure() {
+    return findings
+        .landing()
+        .filter(landing -> !landing.lands() && !landing.isOff())
+        .map(
+            landing ->
+                new TakeFault(
+                    FaultKind.UNSURE_LANDING,
+                    String.format(
+                        Locale.ROOT,
+                        "The last sollu is %.0f ms %s by %s, give or take %.0f: I cannot tell"
+                            + " whether it lands.",
+                        1_000 * Math.abs(landing.errorSeconds()),
+                        FaultTerms.side(landing.errorSeconds()),
+                        landing.against().words(),
+                        1_000 * landing.giveOrTakeSeconds()),
+                    PracticeAdvice.phrase(expected(landing.place()).phrase(), tempo)));
+  }
+
   /** A change of nadai at a wrong speed that was made good before the end. */
   Optional<TakeFault> change() {
     return findings.changes().stream()
@@ -140,7 +160,7 @@ final class LandingFaults {
   }
 
   private Optional<TakeLanding> off() {
-    return findings.landing().filter(landing -> !landing.lands());
+    return findings.landing().filter(TakeLanding::isOff);
   }
 
   private ExpectedSollu expected(int place) {

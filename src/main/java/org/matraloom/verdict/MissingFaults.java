@@ -48,7 +48,8 @@ final class MissingFaults {
     return findings
         .alignment()
         .unsure()
-        .filter(unsure -> unsure.at() == EndAmbiguity.End.EITHER)
+        .map(EndAmbiguity::at)
+        .filter(at -> at == EndAmbiguity.End.EITHER || at == EndAmbiguity.End.EITHER_SOME)
         .isPresent();
   }
 

@@ -63,7 +63,12 @@ class PulseBeforeTest {
       Alignment alignment = new Alignment(expected, List.of(), List.of());
       TakeLanding landing =
           LandingMeasure.of(
-                  alignment, said, new PulseLine(0, BEAT, 0, 1), Optional.empty(), Optional.empty())
+                  alignment,
+                  said,
+                  new PulseLine(0, BEAT, 0, 1),
+                  Optional.empty(),
+                  Optional.empty(),
+                  0)
               .orElseThrow();
       assertEquals(dueError(thirdTempo) + noise, landing.errorSeconds(), 0.020, "seed " + seed);
       assertEquals(LandingBeat.PULSE_BEFORE_CHANGE, landing.against());
@@ -102,7 +107,8 @@ class PulseBeforeTest {
                 said,
                 new PulseLine(0, BEAT, 0, 1),
                 Optional.of(new GuideStart(0, 1.03, TEMPO)),
-                Optional.empty())
+                Optional.empty(),
+                0)
             .orElseThrow();
     assertEquals(LandingBeat.GUIDE, landing.against());
     assertEquals(0, landing.errorSeconds(), 0.015, "a constant lead is no fault");

@@ -168,7 +168,8 @@ class DeviationPictureTest {
         Optional.of(new Pulse(66, 1, 0.004, OptionalDouble.empty(), line)),
         List.of(),
         TakeFindings.Nadais.NONE,
-        Optional.of(new TakeLanding(expected.size() - 1, -0.004, -0.02, true, LandingBeat.PULSE)),
+        Optional.of(
+            new TakeLanding(expected.size() - 1, -0.004, -0.02, 0.002, 0.06, LandingBeat.PULSE)),
         new BreathFindings(0, 0, 0, 0, List.of()),
         doubt);
   }

@@ -71,7 +71,8 @@ class CutTakesTest {
         assertTrue(found.landing().orElseThrow().lands(), what);
         String words = judged(found).recorded().orElseThrow();
         assertTrue(words.startsWith("The recording begins at " + place(begin) + "; "), words);
-        assertTrue(judged(found).wrong().startsWith("Nothing is out of"), judged(found).wrong());
+        assertTrue(
+            judged(found).wrong().startsWith("Nothing is out of"), what + judged(found).wrong());
       }
     }
   }

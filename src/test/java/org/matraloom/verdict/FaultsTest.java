@@ -68,7 +68,8 @@ class FaultsTest {
       }
       recorded = RecordedRange.whole(expected.size());
       landing =
-          Optional.of(new TakeLanding(expected.size() - 1, 0.004, 0.02, true, LandingBeat.PULSE));
+          Optional.of(
+              new TakeLanding(expected.size() - 1, 0.004, 0.02, 0.002, 0.06, LandingBeat.PULSE));
     }
 
     void leavesOut(int place) {
@@ -212,7 +213,8 @@ class FaultsTest {
     habit.habits = List.of(new HabitFound(Habit.LIMPING, 2, 1, 0.9, 4));
     Take late = even();
     late.landing =
-        Optional.of(new TakeLanding(late.expected.size() - 1, 0.12, 0.8, false, LandingBeat.PULSE));
+        Optional.of(
+            new TakeLanding(late.expected.size() - 1, 0.12, 0.8, 0.002, 0.06, LandingBeat.PULSE));
     for (Take take : List.of(missing, habit, late)) {
       Optional<String> before = take.worst();
       assertTrue(before.isPresent());

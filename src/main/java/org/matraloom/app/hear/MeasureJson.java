@@ -42,6 +42,7 @@ final class MeasureJson {
     json.writeNumberField("place", landing.place());
     seconds("errorSeconds", landing.errorSeconds());
     rounded("errorMatras", landing.errorMatras());
+    seconds("giveOrTakeSeconds", landing.giveOrTakeSeconds());
     json.writeBooleanField("lands", landing.lands());
     json.writeStringField("against", landing.against().words());
     json.writeEndObject();

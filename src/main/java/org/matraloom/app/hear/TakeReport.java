@@ -189,7 +189,7 @@ final class TakeReport {
                         + SignedNumber.of(found.errorMatras(), 2)
                         + " matras) by "
                         + found.against().words()
-                        + ": it "
+                        + ": "
                         + landing(found))
             .orElse(
                 findings.alignment().recorded().to() < findings.alignment().expected().size()
@@ -207,12 +207,12 @@ final class TakeReport {
   /** A landing that may be that of another sollu is no landing yet. */
   private String landing(TakeLanding found) {
     if (!found.lands()) {
-      return "does not land";
+      return found.isOff() ? "it does not land" : "I cannot tell whether it lands";
     }
     if (findings.isByDriftingPulse()) {
-      return "lands only as its own tempo changes";
+      return "it lands only as its own tempo changes";
     }
-    return findings.lands() ? "lands" : "lands if nothing is missing or left over";
+    return findings.lands() ? "it lands" : "it lands if nothing is missing or left over";
   }
 
   private String written(int place) {

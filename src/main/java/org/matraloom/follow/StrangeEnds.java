@@ -1,0 +1,43 @@
+package org.matraloom.follow;
+
+import java.util.List;
+import java.util.function.DoublePredicate;
+import org.matraloom.onset.SoundLevels;
+
+/**
+ * Takes a last sollu for what it is where a clap was heard in place of a sollu that was not said. A
+ * first sollu often falls on a clap, and sounds like none for that.
+ */
+public final class StrangeEnds {
+
+  /** What speaks by so much against every sollu is none. */
+  private static final double UNLIKE_GAIN = -2.5;
+
+  private static final int LEAST_SOLLUS = 12;
+
+  private StrangeEnds() {}
+
+  /**
+   * The same alignment without a last sollu that is like none and comes with a clap.
+   *
+   * @param alignment which sounds are sollus
+   * @param levels the recording
+   * @param isClapped whether a clap is due at a moment, in seconds
+   * @return the same alignment if its end sounds like a sollu, or if that cannot be told
+   */
+  public static Alignment leftOut(
+      Alignment alignment, SoundLevels levels, DoublePredicate isClapped) {
+    List<Alignment.Said> said = alignment.said();
+    Alignment.Said last = said.get(said.size() - 1);
+    if (said.size() < LEAST_SOLLUS || !isClapped.test(alignment.secondsOf(last))) {
+      return alignment;
+    }
+    SoundColours colours = SoundColours.of(levels, alignment.onsets());
+    int[] sollus = ExpectedSollu.kinds(alignment.expected());
+    int[] inTurn = SoundEvidence.inTurn(sollus.length);
+    List<Alignment.Said> before = said.subList(0, said.size() - 1);
+    SolluModels models =
+        SolluModels.of(colours, SoundEvidence.kinds(colours, sollus, inTurn, said), before);
+    return models.likestOfAll(last.onset()) > UNLIKE_GAIN ? alignment : alignment.only(before);
+  }
+}

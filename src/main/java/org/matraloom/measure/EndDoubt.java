@@ -1,0 +1,79 @@
+package org.matraloom.measure;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import org.matraloom.follow.Alignment;
+import org.matraloom.follow.ExpectedSollu;
+import org.matraloom.follow.FeltBeat;
+import org.matraloom.follow.SaidSollu;
+import org.matraloom.pulse.PulseLine;
+import org.matraloom.pulse.RobustStatistics;
+import org.matraloom.score.Lexicon;
+
+/** How far the last sollu and its beat may be from where they were found. */
+final class EndDoubt {
+
+  /** From so many sounds on a sollu's lag is learnt. */
+  private static final int ENOUGH_HEARD = 3;
+
+  /** No beat is found more exactly than this. */
+  static final double LEAST_SECONDS = 0.002;
+
+  private EndDoubt() {}
+
+  /**
+   * How far the beat of the last sollu may be felt from where it is as a rule: of one that was
+   * hardly heard otherwise only the usual lag is known, and this performer may have another.
+   *
+   * @param alignment what was heard
+   * @param lexicon tells the consonants
+   * @return a standard error in seconds; 0 if the sollu was heard often enough
+   */
+  static double ofSollu(Alignment alignment, Lexicon lexicon) {
+    List<ExpectedSollu> expected = alignment.expected();
+    Map<String, Long> heard =
+        alignment.said().stream()
+            .map(said -> expected.get(said.sollu()).sollu().sound())
+            .collect(Collectors.groupingBy(sound -> sound, Collectors.counting()));
+    String last = expected.get(expected.size() - 1).sollu().sound();
+    if (alignment.lagSeconds().isEmpty() || heard.getOrDefault(last, 0L) >= ENOUGH_HEARD) {
+      return 0;
+    }
+    List<FeltBeat> kinds =
+        expected.stream().map(each -> FeltBeat.of(each.sollu(), lexicon)).toList();
+    double[] learnt = SaidSollus.learnt(kinds, alignment);
+    double[] usual = SaidSollus.byKind(FeltBeat.usualLags(), kinds);
+    return Math.sqrt(
+        alignment.said().stream()
+            .mapToInt(Alignment.Said::sollu)
+            .filter(k -> heard.get(expected.get(k).sollu().sound()) >= ENOUGH_HEARD)
+            .mapToDouble(k -> Math.pow(learnt[k] - usual[k], 2))
+            .average()
+            .orElse(0));
+  }
+
+  /**
+   * The standard error of a pulse that is carried on to a beat (least squares).
+   *
+   * @param line the pulse
+   * @param run its run
+   * @param said what it was found by
+   * @param beat where each stands in the score, in beats
+   * @param at the beat to which it is carried on
+   * @return seconds, at least {@link #LEAST_SECONDS}
+   */
+  static double ofLine(
+      PulseLine line, int run, List<SaidSollu> said, ToDoubleFunction<SaidSollu> beat, double at) {
+    double[] off =
+        said.stream()
+            .mapToDouble(s -> s.feltSeconds() - line.secondsAt(beat.applyAsDouble(s), run))
+            .toArray();
+    double middle = said.stream().mapToDouble(beat).average().orElse(0);
+    double square =
+        said.stream().mapToDouble(s -> Math.pow(beat.applyAsDouble(s) - middle, 2)).sum();
+    double share = 1.0 / said.size() + (square > 0 ? (at - middle) * (at - middle) / square : 0);
+    return Math.hypot(LEAST_SECONDS, RobustStatistics.spreadAroundZero(off) * Math.sqrt(share));
+  }
+}
