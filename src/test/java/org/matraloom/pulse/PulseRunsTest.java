@@ -188,4 +188,55 @@ class PulseRunsTest {
       System.arraycopy(kept, 0, heard, 0, COUNT);
     }
   }
+
+  /** Forty sollus of a matra each, later or earlier from one on, and uneven. */
+  private int[] slipped(int at, double matras, double matraSeconds, double jitter, long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    for (int i = 0; i < COUNT; i++) {
+      double asked = 1 + matraSeconds * (i + (i < at ? 0 : matras));
+      heard[i] = asked + jitter * random.nextGaussian();
+    }
+    return runs();
+  }
+
+  /** One, two or three sollus, then a matra too few or too many: they are a run of their own. */
+  @Test
+  void whatWasSaidBeforeAnEarlySlipStandsApart() {
+    int tried = 0;
+    int found = 0;
+    for (int at = 1; at <= 3; at++) {
+      for (double matras : new double[] {-1, 1, 1.5}) {
+        assertArrayEquals(runsFrom(at), slipped(at, matras, 0.2, 0, 0), matras + " from " + at);
+        for (long seed = 0; seed < 60; seed++) {
+          found += Arrays.equals(runsFrom(at), slipped(at, matras, 0.15, 0.010, seed)) ? 1 : 0;
+          tried++;
+        }
+      }
+    }
+    assertEquals(540, tried);
+    assertTrue(found >= 535, found + " of " + tried);
+  }
+
+  /** A matra of 0.15 s, each sollu off by 25 ms for itself: few begin with a run of their own. */
+  @Test
+  void anUnevenBeginningIsNoSlip() {
+    int apart = 0;
+    for (long seed = 0; seed < 1_000; seed++) {
+      int[] runs = slipped(COUNT, 0, 0.15, 0.025, seed);
+      apart += runs[3] > 1 ? 1 : 0;
+    }
+    assertTrue(apart <= 10, apart + " of 1000");
+  }
+
+  /** A first sollu less than half a matra off is uneven, however exact all others are. */
+  @Test
+  void aFirstSolluALittleOffIsOfTheSameRun() {
+    for (double off : new double[] {-0.45, -0.3, 0.3, 0.45, 0.6}) {
+      for (int at = 1; at <= 3; at++) {
+        if (at == 1 || Math.abs(off) < 0.5) {
+          assertArrayEquals(runsFrom(COUNT), slipped(at, off, 0.2, 0, 0), off + " at " + at);
+        }
+      }
+    }
+  }
 }

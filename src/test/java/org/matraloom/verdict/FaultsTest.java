@@ -224,6 +224,24 @@ class FaultsTest {
     }
   }
 
+  /** Lands within 60 ms; 55 with a standard error of 10 may be either. */
+  @Test
+  void aLandingThatMayBeALittleOffIsToldAsSuch() {
+    Take take = even();
+    int last = take.expected.size() - 1;
+    take.landing = Optional.of(new TakeLanding(last, 0.055, 0.3, 0.010, 0.06, LandingBeat.PULSE));
+    assertEquals(List.of(FaultKind.UNSURE_LANDING), take.kinds());
+    String words = take.worst().orElseThrow();
+    assertTrue(words.startsWith("The last sollu is 55 ms late by "), words);
+    assertTrue(words.endsWith(", give or take 16: I cannot tell whether it lands."), words);
+    assertFalse(take.findings().lands());
+    take.landing = Optional.of(new TakeLanding(last, 0.07, 0.3, 0.010, 0.06, LandingBeat.PULSE));
+    assertFalse(take.kinds().contains(FaultKind.UNSURE_LANDING), "" + take.kinds());
+    assertEquals(1, take.kinds().size());
+    take.landing = Optional.of(new TakeLanding(last, 0.04, 0.2, 0.010, 0.06, LandingBeat.PULSE));
+    assertEquals(List.of(), take.kinds());
+  }
+
   /** The kinds of a take with many faults come in the order in which {@link FaultKind} has them. */
   @Test
   void theWorstComesFirst() {
