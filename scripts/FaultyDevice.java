@@ -55,7 +55,7 @@ public final class FaultyDevice extends MixerProvider {
       case "getBufferSize":
         return size;
       case "available":
-        return size * 4 / 5;
+        return size - size / 20;
       case "isOpen":
         return true;
       case "write":
