@@ -24,6 +24,11 @@ def report(good, text):
     print(("ok - " if good else "not ok - ") + text, flush=True)
 
 
+def complaints(text):
+    """What the program complained of, a line each; a long one goes on in lines that begin with two spaces."""
+    return text.strip().replace("\n  ", " ").splitlines()
+
+
 def exit_code():
     """1 if anything was not ok."""
     return 1 if failures else 0
