@@ -1,7 +1,9 @@
 package org.matraloom.measure;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.matraloom.follow.Alignment;
@@ -55,7 +57,8 @@ final class EndDoubt {
   }
 
   /**
-   * The standard error of a pulse that is carried on to a beat (least squares).
+   * The standard error of a pulse that is carried on to a beat: of a straight line of least
+   * squares, or of a parabola if its tempo grows.
    *
    * @param line the pulse
    * @param run its run
@@ -70,10 +73,31 @@ final class EndDoubt {
         said.stream()
             .mapToDouble(s -> s.feltSeconds() - line.secondsAt(beat.applyAsDouble(s), run))
             .toArray();
-    double middle = said.stream().mapToDouble(beat).average().orElse(0);
-    double square =
-        said.stream().mapToDouble(s -> Math.pow(beat.applyAsDouble(s) - middle, 2)).sum();
-    double share = 1.0 / said.size() + (square > 0 ? (at - middle) * (at - middle) / square : 0);
+    boolean grows = line.beatSeconds(at) != line.beatSeconds(at - 1);
+    double share = share(said.stream().mapToDouble(beat).toArray(), at, grows);
     return Math.hypot(LEAST_SECONDS, RobustStatistics.spreadAroundZero(off) * Math.sqrt(share));
+  }
+
+  /**
+   * The variance of a fitted curve at a place, as a share of that of a single sollu: a sum over the
+   * polynomials of degree 0, 1 and, if it grows, 2 that are orthogonal over the places of the
+   * sollus.
+   */
+  private static double share(double[] places, double at, boolean grows) {
+    double middle = Arrays.stream(places).average().orElse(at);
+    double[] linear = Arrays.stream(places).map(x -> x - middle).toArray();
+    double square = Arrays.stream(linear).map(x -> x * x).sum();
+    double share = 1.0 / places.length;
+    if (square > 0) {
+      share += (at - middle) * (at - middle) / square;
+    }
+    if (grows && square > 0) {
+      double slope = Arrays.stream(linear).map(x -> x * x * x).sum() / square;
+      DoubleUnaryOperator bent = x -> x * x - slope * x - square / places.length;
+      double own = Arrays.stream(linear).map(bent).map(y -> y * y).sum();
+      double there = bent.applyAsDouble(at - middle);
+      share += own > 0 ? there * there / own : 0;
+    }
+    return share;
   }
 }

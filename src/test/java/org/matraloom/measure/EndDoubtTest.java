@@ -63,12 +63,7 @@ class EndDoubtTest {
       double n = said.size();
       double sum = said.stream().mapToDouble(EndDoubtTest::beat).sum();
       double squares = said.stream().mapToDouble(s -> beat(s) * beat(s)).sum();
-      double[] off =
-          said.stream()
-              .mapToDouble(s -> Math.abs(s.feltSeconds() - line.secondsAt(beat(s), 1)))
-              .sorted()
-              .toArray();
-      double spread = 1.4826 * (off[(off.length - 1) / 2] + off[off.length / 2]) / 2;
+      double spread = spreadOf(said, line);
       for (double at : new double[] {0, 3, n / 4, n}) {
         double share = (squares - 2 * at * sum + at * at * n) / (n * squares - sum * sum);
         double asked = Math.sqrt(0.002 * 0.002 + spread * spread * share);
@@ -78,6 +73,62 @@ class EndDoubtTest {
       }
     }
     assertEquals(120, tried);
+  }
+
+  /**
+   * The same of a parabola, a = (1, x, x²); (X'X)⁻¹a by Cramer's rule (textbook formula, from
+   * memory). The line itself is no matter here, only what is off.
+   */
+  @Test
+  void theStandardErrorOfAGrowingPulseIsThatOfAParabola() {
+    PulseLine grown = new PulseLine(0, BEAT, 1e-4, 1);
+    for (int seed = 0; seed < 20; seed++) {
+      List<SaidSollu> said =
+          said(12 + 6 * seed, new SplittableRandom(seed), 0.02).stream()
+              .filter(s -> s.place() % 5 != 2)
+              .toList();
+      double[] sums = new double[5];
+      for (SaidSollu each : said) {
+        for (int power = 0; power < 5; power++) {
+          sums[power] += Math.pow(beat(each), power);
+        }
+      }
+      double[][] matrix = new double[3][3];
+      for (int row = 0; row < 3; row++) {
+        matrix[row] = Arrays.copyOfRange(sums, row, row + 3);
+      }
+      double spread = spreadOf(said, grown);
+      double at = said.size() / 2.0;
+      double[] place = {1, at, at * at};
+      double share = 0;
+      for (int column = 0; column < 3; column++) {
+        double[][] replaced = new double[3][];
+        for (int row = 0; row < 3; row++) {
+          replaced[row] = matrix[row].clone();
+          replaced[row][column] = place[row];
+        }
+        share += place[column] * determinant(replaced) / determinant(matrix);
+      }
+      double found = EndDoubt.ofLine(grown, 1, said, EndDoubtTest::beat, at);
+      assertEquals(Math.hypot(0.002, spread * Math.sqrt(share)), found, 1e-5, "seed " + seed);
+      PulseLine even = new PulseLine(0, BEAT, 0, 1);
+      assertTrue(found > 1.2 * EndDoubt.ofLine(even, 1, said, EndDoubtTest::beat, at));
+    }
+  }
+
+  private static double spreadOf(List<SaidSollu> said, PulseLine line) {
+    double[] off =
+        said.stream()
+            .mapToDouble(s -> Math.abs(s.feltSeconds() - line.secondsAt(beat(s), 1)))
+            .sorted()
+            .toArray();
+    return 1.4826 * (off[(off.length - 1) / 2] + off[off.length / 2]) / 2;
+  }
+
+  private static double determinant(double[][] m) {
+    return m[0][0] * (m[1][1] * m[2][2] - m[1][2] * m[2][1])
+        - m[0][1] * (m[1][0] * m[2][2] - m[1][2] * m[2][0])
+        + m[0][2] * (m[1][0] * m[2][1] - m[1][1] * m[2][0]);
   }
 
   @Test
