@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.ScoreOptions;
+import org.matraloom.app.cli.ScriptOption;
 import org.matraloom.app.cli.SheetOutput;
 import org.matraloom.app.cli.TimelineOptions;
 import org.matraloom.app.cli.UserError;
@@ -21,7 +22,6 @@ import org.matraloom.exchange.MusicXml;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Composition;
 import org.matraloom.score.TwoReciters;
-import org.matraloom.script.Script;
 import org.matraloom.script.SolluWriting;
 import org.matraloom.sheet.Sheet;
 import org.matraloom.sheet.SheetOptions;
@@ -68,12 +68,7 @@ public final class ExportCommand implements Callable<Integer> {
 
   @Mixin private TimelineOptions options;
 
-  @Option(
-      names = "--script",
-      paramLabel = "SCRIPT",
-      defaultValue = "latin",
-      description = "How lyrics and captions are written, as for a sheet.")
-  private Script script;
+  @Mixin private ScriptOption script;
 
   @Option(
       names = "--captions",
@@ -102,7 +97,7 @@ public final class ExportCommand implements Callable<Integer> {
               + Sheet.MOST_MATRAS
               + " matras and this piece has more; take some of it with --rounds");
     }
-    SolluWriting writing = new SolluWriting(script, score.lexicon());
+    SolluWriting writing = script.writing(score.lexicon());
     switch (SheetOutput.endingOf(output)) {
       case "mid", "midi" ->
           WholeFile.write(output, file -> MidiFile.write(timeline, second, writing, file));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.matraloom.app.cli.ExactNumber;
+import org.matraloom.app.cli.ScriptOption;
 import org.matraloom.app.cli.TimelineOptions;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.breath.Breath;
@@ -14,7 +15,6 @@ import org.matraloom.film.FilmSize;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
-import org.matraloom.script.Script;
 import org.matraloom.script.SolluWriting;
 import org.matraloom.sheet.Sheet;
 import org.matraloom.sheet.SheetOptions;
@@ -64,15 +64,7 @@ final class FilmOptions {
       description = "Once more at the end with the words hidden, to say from memory.")
   private boolean hidden;
 
-  @Option(
-      names = "--script",
-      paramLabel = "SCRIPT",
-      defaultValue = "latin",
-      description = {
-        "How sollus are written: latin (as you spell them), iso15919, tamil, kannada,",
-        "telugu, malayalam, devanagari."
-      })
-  private Script script;
+  @Mixin private ScriptOption script;
 
   @Option(names = "--no-breaths", description = "Leave the breath marks out.")
   private boolean withoutBreaths;
@@ -86,7 +78,7 @@ final class FilmOptions {
       throw new UserError("--pictures takes 25, 30 or 60 a second, given " + picturesPerSecond);
     }
     List<FilmPass> passes = new ArrayList<>();
-    SolluWriting written = new SolluWriting(script, lexicon);
+    SolluWriting written = script.writing(lexicon);
     List<Ratio> percents = percents();
     boolean named = hidden || percents.size() > 1;
     for (Ratio percent : percents) {

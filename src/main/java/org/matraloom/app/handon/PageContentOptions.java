@@ -2,12 +2,11 @@ package org.matraloom.app.handon;
 
 import java.util.List;
 import org.matraloom.app.cli.BreathOptions;
+import org.matraloom.app.cli.ScriptOption;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.breath.Breath;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
-import org.matraloom.script.Script;
-import org.matraloom.script.SolluWriting;
 import org.matraloom.sheet.Sheet;
 import org.matraloom.sheet.SheetOptions;
 import picocli.CommandLine.Mixin;
@@ -19,15 +18,7 @@ final class PageContentOptions {
   @Option(names = "--large", description = "Large print: 18 point, no underlines.")
   private boolean large;
 
-  @Option(
-      names = "--script",
-      paramLabel = "SCRIPT",
-      defaultValue = "latin",
-      description = {
-        "How sollus are written: latin (as you spell them), iso15919, tamil, kannada,",
-        "telugu, malayalam, devanagari."
-      })
-  private Script script;
+  @Mixin private ScriptOption script;
 
   @Option(names = "--lead-in", description = "Plain words from samam up to a start off samam.")
   private boolean leadIn;
@@ -50,7 +41,7 @@ final class PageContentOptions {
               + Sheet.MOST_MATRAS
               + " matras and this piece has more; take some of it with --rounds");
     }
-    return new SheetOptions(lines, large, cues, leadIn, new SolluWriting(script, lexicon));
+    return new SheetOptions(lines, large, cues, leadIn, script.writing(lexicon));
   }
 
   /** Whether words lead in from samam. */
