@@ -72,11 +72,13 @@ class FitPropertyTest {
     Set<String> landing = new TreeSet<>();
     for (RoundPlan plan : problem.plans()) {
       WholeRange waits = plan.hasOpenWait() ? problem.waits() : WholeRange.only(0);
+      List<Ratio> starts = problem.starts().of(plan, problem.avartana());
+      List<Ratio> eduppus = problem.eduppus().of(plan, problem.avartana());
       for (int matras = problem.matras().low(); matras <= problem.matras().high(); matras++) {
         for (int wait = waits.low(); wait <= waits.high(); wait++) {
-          for (Ratio start : problem.starts().of(plan, problem.avartana())) {
+          for (Ratio start : starts) {
             Ratio end = end(plan, matras, wait, start);
-            for (Ratio eduppu : problem.eduppus().of(plan, problem.avartana())) {
+            for (Ratio eduppu : eduppus) {
               if (end.minus(eduppu).dividedBy(problem.avartana().beats()).isWhole()) {
                 landing.add(key(plan, matras, wait, start, eduppu));
               }
