@@ -1,6 +1,7 @@
 package org.matraloom.sheet;
 
 import java.io.IOException;
+import java.util.Optional;
 import org.matraloom.paper.Figure;
 import org.matraloom.picture.Xml;
 
@@ -8,10 +9,19 @@ import org.matraloom.picture.Xml;
 final class HtmlMarks {
 
   private final boolean large;
+  private final Optional<String> prefix;
   private final Appendable out;
+  private int number;
 
-  HtmlMarks(boolean large, Appendable out) {
+  /**
+   * Marks of a page.
+   *
+   * @param prefix what their names begin with, before their numbers from 0; with none they have no
+   *     names and their widths are data, for a page that allows no styles in its text
+   */
+  HtmlMarks(boolean large, Optional<String> prefix, Appendable out) {
     this.large = large;
+    this.prefix = prefix;
     this.out = out;
   }
 
@@ -39,22 +49,20 @@ final class HtmlMarks {
     return classes + (opens ? " r" : "");
   }
 
-  /** Writes a mark under a name of its own. */
-  void write(String id, Mark each, Row row) throws IOException {
+  /** Writes a mark, under a name of its own if marks have names. */
+  void write(Mark each, Row row) throws IOException {
     String kind = each instanceof Mark.Said ? "s" : each instanceof Mark.Karvai ? "v" : "q";
     String speed = each.speed() == 1 ? "" : each.speed() == 2 ? " x2" : " x4";
     boolean opens = each instanceof Mark.Said said && said.opens();
     boolean turns = row.turns().stream().anyMatch(turn -> turn.beat().equals(each.beat()));
-    out.append(
-        "<span id=\""
-            + id
-            + "\" class=\""
-            + kind
-            + speed
-            + (opens ? " o" : "")
-            + (turns ? " t" : "")
-            + bracket(each, row));
-    out.append("\" style=\"flex-grow:" + HtmlRows.beats(each.beats()) + "\">");
+    out.append("<span");
+    if (prefix.isPresent()) {
+      out.append(" id=\"" + prefix.get() + number++ + "\"");
+    }
+    out.append(" class=\"" + kind + speed + (opens ? " o" : "") + (turns ? " t" : ""));
+    out.append(bracket(each, row));
+    out.append(prefix.isPresent() ? "\" style=\"flex-grow:" : "\" data-grow=\"");
+    out.append(HtmlRows.beats(each.beats()) + "\">");
     if (each.breath().isPresent()) {
       out.append("<span class=\"air\">" + HtmlRows.figure(Figure.BREATH));
       out.append("<span class=\"vh\">breathe </span></span>");

@@ -1,9 +1,12 @@
 package org.matraloom.sheet;
 
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.matraloom.paper.Figure;
 import org.matraloom.picture.Xml;
 import org.matraloom.score.Kriya;
@@ -17,24 +20,24 @@ import org.matraloom.time.Ratio;
  */
 public final class HtmlRows {
 
+  private static final int DECIMALS = 6;
+
   private final Sheet sheet;
   private final SheetWords words;
-  private final String prefix;
   private final Appendable out;
   private final HtmlMarks marks;
-  private int mark;
 
   /**
    * Rows of a page.
    *
-   * @param prefix what the names of its marks begin with, before their numbers
+   * @param prefix what the names of its marks begin with, before their numbers; none if they have
+   *     no names
    */
-  HtmlRows(Sheet sheet, String prefix, Appendable out) {
+  HtmlRows(Sheet sheet, Optional<String> prefix, Appendable out) {
     this.sheet = sheet;
-    this.prefix = prefix;
     this.words = new SheetWords(sheet);
     this.out = out;
-    this.marks = new HtmlMarks(sheet.options().large(), out);
+    this.marks = new HtmlMarks(sheet.options().large(), prefix, out);
   }
 
   /**
@@ -74,7 +77,6 @@ public final class HtmlRows {
 
   /** All rows, each after its heading; marks are numbered through, from 0. */
   void write(List<Row> rows, boolean withSums) throws IOException {
-    mark = 0;
     for (int index = 0; index < rows.size(); index++) {
       boolean system = index + 1 < rows.size() && areTogether(rows.get(index), rows.get(index + 1));
       if (system) {
@@ -94,7 +96,8 @@ public final class HtmlRows {
         && row.startBeat().equals(next.startBeat());
   }
 
-  private void write(Row row, boolean withSums) throws IOException {
+  /** A row after its heading. */
+  void write(Row row, boolean withSums) throws IOException {
     for (String line : withSums ? words.above(row) : List.<String>of()) {
       out.append("<p class=\"told\">" + Xml.escape(line) + "</p>\n");
     }
@@ -164,8 +167,12 @@ public final class HtmlRows {
     return " data-from=\"" + beats(from) + "\" data-to=\"" + beats(to) + "\"";
   }
 
+  /** Beats to a millionth, without zeros that say nothing. */
   static String beats(Ratio beats) {
-    return String.format(Locale.ROOT, "%.6f", beats.toDouble()).replaceFirst("\\.?0+$", "");
+    return BigDecimal.valueOf(beats.num())
+        .divide(BigDecimal.valueOf(beats.den()), DECIMALS, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   private void sums(Row row) throws IOException {
@@ -199,7 +206,7 @@ public final class HtmlRows {
     tags(cell, row);
     out.append("</span><span class=\"marks\">");
     for (Mark each : cell.marks()) {
-      marks.write(prefix + mark++, each, row);
+      marks.write(each, row);
     }
     out.append("</span>");
     if (row.landing().filter(cell::endsWith).isPresent()) {

@@ -4,7 +4,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Base64;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.matraloom.paper.Figure;
 import org.matraloom.picture.Typeface;
@@ -61,7 +64,7 @@ public final class HtmlSheet {
     if (sheet.options().cues()) {
       out.append("<h2 class=\"part\">What falls on each kriya</h2>\n");
       out.append("<p>In brackets: the sound of that sollu rings on or has begun before.</p>\n");
-      new HtmlRows(sheet, prefix + "c", out).write(CueMap.rows(sheet), false);
+      new HtmlRows(sheet, Optional.of(prefix + "c"), out).write(CueMap.rows(sheet), false);
     }
   }
 
@@ -140,10 +143,29 @@ public final class HtmlSheet {
     rows(sheet, "", out);
   }
 
+  /**
+   * The rows of a sheet of one reciter, each by itself, for a page that puts them in their places:
+   * a row is the same wherever it stands, as its marks have no numbers, and their widths are data
+   * ({@code data-grow}), as such a page may allow no styles in its text.
+   *
+   * @param sheet the sheet
+   * @return elements of HTML, one row each
+   * @throws IOException never, as they are not written to a file
+   */
+  public static List<String> rowsApart(Sheet sheet) throws IOException {
+    List<String> rows = new ArrayList<>();
+    for (Row row : sheet.rows()) {
+      StringBuilder out = new StringBuilder();
+      new HtmlRows(sheet, Optional.empty(), out).write(row, true);
+      rows.add(out.toString());
+    }
+    return rows;
+  }
+
   private static void rows(Sheet sheet, String prefix, Appendable out) throws IOException {
     out.append("<div class=\"rows\" lang=\"" + sheet.options().writing().script().languageTag());
     out.append("\">\n");
-    new HtmlRows(sheet, prefix + "m", out).write(sheet.rows(), true);
+    new HtmlRows(sheet, Optional.of(prefix + "m"), out).write(sheet.rows(), true);
     out.append("</div>\n");
   }
 

@@ -50,7 +50,7 @@ final class ReadingAnswers {
           }
           json.writeEndArray();
           if (piece.isPresent()) {
-            piece.get().write(json);
+            piece.get().write(SentRows.knownBy(sent), json);
           }
         });
   }

@@ -22,7 +22,6 @@ import org.matraloom.script.Script;
 import org.matraloom.script.SolluWriting;
 import org.matraloom.sheet.HtmlRows;
 import org.matraloom.sheet.HtmlSheet;
-import org.matraloom.sheet.Row;
 import org.matraloom.sheet.Sheet;
 import org.matraloom.sheet.SheetOptions;
 import org.matraloom.sheet.SheetWords;
@@ -45,7 +44,7 @@ record ShownPiece(String text, Performance performance, Sheet sheet) {
     return new ShownPiece(text, performance, Sheet.of(performance, options, breaths));
   }
 
-  void write(JsonGenerator json) throws IOException {
+  void write(SentRows rows, JsonGenerator json) throws IOException {
     Composition composition = performance.composition();
     Landing landing = Landing.of(performance);
     json.writeStringField("title", composition.title());
@@ -63,7 +62,7 @@ record ShownPiece(String text, Performance performance, Sheet sheet) {
     json.writeStringField("language", sheet.options().writing().script().languageTag());
     hand(composition.avartana(), json);
     rounds(json);
-    rows(json);
+    rows.write(sheet, json);
     places(json);
   }
 
@@ -88,26 +87,6 @@ record ShownPiece(String text, Performance performance, Sheet sheet) {
       json.writeNumberField("nadai", round.matrasPerBeat());
       json.writeNumberField("start", round.startBeat().toDouble());
       json.writeNumberField("end", round.endBeat().toDouble());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-  }
-
-  /** The rows one by one, so that the page draws only those that changed. */
-  private void rows(JsonGenerator json) throws IOException {
-    json.writeArrayFieldStart("rows");
-    List<String> drawn = SheetRows.of(sheet);
-    for (int index = 0; index < drawn.size(); index++) {
-      Row row = sheet.rows().get(index);
-      json.writeStartObject();
-      json.writeStringField("html", drawn.get(index));
-      json.writeArrayFieldStart("at");
-      for (var cell : row.cells()) {
-        for (var mark : cell.marks()) {
-          json.writeNumber(mark.beat().toDouble());
-        }
-      }
-      json.writeEndArray();
       json.writeEndObject();
     }
     json.writeEndArray();

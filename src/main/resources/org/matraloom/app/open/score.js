@@ -98,7 +98,7 @@ export async function showScore(main, name) {
       const text = waiting;
       waiting = null;
       try {
-        show(text, await post('/api/read', { name, text, script: script.value }));
+        show(text, await post('/api/read', { name, text, script: script.value, known: sheet.known() }));
       } catch (refusal) {
         // the page has been told; the next key asks again
       }

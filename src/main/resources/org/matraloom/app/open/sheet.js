@@ -23,8 +23,16 @@ export function openSheet(parent, chosen) {
   const how = make('p.vh', { id: 'cells-how' }, say('cellsHow'));
   const close = make('div.close');
   parent.append(head, how, rows, close);
-  /** @type {string[]} */
+  /**
+   * The rows that stand there, by their keys, in order.
+   * @type {string[]}
+   */
   let drawn = [];
+  /**
+   * What is in them, by key: the row, and where its marks begin, in beats from its own beginning.
+   * @type {Map<string, { html: string, at: number[] }>}
+   */
+  let written = new Map();
   /** @type {{ element: HTMLElement, beat: number, sollu: number, sign: string }[]} */
   let marks = [];
   /** @type {HTMLElement[]} */
@@ -90,14 +98,16 @@ export function openSheet(parent, chosen) {
     close.innerHTML = piece.closing;
     rows.lang = piece.language;
     const old = [...rows.children];
+    const before = written;
+    written = new Map(piece.rows.map((/** @type {any} */ row) => [row.key, row.html ? row : before.get(row.key)]));
     piece.rows.forEach((/** @type {any} */ row, /** @type {number} */ index) => {
-      if (drawn[index] === row.html) return;
-      const element = wrap(row.html);
+      if (drawn[index] === row.key) return;
+      const element = wrap(written.get(row.key)?.html ?? '');
       if (old[index]) old[index].replaceWith(element);
       else rows.append(element);
     });
     old.slice(piece.rows.length).forEach((each) => each.remove());
-    drawn = piece.rows.map((/** @type {any} */ row) => row.html);
+    drawn = piece.rows.map((/** @type {any} */ row) => row.key);
     placesNow = piece.places;
     number(piece);
   }
@@ -110,9 +120,11 @@ export function openSheet(parent, chosen) {
     marks = [];
     let sollu = -1;
     [...rows.children].forEach((row, index) => {
+      const { key, from } = piece.rows[index];
+      const at = written.get(key)?.at ?? [];
       marksOf(row).forEach((mark, place) => {
         if (mark.said) sollu++;
-        marks.push({ element: mark.element, beat: piece.rows[index].at[place], sollu, sign: mark.sign });
+        marks.push({ element: mark.element, beat: from + at[place], sollu, sign: mark.sign });
       });
     });
   }
@@ -134,6 +146,8 @@ export function openSheet(parent, chosen) {
     /** The text is wrong; the last good sheet stays, greyed. */
     stale: () => parent.classList.add('stale'),
     marks: () => marks,
+    /** The keys of the rows that stand there, which need not be sent again. */
+    known: () => [...written.keys()].join(' '),
     /** The numbers of the first and the last mark that are chosen. */
     chosen: () => (stretch.length ? stretch : null),
     /**

@@ -117,6 +117,26 @@ class OpenAnswersTest {
   }
 
   @Test
+  void onlyRowsThatThePageLacksAreWrittenOut() throws Exception {
+    String two =
+        "title Rill\ntala adi\ntempo 60\nA = takadimi takajunu\nB = takadimi\nperform\n A x8\n";
+    String first = post("/api/read", "{\"text\":" + quoted(two) + "}");
+    List<String> keys =
+        Pattern.compile("\"key\":\"([^\"]+)\"")
+            .matcher(first)
+            .results()
+            .map(m -> m.group(1))
+            .toList();
+    assertEquals(2, keys.size(), first);
+    String changed = two.replace(" A x8", " A x7\n B\n B");
+    String body = "{\"text\":" + quoted(changed) + ",\"known\":\"" + String.join(" ", keys) + "\"}";
+    String second = post("/api/read", body);
+    assertTrue(second.contains("{\"key\":\"" + keys.get(0) + "\",\"from\":0.0}"), second);
+    assertFalse(second.contains(keys.get(1)), second);
+    assertEquals(1, second.split("\"html\":", -1).length - 1, second);
+  }
+
+  @Test
   void aWrongTextHasItsProblemAndNoSheet() throws Exception {
     String told = post("/api/read", "{\"text\":\"tala adi\\nSong = blub\\n\"}");
     assertTrue(told.contains("\"line\":2,\"column\":8,\"width\":4"), told);
