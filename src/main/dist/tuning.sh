@@ -6,7 +6,7 @@
 # runs often, map their archive where it was made, so that nothing in it is to be changed, and have
 # the usual collector, which takes the archive's objects as they are; the plain one works with the
 # least. In a take two loops, over bands and over the cells of the net, are worth
-# the second compiler, and no others.
+# the second compiler, and no others; a practice session measures a take after each pass.
 kind=${1:-}
 [ "$kind" != check ] || [ $# -ne 2 ] || [ ! -f "$2" ] || kind=one
 case $kind in
@@ -15,7 +15,7 @@ case $kind in
     tuning="-XX:+UseG1GC -XX:TieredStopAtLevel=1 -XX:CompileThresholdScaling=8
     -XX:+IgnoreUnrecognizedVMOptions -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0" ;;
   render) tuning="-XX:+UseSerialGC -Xmn24m -XX:TieredStopAtLevel=1" ;;
-  take) tuning="-XX:+UseSerialGC -Xmn24m -XX:Tier4InvocationThreshold=500000 -XX:Tier4MinInvocationThreshold=60000
+  take | practise) tuning="-XX:+UseSerialGC -Xmn24m -XX:Tier4InvocationThreshold=500000 -XX:Tier4MinInvocationThreshold=60000
     -XX:Tier4CompileThreshold=1500000 -XX:Tier4BackEdgeThreshold=4000000" ;;
   pack | drill | play | record | demo | page | calibrate | open) tuning="-XX:+UseSerialGC -Xmn24m" ;;
   *) tuning="-XX:+UseSerialGC -XX:TieredStopAtLevel=1" ;;

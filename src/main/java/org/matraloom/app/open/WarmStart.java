@@ -1,17 +1,30 @@
 package org.matraloom.app.open;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
+import org.matraloom.app.cli.Program;
 import org.matraloom.door.DoorRequest;
 
 /**
- * Reads and plays a sample for nobody while the browser starts, for the first run of the code is
- * slow.
+ * Does for nobody, while the browser starts, what will be asked for: the shelf, a sample read and
+ * played, and later a take measured. The first run of that code takes several times as long as the
+ * next.
  */
 final class WarmStart {
 
   private static final String PIECE = "gutter-song.loom";
   private static final int TIMES = 200;
+
+  /** The measure of a take waits until the first page stands there. */
+  private static final long BEFORE_TAKES_NANOS = TimeUnit.SECONDS.toNanos(5);
+
+  private static final int TAKES = 2;
 
   private WarmStart() {}
 
@@ -23,26 +36,55 @@ final class WarmStart {
   }
 
   private static void run(OpenDesk desk) {
-    ReadingAnswers reading = new ReadingAnswers(desk.lexicon());
-    PlayAnswers playing = new PlayAnswers(desk.lexicon());
     try {
-      DoorRequest text = request(json -> json.writeStringField("text", Samples.text(PIECE)));
-      reading.read(text);
-      playing.begin(text);
-      DoorRequest frames =
-          request(
-              json -> {
-                json.writeNumberField("id", 1);
-                json.writeNumberField("frames", 48_000);
-              });
-      playing.next(frames);
-      for (int time = 0; time < TIMES; time++) {
-        reading.read(text);
-        playing.next(frames);
-      }
+      new ShelfAnswers(desk).list();
+      readAndPlay(desk);
+      LockSupport.parkNanos(BEFORE_TAKES_NANOS);
+      measure(desk.program());
     } catch (IOException unreadable) {
       // the page will say what is wrong with the program's own files
     }
+  }
+
+  private static void readAndPlay(OpenDesk desk) throws IOException {
+    ReadingAnswers reading = new ReadingAnswers(desk.lexicon());
+    PlayAnswers playing = new PlayAnswers(desk.lexicon());
+    DoorRequest text = request(json -> json.writeStringField("text", Samples.text(PIECE)));
+    playing.begin(text);
+    DoorRequest frames =
+        request(
+            json -> {
+              json.writeNumberField("id", 1);
+              json.writeNumberField("frames", 48_000);
+            });
+    for (int time = 0; time < TIMES; time++) {
+      reading.read(text);
+      playing.next(frames);
+    }
+  }
+
+  /** Measures the program's own voice. */
+  private static void measure(Program program) throws IOException {
+    Path score = Files.createTempFile("warm-start", ".loom");
+    Path take = Files.createTempFile("warm-start", ".wav");
+    // Somebody may end the program meanwhile.
+    score.toFile().deleteOnExit();
+    take.toFile().deleteOnExit();
+    try {
+      Files.writeString(score, Samples.text(PIECE));
+      run(program, "render", score.toString(), "-o", take.toString(), "--only", "voice");
+      for (int time = 0; time < TAKES; time++) {
+        run(program, "take", score.toString(), take.toString(), "--json", "--no-log");
+      }
+    } finally {
+      Files.deleteIfExists(score);
+      Files.deleteIfExists(take);
+    }
+  }
+
+  private static void run(Program program, String... words) {
+    PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+    program.runAlso(nowhere, nowhere, words);
   }
 
   private static DoorRequest request(JsonReply.Fields fields) throws IOException {
