@@ -30,13 +30,14 @@ export function keeper(name, first, told) {
     localStorage.setItem(draft, JSON.stringify({ text, stamp }));
     if (!clashing) {
       told.state('saving');
-      clearTimeout(timer);
-      timer = window.setTimeout(save, WAIT_MS);
+      // Whoever types without a pause is saved all the same.
+      timer ||= window.setTimeout(save, WAIT_MS);
     }
   }
 
   async function save() {
     clearTimeout(timer);
+    timer = 0;
     if (busy || clashing || text === saved) {
       if (!busy && !clashing) settle();
       return;
@@ -64,7 +65,7 @@ export function keeper(name, first, told) {
     }
     busy = false;
     if (text === saved) settle();
-    else timer = window.setTimeout(save, WAIT_MS);
+    else timer ||= window.setTimeout(save, WAIT_MS);
   }
 
   function settle() {
