@@ -72,8 +72,8 @@ class ArchitectureTest {
           Map.entry("shelf", 7),
           Map.entry("staircase", 0),
           Map.entry("app.lesson", 8),
-          Map.entry("app.open", 8),
-          Map.entry("app", 9));
+          Map.entry("app.open", 9),
+          Map.entry("app", 10));
 
   private static final String ROOT = "org.matraloom.";
 

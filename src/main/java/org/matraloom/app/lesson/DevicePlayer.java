@@ -2,11 +2,7 @@ package org.matraloom.app.lesson;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.EnumSet;
-import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import org.matraloom.breath.BreathSettings;
 import org.matraloom.device.AudioIn;
 import org.matraloom.device.AudioOut;
 import org.matraloom.device.RoundTrip;
@@ -19,11 +15,7 @@ import org.matraloom.session.LivePass;
 import org.matraloom.session.PassSound;
 import org.matraloom.session.PracticeDesk;
 import org.matraloom.session.RecordedPass;
-import org.matraloom.sound.Mix;
-import org.matraloom.sound.MixPart;
 import org.matraloom.sound.TakeNote;
-import org.matraloom.spell.ScorePrinter;
-import org.matraloom.staircase.Help;
 import org.matraloom.staircase.StairStep;
 import org.matraloom.voice.SolluVoice;
 import org.matraloom.wav.PcmFormat;
@@ -77,25 +69,12 @@ final class DevicePlayer implements PassPlayer {
     desk.heading(pass.words());
     PcmFormat taken = new PcmFormat(devices.rate, 16, 1);
     warm(pass, target);
-    LivePiece piece =
-        new LivePiece(
-            List.of(pass.timeline()),
-            1,
-            voice,
-            Optional.empty(),
-            devices.guide(),
-            BreathSettings.study());
-    TakeNote note =
-        new TakeNote(
-            pass.what(),
-            ScorePrinter.print(pass.composition()),
-            pass.timeline(),
-            Optional.empty(),
-            devices.roundTripFrames());
+    LivePiece piece = pass.piece(voice, devices.guide());
+    TakeNote note = pass.note(Optional.empty(), devices.roundTripFrames());
     try (AudioOut heard =
             devices.found.openOut(devices.output, devices.guide(), SoundDevices.SAFE_MS);
         AudioIn said = devices.found.openIn(devices.input, taken)) {
-      PassSound sound = new PassSound(piece, mix(pass.help()), taken, note, lexicon);
+      PassSound sound = new PassSound(piece, pass.mix(), taken, note, lexicon);
       LivePass live = RecordedPass.record(sound, heard, said, target, desk);
       LiveMarks.write(live, target, devices.rate);
       LiveMarks.words(live).ifPresent(desk::tell);
@@ -128,21 +107,5 @@ final class DevicePlayer implements PassPlayer {
       }
     }
     return !desk.isEndAsked(SENTENCE_MS);
-  }
-
-  /** What is heard with the help that is left. */
-  static Mix mix(Help help) {
-    Set<MixPart> silent = EnumSet.noneOf(MixPart.class);
-    if (help.compareTo(Help.NO_VOICE) >= 0) {
-      silent.add(MixPart.VOICE);
-    }
-    if (help.compareTo(Help.NO_TICKS) >= 0) {
-      silent.add(MixPart.TICK);
-    }
-    if (help.compareTo(Help.CLAPS) >= 0) {
-      silent.add(MixPart.COUNT);
-    }
-    Mix mix = Mix.practice();
-    return silent.isEmpty() ? mix : mix.without(silent).withWholeCountIn();
   }
 }

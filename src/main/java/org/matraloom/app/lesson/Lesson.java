@@ -17,7 +17,7 @@ import org.matraloom.staircase.StairStep;
  * <p>It ends when the time is up, by a key, when the goal is reached, when nothing could be judged
  * three times running, or when a device goes; after a quarter of an hour of voice it rests.
  */
-final class Lesson {
+public final class Lesson {
 
   private static final int MOST_UNJUDGED = 3;
 
@@ -65,10 +65,16 @@ final class Lesson {
    * @param summary what it came to, a sentence a line
    * @param isBroken whether a device or the disk had gone
    */
-  record End(String why, List<String> summary, boolean isBroken) {}
+  public record End(String why, List<String> summary, boolean isBroken) {}
 
-  /** Goes on for so many seconds by a clock of nanoseconds, and to the end of the pass begun. */
-  End run(double seconds, LongSupplier clockNanos) {
+  /**
+   * Goes on until the time is up, and to the end of the pass begun.
+   *
+   * @param seconds how long
+   * @param clockNanos a clock of nanoseconds
+   * @return how it ended
+   */
+  public End run(double seconds, LongSupplier clockNanos) {
     long begun = clockNanos.getAsLong();
     try {
       String why = "";

@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import org.matraloom.staircase.StairStep;
 
 /** Plays passes and records what is said to them. */
-interface PassPlayer {
+public interface PassPlayer {
 
   /**
    * Plays one pass and records it.

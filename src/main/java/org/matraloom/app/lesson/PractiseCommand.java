@@ -14,7 +14,6 @@ import org.matraloom.app.cli.DeviceOptions;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.InputOption;
 import org.matraloom.app.cli.LogOptions;
-import org.matraloom.app.cli.OneTala;
 import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.ScoreOptions;
 import org.matraloom.app.cli.UserError;
@@ -25,7 +24,6 @@ import org.matraloom.log.PracticeLog;
 import org.matraloom.log.VoicedTime;
 import org.matraloom.score.Composition;
 import org.matraloom.session.PracticeDesk;
-import org.matraloom.staircase.StairSettings;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -123,43 +121,41 @@ public final class PractiseCommand implements Callable<Integer> {
       DeviceOptions.print(out);
       return ExitCode.DONE;
     }
-    Composition composition = OneTala.of(score.read(), "a practice session");
+    Composition composition = score.read();
     if (minutes < 1 || minutes > MOST_MINUTES) {
       throw new UserError("--minutes takes 1 to " + MOST_MINUTES + ", given " + minutes);
     }
     Optional<PracticeLog> noted = noLog ? Optional.empty() : Optional.of(log.log());
-    LessonPieces pieces = new LessonPieces(composition, score.lexicon());
-    StairSettings settings =
-        LessonTempi.settings(
+    LessonOrder order =
+        new LessonOrder(
             composition,
-            Optional.ofNullable(goal),
-            begin(noted, pieces),
-            LessonTempi.mouth(Optional.ofNullable(clearRate), score.lexicon()));
+            score.lexicon(),
+            new LessonOrder.Tempi(
+                Optional.ofNullable(goal),
+                Optional.ofNullable(from),
+                Optional.ofNullable(clearRate)),
+            whole,
+            explain,
+            target(),
+            noted);
+    order.settings();
     DevicePlayer.Devices devices =
         new DevicePlayer.Devices(SoundDevices.find(), device.device(), input.input(), RATE);
     devices.roundTripFrames();
-    LessonNotes notes = new LessonNotes(target(), noted);
     Lesson.End end;
     try (PracticeDesk desk = PracticeDesk.open(plain, out, System.in)) {
-      PassEar ear = new PassEar(score.lexicon());
       DevicePlayer player =
-          new DevicePlayer(devices, voice.voice(RATE, score.lexicon()), desk, score.lexicon(), ear);
-      Course course = new Course(pieces, settings, whole);
-      end =
-          new Lesson(course, player, ear, notes, explain, Lesson.REST_AFTER_SECONDS)
-              .run(TimeUnit.MINUTES.toSeconds(minutes), System::nanoTime);
+          new DevicePlayer(
+              devices,
+              voice.voice(RATE, score.lexicon()),
+              desk,
+              score.lexicon(),
+              new PassEar(score.lexicon()));
+      end = order.lesson(player).run(TimeUnit.MINUTES.toSeconds(minutes), System::nanoTime);
     }
-    tell(end, notes, out);
+    tell(end, order.folder(), out);
     remind(noted, out);
     return end.isBroken() ? ExitCode.MACHINE : ExitCode.DONE;
-  }
-
-  private Optional<Integer> begin(Optional<PracticeLog> noted, LessonPieces pieces)
-      throws IOException {
-    if (from != null || noted.isEmpty()) {
-      return Optional.ofNullable(from);
-    }
-    return LessonTempi.leftOff(noted.get().read(), pieces.title());
   }
 
   private Path target() {
@@ -171,10 +167,10 @@ public final class PractiseCommand implements Callable<Integer> {
     return target;
   }
 
-  private static void tell(Lesson.End end, LessonNotes notes, PrintWriter out) {
+  private static void tell(Lesson.End end, Path folder, PrintWriter out) {
     out.println(Paragraph.of(end.why()));
     end.summary().forEach(line -> out.println(Paragraph.of(line)));
-    out.println("Takes and decisions: " + notes.folder());
+    out.println("Takes and decisions: " + folder);
   }
 
   private static void remind(Optional<PracticeLog> noted, PrintWriter out) throws IOException {

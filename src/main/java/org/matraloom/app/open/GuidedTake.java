@@ -25,7 +25,7 @@ import org.matraloom.wav.PcmFormat;
 final class GuidedTake {
 
   /** The head of a WAVE file with one format and one data chunk, as the page sends it. */
-  private static final int HEAD_BYTES = 44;
+  static final int HEAD_BYTES = 44;
 
   private static final PcmFormat FORMAT = new PcmFormat(PcmFormat.USUAL.ratePerSecond(), 16, 1);
   private static final int HUNDREDTHS = 100;
@@ -73,7 +73,7 @@ final class GuidedTake {
     }
   }
 
-  private static long whole(Map<String, String> query, String name) {
+  static long whole(Map<String, String> query, String name) {
     try {
       return Math.toIntExact(Long.parseLong(query.getOrDefault(name, "")));
     } catch (ArithmeticException | NumberFormatException noNumber) {

@@ -54,6 +54,14 @@ final class OpenRoutes {
     TakeAnswers takes = new TakeAnswers(desk, files);
     routes.add(DoorRoute.post("/api/take", TakeAnswers.MOST_BYTES, told(takes::measure)));
     post(routes, "/api/drill", takes::drill);
+    SessionAnswers sessions = new SessionAnswers(desk, files, play);
+    post(routes, "/api/session/begin", sessions::begin);
+    post(routes, "/api/session/look", sessions::look);
+    post(routes, "/api/session/play", sessions::play);
+    post(routes, "/api/session/answer", sessions::answer);
+    post(routes, "/api/session/end", sessions::end);
+    post(routes, "/api/session/sound", sessions::sound);
+    routes.add(DoorRoute.post("/api/session/take", TakeAnswers.MOST_BYTES, told(sessions::take)));
     RoundTripAnswers trips = new RoundTripAnswers(RoundTrips.ofUser());
     get(routes, "/api/clicks", request -> trips.clicks());
     get(routes, "/api/round-trip", trips::known);

@@ -34,7 +34,11 @@ final class PlayAnswers {
 
   /** Begins to play a text. */
   DoorReply begin(DoorRequest request) throws IOException {
-    PlayedPiece play = pieces.of(JsonFields.of(request));
+    return begin(pieces.of(JsonFields.of(request)));
+  }
+
+  /** Begins to play a piece. */
+  DoorReply begin(PlayedPiece play) throws IOException {
     int id = add(play);
     return JsonReply.of(
         json -> {

@@ -27,6 +27,12 @@ record PlayedPiece(LivePiece piece, PulledPlay play) {
   /** A tempo is sent in hundredths of a beat a minute. */
   private static final int HUNDREDTHS = 100;
 
+  /** From its beginning to its end. */
+  static PlayedPiece straight(LivePiece piece, Tempo tempo, Mix mix) {
+    PieceSection first = PieceSections.of(piece.passages()).first();
+    return new PlayedPiece(piece, new PulledPlay(piece, Optional.empty(), first, tempo, mix));
+  }
+
   /** Takes over what was sent: a tempo, parts, a stretch to go to and loop, or its end. */
   void change(JsonFields sent) {
     if (sent.find("tempo").isPresent()) {

@@ -14,6 +14,7 @@ import { openListen } from '/page/listen.js';
 import { showPast } from '/page/past.js';
 import { showTap } from '/page/tap.js';
 import { showHandOn } from '/page/handon.js';
+import { showSession } from '/page/practise.js';
 import { landingLine } from '/page/landing.js';
 import { showVersions, showClash } from '/page/versions.js';
 
@@ -44,6 +45,11 @@ export async function showScore(main, name) {
       make('h1', { id: 'title' }, name.replace('.loom', '')),
       make('nav.verbs', { 'aria-label': say('verbs') },
         button(say('tapIt'), () => showTap(margin, { hear, text: () => editor.text(), insert: (phrase) => editor.insert(phrase) }), { id: 'tap-rhythm' }),
+        button(say('session'), () => {
+          leaveSession = showSession(margin, {
+            name, saved: () => kept.save(), stopped: () => hear.stop(), script: () => script.value, sheet: () => sheet, piece: () => piece,
+          });
+        }, { id: 'session' }),
         button(say('versions'), () => showVersions(margin, name, (text) => changeTo(text)), { id: 'versions' }),
         button(say('past'), () => showPast(margin, name, piece?.title ?? name), { id: 'past' }),
         button(say('handOn'), () => showHandOn(margin, name, { saved: () => kept.save(), script: () => script.value }), { id: 'hand-on' }),
@@ -77,6 +83,8 @@ export async function showScore(main, name) {
   /** @type {Promise<void> | null} */
   let reading = null;
   let drawn = 0;
+  /** @type {() => any} */
+  let leaveSession = () => {};
 
   /**
    * Takes another text; the key that takes it back is the editor's.
@@ -141,6 +149,7 @@ export async function showScore(main, name) {
   await read(editor.text());
   Object.assign(window, { matraloom: { hear, sheet, piece: () => piece, audio } });
   return async () => {
+    leaveSession();
     listen.close();
     hear.close();
     await kept.close();
