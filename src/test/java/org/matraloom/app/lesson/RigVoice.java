@@ -70,13 +70,16 @@ final class RigVoice {
     }
   }
 
+  /** What is asked for; who says another piece, which has no such place, says all of it. */
   private static LessonPass pass(LessonPieces pieces, Matcher heading, int tempo) {
-    if (heading.group(3) != null) {
-      return pieces.loop(new Spot(Spot.Kind.JOIN, heading.group(3)), tempo, Help.ALL);
+    String join = heading.group(3);
+    String phrase = heading.group(4);
+    if (join != null && Integer.parseInt(join) <= pieces.joins()) {
+      return pieces.loop(new Spot(Spot.Kind.JOIN, join), tempo, Help.ALL);
     }
-    return heading.group(4) == null
-        ? pieces.whole(tempo, Help.ALL)
-        : pieces.loop(new Spot(Spot.Kind.PHRASE, heading.group(4)), tempo, Help.ALL);
+    return phrase != null && pieces.sections().contains(phrase)
+        ? pieces.loop(new Spot(Spot.Kind.PHRASE, phrase), tempo, Help.ALL)
+        : pieces.whole(tempo, Help.ALL);
   }
 
   private static MadeTake take(LessonPass pass, int seed, boolean isFaulty) {
