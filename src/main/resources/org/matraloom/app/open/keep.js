@@ -6,6 +6,8 @@
 import { get, post } from '/page/ask.js';
 
 const WAIT_MS = 250;
+/** Whoever types without a pause is saved after so long all the same. */
+const LONGEST_WAIT_MS = 700;
 const LOOK_MS = 1500;
 const AGAIN_MS = 1000;
 
@@ -22,22 +24,27 @@ export function keeper(name, first, told) {
   let clashing = false;
   let busy = false;
   let timer = 0;
+  /** When the first key was pressed that is not saved; 0 if all is. */
+  let waitsSince = 0;
   /** What was sent and perhaps written, though no reply came. */
   let unanswered = /** @type {string[]} */ ([]);
 
-  function typed(/** @type {string} */ now) {
-    text = now;
+  function typed(/** @type {string} */ written) {
+    text = written;
     localStorage.setItem(draft, JSON.stringify({ text, stamp }));
     if (!clashing) {
       told.state('saving');
-      // Whoever types without a pause is saved all the same.
-      timer ||= window.setTimeout(save, WAIT_MS);
+      const now = performance.now();
+      waitsSince ||= now;
+      clearTimeout(timer);
+      timer = window.setTimeout(save, Math.max(0, Math.min(WAIT_MS, waitsSince + LONGEST_WAIT_MS - now)));
     }
   }
 
   async function save() {
     clearTimeout(timer);
     timer = 0;
+    waitsSince = 0;
     if (busy || clashing || text === saved) {
       if (!busy && !clashing) settle();
       return;
