@@ -5,7 +5,7 @@
 import { watch } from '/page/ask.js';
 import { fillIn, readWords, say, chosen, TONGUES } from '/page/words.js';
 import { make, tell } from '/page/make.js';
-import { showShelf } from '/page/shelf.js';
+import { showShelf, expectShelf } from '/page/shelf.js';
 
 const main = /** @type {HTMLElement} */ (document.getElementById('main'));
 /** @type {() => Promise<void> | void} */
@@ -36,6 +36,8 @@ function offerTongues() {
 }
 
 async function begin() {
+  const first = document.documentElement.dataset.first;
+  if (!first && !location.hash.startsWith('#score')) expectShelf();
   await readWords();
   fillIn(document);
   offerTongues();
@@ -43,7 +45,6 @@ async function begin() {
     document.body.classList.toggle('away', away);
     tell(away ? say('away') : say('back'));
   });
-  const first = document.documentElement.dataset.first;
   if (first && !location.hash) location.replace('#score/' + encodeURIComponent(first));
   window.addEventListener('hashchange', show);
   await show();

@@ -7,12 +7,25 @@ import { say } from '/page/words.js';
 import { make, button, tell } from '/page/make.js';
 
 /**
+ * The shelf that was asked for before it could be shown.
+ * @type {Promise<any> | null}
+ */
+let early = null;
+
+/** Asks for the shelf while the page's own words are still on their way. */
+export function expectShelf() {
+  early = get('/api/shelf');
+  early.catch(() => { early = null; });
+}
+
+/**
  * @param {HTMLElement} main
  * @returns {Promise<() => void>}
  */
 export async function showShelf(main) {
   document.title = say('shelf') + ' – Matraloom';
-  const shelf = await get('/api/shelf');
+  const shelf = await (early ?? get('/api/shelf'));
+  early = null;
   const list = make('ol.pile', { id: 'pile' });
   const filters = filterBar(shelf.scores, () => fill(list, shelf.scores, filters));
   main.append(
