@@ -85,30 +85,22 @@ class PairingSearchTest {
 
   @Test
   void aMatraLeftOutAtEveryTenthIsFoundThere() {
-    for (int tenth = 1; tenth < 10; tenth++) {
-      int part = tenth;
-      everyTake(
-          0.9,
-          (take, random) -> {
-            int at = take.expected.size() * part / 10;
-            take.say(at + 1, take.expected.size(), take.say(0, at, 1));
-          });
-    }
+    everyTenth(
+        (take, part) -> {
+          int at = take.expected.size() * part / 10;
+          take.say(at + 1, take.expected.size(), take.say(0, at, 1));
+        });
   }
 
   @Test
   void aMatraPutInAtEveryTenthIsFoundThere() {
-    for (int tenth = 1; tenth < 10; tenth++) {
-      int part = tenth;
-      everyTake(
-          0.9,
-          (take, random) -> {
-            int at = take.expected.size() * part / 10;
-            double next = take.say(0, at, 1);
-            take.extra(at, next);
-            take.say(at, take.expected.size(), next + take.matraSeconds(at));
-          });
-    }
+    everyTenth(
+        (take, part) -> {
+          int at = take.expected.size() * part / 10;
+          double next = take.say(0, at, 1);
+          take.extra(at, next);
+          take.say(at, take.expected.size(), next + take.matraSeconds(at));
+        });
   }
 
   @Test
@@ -172,24 +164,53 @@ class PairingSearchTest {
    * and of each take by far the most. Beside a fault a few that sound alike may be on either side.
    */
   private static void everyTake(double least, BiConsumer<HeardTake, SplittableRandom> perform) {
-    List<String> wrong = new ArrayList<>();
-    int made = 0;
-    double sum = 0;
+    Shares shares = new Shares();
     for (int score = 0; score < SCORES.size(); score++) {
       for (int lag = 0; lag < LAGS.length; lag++) {
-        long seed = 100L + score * LAGS.length + lag;
-        HeardTake take = new HeardTake(SCORES.get(score), seed, LAGS[lag]);
-        perform.accept(take, new SplittableRandom(seed));
-        double share = take.share(take.paired());
-        made++;
-        sum += share;
-        if (share < least) {
-          wrong.add("score " + score + ", lags to " + LAGS[lag] + ": " + share);
-        }
+        shares.add(score, lag, least, perform);
       }
     }
-    assertEquals(12, made);
-    assertTrue(sum / made >= 0.99, sum / made + " in the mean; " + wrong);
-    assertEquals(List.of(), wrong);
+    shares.hold(SCORES.size() * LAGS.length);
+  }
+
+  /** A fault at nine places of each score, the lags in turn: each lag meets each score. */
+  private static void everyTenth(BiConsumer<HeardTake, Integer> perform) {
+    Shares shares = new Shares();
+    for (int tenth = 1; tenth < 10; tenth++) {
+      int part = tenth;
+      for (int score = 0; score < SCORES.size(); score++) {
+        shares.add(
+            score,
+            (tenth + score) % LAGS.length,
+            0.9,
+            (take, random) -> perform.accept(take, part));
+      }
+    }
+    shares.hold(9 * SCORES.size());
+  }
+
+  /** How much of each take was paired rightly. */
+  private static final class Shares {
+    private final List<String> wrong = new ArrayList<>();
+    private int made;
+    private double sum;
+
+    void add(int score, int lag, double least, BiConsumer<HeardTake, SplittableRandom> perform) {
+      long seed = 100L + score * LAGS.length + lag;
+      HeardTake take = new HeardTake(SCORES.get(score), seed, LAGS[lag]);
+      perform.accept(take, new SplittableRandom(seed));
+      double share = take.share(take.paired());
+      made++;
+      sum += share;
+      if (share < least) {
+        wrong.add("score " + score + ", lags to " + LAGS[lag] + ": " + share);
+      }
+    }
+
+    void hold(int takes) {
+      assertEquals(takes, made);
+      assertTrue(sum / made >= 0.99, sum / made + " in the mean; " + wrong);
+      assertEquals(List.of(), wrong);
+    }
   }
 }

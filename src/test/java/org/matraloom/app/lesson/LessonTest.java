@@ -60,7 +60,7 @@ class LessonTest {
   @Test
   void whoKeepsTheOldSpeedInFiveIsLedToTheJoinAndToTheTempoThatHolds() throws IOException {
     MadeReciter reciter = new MadeReciter(MadeReciter.Kind.VOICE, 60);
-    Lesson.End end = run(reciter, 80, 80, 15, true);
+    Lesson.End end = run(reciter, 80, 80, 9, true);
     String told = String.join("\n", decisions());
     assertEquals("The time is up.", end.why(), told);
     assertTrue(told.contains("join 1 twice running"), told);

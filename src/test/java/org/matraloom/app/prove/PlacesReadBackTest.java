@@ -14,6 +14,7 @@ import org.matraloom.time.Ratio;
 /** A place is said in the words in which a score, and an option, takes it. */
 class PlacesReadBackTest {
 
+  private static final Lexicon LEXICON = Lexicon.standard();
   private static final int[] PARTS = {1, 2, 3, 4, 5, 7, 8, 9, 10, 16, 20, 36};
 
   @Test
@@ -40,8 +41,6 @@ class PlacesReadBackTest {
   }
 
   private static Composition read(String head) {
-    return ScoreReader.read(head + "Any = ta\n", "", Lexicon.standard())
-        .composition()
-        .orElseThrow();
+    return ScoreReader.read(head + "Any = ta\n", "", LEXICON).composition().orElseThrow();
   }
 }
