@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Anga;
 import org.matraloom.score.Avartana;
@@ -109,7 +110,7 @@ final class Headers {
   }
 
   /** Understands all headers; something usual stands in for what is missing or wrong. */
-  Head read() {
+  Head read(MatraPlaces places) {
     if (!has("tala")) {
       problems.error("the tala is missing", Optional.of("add a line such as: tala adi"));
     }
@@ -126,8 +127,8 @@ final class Headers {
         title(),
         avartana,
         value("tempo", this::tempo).orElse(USUAL_TEMPO),
-        place("start", Ratio.ZERO, avartana),
-        place("eduppu", UsedTalas.usualEduppu(avartana.tala()), avartana),
+        place("start", places::start, Ratio.ZERO, avartana),
+        place("eduppu", places::eduppu, UsedTalas.usualEduppu(avartana.tala()), avartana),
         closing(),
         wording());
   }
@@ -198,7 +199,13 @@ final class Headers {
     return value;
   }
 
-  private Ratio place(String keyword, Ratio usualAksharas, Avartana avartana) {
+  private Ratio place(
+      String keyword,
+      UnaryOperator<List<Token>> inBeats,
+      Ratio usualAksharas,
+      Avartana avartana) {
+    entries.computeIfPresent(
+        keyword, (word, entry) -> new Entry(entry.keyword(), inBeats.apply(entry.tokens())));
     return value(keyword, cursor -> BeatPlace.read(cursor, avartana, problems))
         .orElse(usualAksharas.times(avartana.kalai()));
   }

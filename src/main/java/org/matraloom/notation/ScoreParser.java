@@ -27,6 +27,7 @@ final class ScoreParser {
   private Optional<Token> perform = Optional.empty();
   private List<Token> phrase = new ArrayList<>();
   private final BareLines bare;
+  private Optional<MatraPlaces> places = Optional.empty();
   private boolean headersOver;
   private boolean lineLost;
   private boolean takesOver;
@@ -104,11 +105,14 @@ final class ScoreParser {
 
   /** The text with all that it leaves out, after the last line; the same if that is nothing. */
   String inFull(String text) {
-    if (isBare()) {
-      return bare.inFull(text, headers.has("tala"));
-    }
+    boolean isBare = isBare();
+    boolean talaGiven = headers.has("tala");
     Optional<Composition> read = finish();
-    return takesOver ? read.map(ScorePrinter::print).orElse(text) : text;
+    String exact = places.map(known -> known.written(text)).orElse(text);
+    if (isBare) {
+      return bare.inFull(exact, talaGiven);
+    }
+    return takesOver ? read.map(ScorePrinter::print).orElse(exact) : exact;
   }
 
   private void nameBareLines() {
@@ -126,14 +130,16 @@ final class ScoreParser {
   Optional<Composition> finish() {
     nameBareLines();
     endPhrase();
-    Headers.Head head = headers.read();
+    MatraPlaces counted = new MatraPlaces(plan, this::isPhrase, problems);
+    places = Optional.of(counted);
+    Headers.Head head = headers.read(counted);
     if (phrases.isEmpty() && !lineLost && plan.stream().noneMatch(PlanReader::takesOver)) {
       problems.error(
           "there is no phrase", Optional.of("add a line such as Song = takita takadimi"));
     }
     PhraseGraph graph = new PhraseGraph(phrases, lexicon, problems);
     Map<String, Length> lengths = graph.lengths();
-    PlanReader.Plan read = plan(head, new HashMap<>(lengths));
+    PlanReader.Plan read = plan(counted.plan(), head, new HashMap<>(lengths));
     PlanCheck check = new PlanCheck(read.lines(), problems);
     if (problems.hasErrors()) {
       return Optional.empty();
@@ -214,13 +220,14 @@ final class ScoreParser {
     perform = Optional.of(token);
   }
 
-  private PlanReader.Plan plan(Headers.Head head, Map<String, Length> lengths) {
+  private PlanReader.Plan plan(
+      List<List<Token>> lines, Headers.Head head, Map<String, Length> lengths) {
     if (perform.isEmpty()) {
       return PlanReader.lastOnce(phrases.values(), lengths, head.closing());
     }
     PlanReader reader = new PlanReader(head, phrases.keySet(), lexicon, lengths, problems);
     PlanReader.Plan read =
-        reader.read(plan, shelf, !headers.has("stroke") && !headers.has("after"));
+        reader.read(lines, shelf, !headers.has("stroke") && !headers.has("after"));
     takesOver |= read.takesOver();
     boolean silent = read.lines().stream().noneMatch(line -> line.step() instanceof Step.Say);
     if (silent && !problems.hasErrors()) {
