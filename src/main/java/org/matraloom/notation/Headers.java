@@ -30,7 +30,6 @@ final class Headers {
   static final List<String> KEYWORDS =
       List.of("title tala kalai tempo start eduppu stroke after words drum fingers".split(" "));
 
-  private static final List<String> PLACES = List.of("start", "eduppu");
   private static final int LONGEST_TITLE = 200;
 
   /** The tempo of a score that names none. */
@@ -192,20 +191,14 @@ final class Headers {
       problems.error(
           cursor.peek(),
           "expected the end of the line after the " + keyword + ", found " + cursor.peek().said(),
-          PLACES.contains(keyword) && cursor.peek().is(TokenKind.COMMA)
-              ? "a place inside a beat is a fraction: beat 4 1/2 is its 3rd matra of four"
-              : "a note begins with #");
+          "a note begins with #");
     }
     return value;
   }
 
   private Ratio place(
-      String keyword,
-      UnaryOperator<List<Token>> inBeats,
-      Ratio usualAksharas,
-      Avartana avartana) {
-    entries.computeIfPresent(
-        keyword, (word, entry) -> new Entry(entry.keyword(), inBeats.apply(entry.tokens())));
+      String keyword, UnaryOperator<List<Token>> inBeats, Ratio usualAksharas, Avartana avartana) {
+    entries.computeIfPresent(keyword, (k, is) -> new Entry(is.keyword, inBeats.apply(is.tokens)));
     return value(keyword, cursor -> BeatPlace.read(cursor, avartana, problems))
         .orElse(usualAksharas.times(avartana.kalai()));
   }

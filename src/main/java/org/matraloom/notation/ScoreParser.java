@@ -27,7 +27,7 @@ final class ScoreParser {
   private Optional<Token> perform = Optional.empty();
   private List<Token> phrase = new ArrayList<>();
   private final BareLines bare;
-  private Optional<MatraPlaces> places = Optional.empty();
+  private MatraPlaces places;
   private boolean headersOver;
   private boolean lineLost;
   private boolean takesOver;
@@ -40,6 +40,7 @@ final class ScoreParser {
     this.headers = new Headers(lexicon, problems);
     this.bare = new BareLines(lexicon);
     this.phraseParser = new PhraseParser(lexicon, problems);
+    this.places = new MatraPlaces(plan, this::isPhrase, problems);
   }
 
   /** Takes the next line of the text. */
@@ -82,15 +83,13 @@ final class ScoreParser {
     } else if (!phrase.isEmpty() && first.start() > 0 && !equals) {
       phrase.remove(phrase.size() - 1);
       phrase.addAll(tokens);
-    } else if (!headersOver && !equals && (bare.sounds(first) || goesOn(first))) {
+    } else if (!headersOver
+        && !equals
+        && (bare.sounds(first) || (!bare.isEmpty() && first.start() > 0))) {
       bare.add(tokens);
     } else {
       LineMistakes.tell(tokens, headersOver, this::isNamed, problems);
     }
-  }
-
-  private boolean goesOn(Token first) {
-    return !bare.isEmpty() && first.start() > 0;
   }
 
   /** Whether sollus without a name are all that there is to say. */
@@ -108,7 +107,7 @@ final class ScoreParser {
     boolean isBare = isBare();
     boolean talaGiven = headers.has("tala");
     Optional<Composition> read = finish();
-    String exact = places.map(known -> known.written(text)).orElse(text);
+    String exact = places.written(text);
     if (isBare) {
       return bare.inFull(exact, talaGiven);
     }
@@ -130,16 +129,15 @@ final class ScoreParser {
   Optional<Composition> finish() {
     nameBareLines();
     endPhrase();
-    MatraPlaces counted = new MatraPlaces(plan, this::isPhrase, problems);
-    places = Optional.of(counted);
-    Headers.Head head = headers.read(counted);
+    places = new MatraPlaces(plan, this::isPhrase, problems);
+    Headers.Head head = headers.read(places);
     if (phrases.isEmpty() && !lineLost && plan.stream().noneMatch(PlanReader::takesOver)) {
       problems.error(
           "there is no phrase", Optional.of("add a line such as Song = takita takadimi"));
     }
     PhraseGraph graph = new PhraseGraph(phrases, lexicon, problems);
     Map<String, Length> lengths = graph.lengths();
-    PlanReader.Plan read = plan(counted.plan(), head, new HashMap<>(lengths));
+    PlanReader.Plan read = plan(places.plan(), head, new HashMap<>(lengths));
     PlanCheck check = new PlanCheck(read.lines(), problems);
     if (problems.hasErrors()) {
       return Optional.empty();
