@@ -34,7 +34,8 @@ final class PastedLines {
           "(?i)^(.*\\S)\\s+\\(?\\s*(?:[x\u00d7*] ?(\\d{1,3})|(\\d{1,3}) ?(?:x|times))\\s*\\)?$");
   private static final Pattern TOTAL =
       Pattern.compile(
-          "(?i)^(.*?\\S)\\s*(?:\\( ?(\\d{1,4})(?: ?matras?)? ?\\)|(?:= ?|\\[ ?)(\\d{1,4})(?: ?matras?)? ?\\]?)$");
+          "(?i)^(.*?\\S)\\s*(?:\\( ?(\\d{1,4})(?: ?matras?)? ?\\)"
+              + "|(?:= ?|\\[ ?)(\\d{1,4})(?: ?matras?)? ?\\]?)$");
 
   private static final Pattern GAP = Pattern.compile("^(.*\\S) ?\\( ?(\\d{1,2}) ?\\)$");
 
