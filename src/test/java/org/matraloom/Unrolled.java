@@ -109,7 +109,7 @@ public final class Unrolled {
     Span.Round last = rounds.get(rounds.size() - 1);
     int perBeat = last.nadai() << (last.kalam() - 1);
     int matras = stroke.karvai() == 0 ? perBeat : 1 + stroke.karvai();
-    sollu(stroke.sollu(), Ratio.of(1, perBeat), perBeat);
+    sollu(stroke.sollu(), Ratio.of(1, perBeat));
     ring(Ratio.of(matras - 1, perBeat));
   }
 
@@ -147,7 +147,7 @@ public final class Unrolled {
     Ratio matra = Ratio.of(1, (long) perBeat * speed);
     for (Element element : sequence.elements()) {
       if (element instanceof Element.Word word) {
-        word.sollus().forEach(sollu -> sollu(sollu, matra, perBeat));
+        word.sollus().forEach(sollu -> sollu(sollu, matra));
       } else if (element instanceof Element.Karvai karvai) {
         ring(matra.times(karvai.matras()));
       } else if (element instanceof Element.Silence) {
@@ -155,7 +155,8 @@ public final class Unrolled {
       } else if (element instanceof Element.Group group) {
         for (int said = 0; said < group.sollus().size(); said++) {
           int matras = group.hold() * group.words().matras().get(said);
-          sollu(group.sollus().get(said), matra.times(matras), perBeat);
+          sollu(group.sollus().get(said), matra);
+          ring(matra.times(matras - 1));
         }
         ring(matra.times(group.karvai()));
       } else if (element instanceof Element.Faster faster) {
@@ -172,11 +173,10 @@ public final class Unrolled {
     }
   }
 
-  /** The own part is a matra of the beat, or half of it and so on where the length asks for it. */
-  private void sollu(Sollu sollu, Ratio beats, int perBeat) {
-    Ratio own = Ratio.of(1, perBeat * beats.times(perBeat).den());
-    pieces.add(new Piece(now, now.plus(own), now.plus(beats), sollu.spelling(), round));
-    now = now.plus(beats);
+  /** The own part is a matra as it is written: half of one in square brackets, and so on. */
+  private void sollu(Sollu sollu, Ratio matra) {
+    now = now.plus(matra);
+    pieces.add(new Piece(now.minus(matra), now, now, sollu.spelling(), round));
   }
 
   private void ring(Ratio beats) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Anga;
 import org.matraloom.score.Avartana;
@@ -29,7 +30,6 @@ final class Headers {
   static final List<String> KEYWORDS =
       List.of("title tala kalai tempo start eduppu stroke after words drum fingers".split(" "));
 
-  private static final List<String> PLACES = List.of("start", "eduppu");
   private static final int LONGEST_TITLE = 200;
 
   /** The tempo of a score that names none. */
@@ -109,7 +109,7 @@ final class Headers {
   }
 
   /** Understands all headers; something usual stands in for what is missing or wrong. */
-  Head read() {
+  Head read(MatraPlaces places) {
     if (!has("tala")) {
       problems.error("the tala is missing", Optional.of("add a line such as: tala adi"));
     }
@@ -126,8 +126,8 @@ final class Headers {
         title(),
         avartana,
         value("tempo", this::tempo).orElse(USUAL_TEMPO),
-        place("start", Ratio.ZERO, avartana),
-        place("eduppu", UsedTalas.usualEduppu(avartana.tala()), avartana),
+        place("start", places::start, Ratio.ZERO, avartana),
+        place("eduppu", places::eduppu, UsedTalas.usualEduppu(avartana.tala()), avartana),
         closing(),
         wording());
   }
@@ -191,14 +191,14 @@ final class Headers {
       problems.error(
           cursor.peek(),
           "expected the end of the line after the " + keyword + ", found " + cursor.peek().said(),
-          PLACES.contains(keyword) && cursor.peek().is(TokenKind.COMMA)
-              ? "a place inside a beat is a fraction: beat 4 1/2 is its 3rd matra of four"
-              : "a note begins with #");
+          "a note begins with #");
     }
     return value;
   }
 
-  private Ratio place(String keyword, Ratio usualAksharas, Avartana avartana) {
+  private Ratio place(
+      String keyword, UnaryOperator<List<Token>> inBeats, Ratio usualAksharas, Avartana avartana) {
+    entries.computeIfPresent(keyword, (k, is) -> new Entry(is.keyword, inBeats.apply(is.tokens)));
     return value(keyword, cursor -> BeatPlace.read(cursor, avartana, problems))
         .orElse(usualAksharas.times(avartana.kalai()));
   }

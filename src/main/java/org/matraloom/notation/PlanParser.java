@@ -62,6 +62,11 @@ final class PlanParser {
     return first.is(TokenKind.NAME) && phrases.contains(first.name());
   }
 
+  /** Whether a kalam comes next. */
+  static boolean isKalam(Token token) {
+    return isOneOf(token, KALAM);
+  }
+
   /** Reads one line; its first token is there. */
   List<Step> steps(List<Token> tokens) {
     Cursor cursor = new Cursor(tokens, 0);

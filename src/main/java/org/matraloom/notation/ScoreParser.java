@@ -27,6 +27,7 @@ final class ScoreParser {
   private Optional<Token> perform = Optional.empty();
   private List<Token> phrase = new ArrayList<>();
   private final BareLines bare;
+  private MatraPlaces places;
   private boolean headersOver;
   private boolean lineLost;
   private boolean takesOver;
@@ -39,6 +40,7 @@ final class ScoreParser {
     this.headers = new Headers(lexicon, problems);
     this.bare = new BareLines(lexicon);
     this.phraseParser = new PhraseParser(lexicon, problems);
+    this.places = new MatraPlaces(plan, this::isPhrase, problems);
   }
 
   /** Takes the next line of the text. */
@@ -81,15 +83,13 @@ final class ScoreParser {
     } else if (!phrase.isEmpty() && first.start() > 0 && !equals) {
       phrase.remove(phrase.size() - 1);
       phrase.addAll(tokens);
-    } else if (!headersOver && !equals && (bare.sounds(first) || goesOn(first))) {
+    } else if (!headersOver
+        && !equals
+        && (bare.sounds(first) || (!bare.isEmpty() && first.start() > 0))) {
       bare.add(tokens);
     } else {
       LineMistakes.tell(tokens, headersOver, this::isNamed, problems);
     }
-  }
-
-  private boolean goesOn(Token first) {
-    return !bare.isEmpty() && first.start() > 0;
   }
 
   /** Whether sollus without a name are all that there is to say. */
@@ -104,11 +104,14 @@ final class ScoreParser {
 
   /** The text with all that it leaves out, after the last line; the same if that is nothing. */
   String inFull(String text) {
-    if (isBare()) {
-      return bare.inFull(text, headers.has("tala"));
-    }
+    boolean isBare = isBare();
+    boolean talaGiven = headers.has("tala");
     Optional<Composition> read = finish();
-    return takesOver ? read.map(ScorePrinter::print).orElse(text) : text;
+    String exact = places.written(text);
+    if (isBare) {
+      return bare.inFull(exact, talaGiven);
+    }
+    return takesOver ? read.map(ScorePrinter::print).orElse(exact) : exact;
   }
 
   private void nameBareLines() {
@@ -126,14 +129,15 @@ final class ScoreParser {
   Optional<Composition> finish() {
     nameBareLines();
     endPhrase();
-    Headers.Head head = headers.read();
+    places = new MatraPlaces(plan, this::isPhrase, problems);
+    Headers.Head head = headers.read(places);
     if (phrases.isEmpty() && !lineLost && plan.stream().noneMatch(PlanReader::takesOver)) {
       problems.error(
           "there is no phrase", Optional.of("add a line such as Song = takita takadimi"));
     }
     PhraseGraph graph = new PhraseGraph(phrases, lexicon, problems);
     Map<String, Length> lengths = graph.lengths();
-    PlanReader.Plan read = plan(head, new HashMap<>(lengths));
+    PlanReader.Plan read = plan(places.plan(), head, new HashMap<>(lengths));
     PlanCheck check = new PlanCheck(read.lines(), problems);
     if (problems.hasErrors()) {
       return Optional.empty();
@@ -214,13 +218,14 @@ final class ScoreParser {
     perform = Optional.of(token);
   }
 
-  private PlanReader.Plan plan(Headers.Head head, Map<String, Length> lengths) {
+  private PlanReader.Plan plan(
+      List<List<Token>> lines, Headers.Head head, Map<String, Length> lengths) {
     if (perform.isEmpty()) {
       return PlanReader.lastOnce(phrases.values(), lengths, head.closing());
     }
     PlanReader reader = new PlanReader(head, phrases.keySet(), lexicon, lengths, problems);
     PlanReader.Plan read =
-        reader.read(plan, shelf, !headers.has("stroke") && !headers.has("after"));
+        reader.read(lines, shelf, !headers.has("stroke") && !headers.has("after"));
     takesOver |= read.takesOver();
     boolean silent = read.lines().stream().noneMatch(line -> line.step() instanceof Step.Say);
     if (silent && !problems.hasErrors()) {

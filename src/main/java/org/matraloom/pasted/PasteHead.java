@@ -24,6 +24,9 @@ final class PasteHead {
       Pattern.compile("(?i)kalai\\s*[:=-]?\\s*([124])|([124])[ -]?kalai");
   private static final Pattern IN_BRACKETS = Pattern.compile("([^()]*)\\(([^()]+)\\)[ .:]*");
   private static final Pattern TITLE = Pattern.compile("(?i)title\\s*[:=-]\\s*(.+)");
+  private static final Pattern ROUNDS =
+      Pattern.compile("(?i)(?:rounds? ?)?([1-9](?: ?- ?[1-9]){1,9})");
+  private static final Pattern ALIKE = Pattern.compile("(.)\\1*");
   private static final List<String> NADAIS =
       List.of("tisra", "tisram", "chatusra", "chatusram", "khanda", "khandam", "misra", "misram");
 
@@ -31,6 +34,7 @@ final class PasteHead {
   private String tala = "";
   private String tempo = "";
   private String nadai = "";
+  private String rounds = "";
   private String kalai = "";
 
   /** Takes a line if it is one of these. */
@@ -39,8 +43,11 @@ final class PasteHead {
     Matcher beats = TEMPO.matcher(line);
     Matcher matras = NADAI.matcher(line);
     Matcher twofold = KALAI.matcher(line);
+    Matcher each = ROUNDS.matcher(line);
     if (twofold.matches()) {
       kalai = first(twofold);
+    } else if (each.matches()) {
+      rounds = each.group(1).replace(" ", "");
     } else if (titled.matches()) {
       title = titled.group(1);
     } else if (beats.matches()) {
@@ -124,8 +131,18 @@ final class PasteHead {
     return String.join("\n", lines) + "\n";
   }
 
-  /** The nadai that the piece is said in. */
-  String nadai() {
-    return nadai.isEmpty() ? "4" : nadai;
+  /** The lines that say a phrase in the nadai, or in the nadais of the rounds, of the text. */
+  String plan(String phrase) {
+    if (rounds.isEmpty()) {
+      return "  " + phrase + " nadai " + (nadai.isEmpty() ? "4" : nadai) + "\n";
+    }
+    StringBuilder plan = new StringBuilder();
+    Matcher alike = ALIKE.matcher(rounds.replace("-", ""));
+    while (alike.find()) {
+      int times = alike.group().length();
+      String repeat = times > 1 ? " x" + times : "";
+      plan.append("  " + phrase + repeat + " nadai " + alike.group(1) + "\n");
+    }
+    return plan.toString();
   }
 }

@@ -33,7 +33,9 @@ final class PastedLines {
       Pattern.compile(
           "(?i)^(.*\\S)\\s+\\(?\\s*(?:[x\u00d7*] ?(\\d{1,3})|(\\d{1,3}) ?(?:x|times))\\s*\\)?$");
   private static final Pattern TOTAL =
-      Pattern.compile("(?i)^(.*?\\S)\\s*(?:\\( ?(\\d{1,4})(?: ?matras?)? ?\\)|= ?(\\d{1,4}))$");
+      Pattern.compile(
+          "(?i)^(.*?\\S)\\s*(?:\\( ?(\\d{1,4})(?: ?matras?)? ?\\)"
+              + "|(?:= ?|\\[ ?)(\\d{1,4})(?: ?matras?)? ?\\]?)$");
 
   private static final Pattern GAP = Pattern.compile("^(.*\\S) ?\\( ?(\\d{1,2}) ?\\)$");
 
@@ -156,8 +158,9 @@ final class PastedLines {
               + number
               + " is left out, for "
               + some(words.unknown())
-              + (words.unknown().size() == 1 ? " is no sollu" : " are no sollus")
-              + " that is known");
+              + (words.unknown().size() == 1
+                  ? " is no sollu that is known"
+                  : " are no sollus that are known"));
     }
   }
 

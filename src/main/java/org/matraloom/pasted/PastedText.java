@@ -128,7 +128,7 @@ public final class PastedText {
       song.add(line.said(known));
     }
     text.append('\n').append(SONG).append(" = ").append(String.join(" ", song));
-    return text.append("\n\nperform\n  Song nadai ").append(head.nadai()).append('\n').toString();
+    return text.append("\n\nperform\n").append(head.plan(SONG)).toString();
   }
 
   private static String free(String wanted, Map<String, String> names) {

@@ -149,14 +149,11 @@ final class MomentReader implements Iterator<Moment> {
   private void begin(Ratio beat, Utterance.Sound sound) {
     finish();
     tellNadai(beat);
-    Ratio own = Matras.step(sound.beats(), matrasPerBeat);
+    Ratio own = sound.beats();
     begun =
         new Spoken(
             beat, own, List.of(), sound.sollu(), matrasPerBeat, opens, phrases.element(), round);
     opens = Spoken.Opens.NOTHING;
-    if (sound.beats().compareTo(own) > 0) {
-      ring(beat.plus(own), sound.beats().minus(own));
-    }
   }
 
   /** A karvai after silence, or before anything has sounded, is silence that goes on. */

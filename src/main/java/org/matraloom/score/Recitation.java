@@ -158,8 +158,11 @@ final class Recitation implements Iterator<Utterance> {
       Ratio beats = frame.matra().times(group.hold() * words.size());
       ready.add(new Utterance.GroupHead(now, group.size(), group.hold(), beats));
       for (int index = 0; index < words.sollus().size(); index++) {
-        int matras = group.hold() * words.matras().get(index);
-        sound(words.sollus().get(index), frame.matra().times(matras));
+        int held = group.hold() * words.matras().get(index) - 1;
+        sound(words.sollus().get(index), frame.matra());
+        if (held > 0) {
+          ring(frame.matra().times(held));
+        }
       }
       if (group.karvai() > 0) {
         ring(frame.matra().times(group.karvai()));

@@ -6,8 +6,9 @@ import org.matraloom.time.Ratio;
 /**
  * A sollu as it is spoken: its own part, and the karvai in which it rings on.
  *
- * <p>The own part is a matra, halved as often as the length of the sollu asks for. So a sollu held
- * for three matras, as in {@code 5*3}, is the same as one with two karvais after it.
+ * <p>The own part is a matra as it is written there, in square brackets half of one. So a sollu
+ * held for three matras, as in {@code 5*3}, is the same as one with two karvais after it, in
+ * brackets too.
  *
  * @param beat where its felt beat falls, in beats of the performance
  * @param ownBeats how long its own part is, positive

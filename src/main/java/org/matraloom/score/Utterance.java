@@ -16,7 +16,7 @@ sealed interface Utterance {
    * A sollu begins.
    *
    * @param atBeat beats after the beginning of the round
-   * @param beats the length of its own matra or held matras
+   * @param beats the length of its own matra
    * @param sollu what is said
    */
   record Sound(Ratio atBeat, Ratio beats, Sollu sollu) implements Utterance {}

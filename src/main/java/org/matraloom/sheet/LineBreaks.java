@@ -13,9 +13,9 @@ import org.matraloom.time.Ratio;
  * Where an avartana that is too wide for the page goes on in the next line.
  *
  * <p>The choice that costs least is found: a further line costs something, a line that ends inside
- * an anga costs more, one that tears a pair of beats apart (a laghu of four in 3 and 1) so much
- * that it is done only where nothing else fits, and of equal choices the one with the shortest
- * longest line is taken.
+ * an anga costs more, one that tears a pair of aksharas apart (a laghu of four in 3 and 1) so much
+ * that it is done only where nothing else fits, one inside an akshara of several beats yet more,
+ * and of equal choices the one with the shortest longest line is taken.
  *
  * @param starts the beats of the cycle with which lines begin, ascending, the first 0
  * @param longest beats of the longest line
@@ -25,6 +25,7 @@ record LineBreaks(List<Integer> starts, int longest) {
   private static final int LINE_COST = 100;
   private static final int SPLIT_ANGA_COST = 120;
   private static final int TORN_ANGA_COST = 400;
+  private static final int TORN_AKSHARA_COST = 700;
   private static final int MIXED_COST = 30;
   private static final int UNREACHED = Integer.MAX_VALUE;
 
@@ -112,15 +113,21 @@ record LineBreaks(List<Integer> starts, int longest) {
   }
 
   /**
-   * What a line costs that ends inside an anga: little between pairs of beats, or where an odd anga
-   * has two beats or more on each side; much elsewhere.
+   * What a line costs that ends inside an anga: little between pairs of aksharas, or where an odd
+   * anga has two or more on each side; much elsewhere. In two kalai an akshara is two beats.
    */
   private static int splitCost(Avartana avartana, int at) {
     List<Integer> starts = avartana.angaStarts();
     int from = starts.stream().filter(start -> start < at).reduce(0, Math::max);
     int to = starts.stream().filter(start -> start > at).findFirst().orElse(avartana.beats());
-    boolean even = (at - from) % 2 == 0 && (to - at) % 2 == 0;
-    boolean odd = (to - from) % 2 != 0 && at - from >= 2 && to - at >= 2;
+    int kalai = avartana.kalai();
+    if ((at - from) % kalai != 0) {
+      return TORN_AKSHARA_COST;
+    }
+    int before = (at - from) / kalai;
+    int after = (to - at) / kalai;
+    boolean even = before % 2 == 0 && after % 2 == 0;
+    boolean odd = (before + after) % 2 != 0 && before >= 2 && after >= 2;
     return even || odd ? SPLIT_ANGA_COST : TORN_ANGA_COST;
   }
 

@@ -59,7 +59,7 @@ class LineWidthTest {
   void sheetsOfEverySampleFit() throws IOException {
     for (Path sample : samples()) {
       fits("sheet", sample.toString());
-      fits("sheet", sample.toString(), "--lines", "phrase", "--lead-in");
+      fits("sheet", sample.toString(), "--rows", "phrase", "--lead-in");
     }
   }
 

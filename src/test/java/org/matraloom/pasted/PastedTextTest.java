@@ -35,6 +35,18 @@ class PastedTextTest {
     return String.join("\n", PastedText.tidy(text, LEXICON).guesses());
   }
 
+  /** 12 and 5 matras, each with its total behind it; said twice in four and once in five. */
+  @Test
+  void totalsStandInSquareBracketsTooAndRoundsInTheHeading() {
+    String text = "Puddle (adi, 4-4-5)\n1) takadimi takajunu takita ,  [12]\ntadiginatom [5]\n";
+    assertEquals(Ratio.of(17), matras(text));
+    Composition piece = piece(PastedText.tidy(text, LEXICON));
+    assertEquals("Puddle", piece.title());
+    assertEquals(
+        List.of(4, 4, 5), Performance.of(piece).rounds().stream().map(Span.Round::nadai).toList());
+    assertTrue(guesses("takita [7]\n").contains("7"), guesses("takita [7]\n"));
+  }
+
   /** 6 + 10 + 14 and 8 + 3 + 8 + 3 + 8 are 60 matras: 15 beats of rupaka in four, 12 in five. */
   @Test
   void aMessageBecomesAScore() {

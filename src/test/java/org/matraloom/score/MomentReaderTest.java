@@ -116,6 +116,21 @@ class MomentReaderTest {
     assertTrue(!shortest.isRinging() && shorter.isRinging());
   }
 
+  /** {@code [4*2]} is {@code [ta , ka , di , mi ,]}: half a matra and a karvai of half a matra. */
+  @Test
+  void aHeldSolluInBracketsIsOneWithCommas() {
+    Element held = new Element.Faster(2, Sequence.of(new Element.Group(1, 2, 0, List.of(TA))));
+    Element commas = new Element.Faster(2, Sequence.of(SAID, COMMA));
+    Spoken one = first(held);
+    assertEquals(Ratio.of(1, 8), one.ownBeats());
+    assertEquals(Ratio.of(1, 4), one.beats());
+    assertEquals(first(commas).rings(), one.rings());
+  }
+
+  private static Spoken first(Element element) {
+    return Performance.of(composition(Sequence.of(element), 1)).spoken().findFirst().orElseThrow();
+  }
+
   private static Composition composition(Sequence song, int times) {
     return new Composition(
         "",

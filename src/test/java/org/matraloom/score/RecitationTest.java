@@ -31,7 +31,9 @@ class RecitationTest {
   void aGroupHoldsEachSolluAndRingsAtItsEnd() {
     Element group = new Element.Group(2, 6, 3, List.of(sollu("ta"), sollu("ka")));
     assertEquals(
-        List.of("0 group of 2", "0 ta 3/2", "3/2 ka 3/2", "3 ring 3/4"), said(4, 1, group));
+        List.of(
+            "0 group of 2", "0 ta 1/4", "1/4 ring 5/4", "3/2 ka 1/4", "7/4 ring 5/4", "3 ring 3/4"),
+        said(4, 1, group));
   }
 
   @Test

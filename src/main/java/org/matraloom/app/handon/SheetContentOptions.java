@@ -14,7 +14,7 @@ import picocli.CommandLine.Option;
 final class SheetContentOptions {
 
   @Option(
-      names = "--lines",
+      names = "--rows",
       paramLabel = "BY",
       defaultValue = "avartana",
       description = {

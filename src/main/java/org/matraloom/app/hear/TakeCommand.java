@@ -52,7 +52,7 @@ import picocli.CommandLine.Spec;
       "Exit code 1 if the take does not land, or if it cannot be judged; the reason is said.",
       "Example: matraloom take samples-synth/gutter-song.loom monday.wav",
       "Two takes: matraloom take --compare samples-synth/gutter-song.loom monday.wav friday.wav",
-      "Slowly, with clicks: matraloom take --slow 60%% piece.loom monday.wav -o slow.wav",
+      "Slowly, with clicks: matraloom take --slowed 60%% piece.loom monday.wav -o slow.wav",
       "Where sounds begin, without a score: matraloom take --onsets lesson.m4a",
       "Every take that can be judged is noted in the practice log, see: matraloom log",
       LogOptions.WHERE

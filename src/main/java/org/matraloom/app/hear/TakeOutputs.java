@@ -28,7 +28,7 @@ final class TakeOutputs {
   private Path picture;
 
   @Option(
-      names = "--slow",
+      names = "--slowed",
       paramLabel = "PERCENT",
       converter = SlowShare.Converter.class,
       description = "Write the take slowed to 25%% to 100%%, its pitch unchanged, with clicks.")
@@ -46,16 +46,16 @@ final class TakeOutputs {
   /** Refuses what cannot be done, before anything is measured. */
   void requireSense(boolean comparing, List<Path> sources) {
     if (comparing && (picture != null || slow != null)) {
-      throw new UserError("--picture and --slow are of one take; leave --compare out");
+      throw new UserError("--picture and --slowed are of one take; leave --compare out");
     }
     if ((slow == null) != (output == null)) {
       throw new UserError(
           slow == null
-              ? "-o is for a slowed take; add --slow 60%, or leave -o out"
-              : "--slow needs a file to write, such as -o slow.wav");
+              ? "-o is for a slowed take; add --slowed 60%, or leave -o out"
+              : "--slowed needs a file to write, such as -o slow.wav");
     }
     if (noClicks && slow == null) {
-      throw new UserError("--no-clicks belongs to --slow");
+      throw new UserError("--no-clicks belongs to --slowed");
     }
     if (picture != null) {
       PictureFile.requireEnding(picture);

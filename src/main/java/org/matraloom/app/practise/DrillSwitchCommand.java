@@ -32,9 +32,10 @@ final class DrillSwitchCommand implements DrillMaker {
   }
 
   @Parameters(
-      arity = "2..*",
+      arity = "1..*",
+      split = "-",
       paramLabel = "NADAI",
-      description = "Two nadais or more, each 3 to 9 matras a beat, in turn.")
+      description = "Two nadais or more, each 3 to 9 matras a beat, in turn, such as 4 5 or 4-5.")
   private List<Integer> nadais;
 
   @Option(

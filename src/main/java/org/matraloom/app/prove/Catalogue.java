@@ -18,14 +18,15 @@ import org.matraloom.score.Lexicon;
  * The scores of a folder, one line each.
  *
  * @param entries in the order of their file names
+ * @param lexicon the sollus that they were read with
  */
-record Catalogue(List<CatalogueEntry> entries) {
+record Catalogue(List<CatalogueEntry> entries, Lexicon lexicon) {
 
   private static final String SUFFIX = ".loom";
   private static final String ROW = "%-21s %-15s %6s  %-11s %-9s %s";
 
   /** Reads every score of a folder, those in folders inside it too. */
-  static Catalogue read(Path folder, CatalogueFilter filter) throws IOException {
+  static Catalogue read(Path folder, CatalogueFilter filter, Lexicon lexicon) throws IOException {
     List<Path> files;
     try (Stream<Path> found = Files.walk(folder)) {
       files = found.filter(Catalogue::isScore).sorted().toList();
@@ -34,10 +35,9 @@ record Catalogue(List<CatalogueEntry> entries) {
       String name = folder.toString().isEmpty() ? "the folder you are in" : folder.toString();
       throw new UserError(name + " holds no score; their names end in " + SUFFIX);
     }
-    Lexicon lexicon = Lexicon.standard();
     List<CatalogueEntry> entries =
         files.parallelStream().map(file -> CatalogueEntry.read(file, lexicon)).toList();
-    return new Catalogue(entries.stream().filter(filter::matches).toList());
+    return new Catalogue(entries.stream().filter(filter::matches).toList(), lexicon);
   }
 
   private static boolean isScore(Path file) {
@@ -88,11 +88,11 @@ record Catalogue(List<CatalogueEntry> entries) {
   }
 
   /** The smallest change that makes a score land. */
-  private static String repair(CatalogueEntry entry) {
+  private String repair(CatalogueEntry entry) {
     return entry
         .landing()
         .map(known -> known.performance().composition())
-        .flatMap(piece -> RepairList.of(piece).stream().findFirst())
+        .flatMap(piece -> RepairList.of(piece, lexicon).stream().findFirst())
         .map(Repair::words)
         .orElse("");
   }

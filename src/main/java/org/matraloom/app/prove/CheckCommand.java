@@ -59,7 +59,7 @@ public final class CheckCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     if (Files.isDirectory(score.file())) {
       CatalogueFilter filter = catalogue.filter(Optional.ofNullable(tala), matras);
-      return Catalogue.read(score.file(), filter)
+      return Catalogue.read(score.file(), filter, score.lexicon())
           .print(command.commandLine().getOut(), false, json);
     }
     return prove(score.readAll(), json, command.commandLine().getOut());

@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.Json;
+import org.matraloom.app.cli.LexiconOptions;
 import org.matraloom.app.cli.NadaiNumber;
 import org.matraloom.app.cli.OneTala;
 import org.matraloom.app.cli.Paragraph;
@@ -19,7 +20,6 @@ import org.matraloom.kanakku.LengthWords;
 import org.matraloom.repair.Conversion;
 import org.matraloom.repair.ConversionWish;
 import org.matraloom.repair.Repair;
-import org.matraloom.score.Lexicon;
 import org.matraloom.score.Span;
 import org.matraloom.score.Tala;
 import org.matraloom.spell.TalaReader;
@@ -63,9 +63,11 @@ public final class ConvertCommand implements Callable<Integer> {
 
   @Mixin private RepairOptions options;
 
+  @Mixin private LexiconOptions sollus;
+
   @Override
   public Integer call() throws IOException {
-    WrittenPiece piece = WrittenPiece.read(file, command);
+    WrittenPiece piece = WrittenPiece.read(file, sollus.lexicon(), command);
     OneTala.of(piece.composition(), "convert");
     PrintWriter out = command.commandLine().getOut();
     ConversionWish wish = wish();
@@ -86,7 +88,7 @@ public final class ConvertCommand implements Callable<Integer> {
     }
     RepairList list =
         new RepairList(
-            version.repairs(piece.composition(), Lexicon.standard(), RepairList.talas()), options);
+            version.repairs(piece.composition(), piece.lexicon(), RepairList.talas()), options);
     if (options.number().isPresent()) {
       Repair chosen = list.repair(options.number().getAsInt());
       list.write(piece, chosen.edits(), version.words() + "; " + chosen.words(), out);

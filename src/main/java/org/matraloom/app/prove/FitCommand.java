@@ -6,6 +6,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.matraloom.app.cli.LexiconOptions;
 import org.matraloom.app.cli.OneTala;
 import org.matraloom.fit.WholeRange;
 import picocli.CommandLine.Command;
@@ -71,6 +72,8 @@ public final class FitCommand implements Callable<Integer> {
 
   @Mixin private RepairOptions repair;
 
+  @Mixin private LexiconOptions sollus;
+
   @Option(names = "--json", description = "Write JSON.")
   private boolean json;
 
@@ -84,14 +87,15 @@ public final class FitCommand implements Callable<Integer> {
     }
     Path path = path(piece);
     if (Files.isDirectory(path)) {
-      Catalogue found = Catalogue.read(path, catalogue.filter(setting.namedTala(), matras));
+      Catalogue found =
+          Catalogue.read(path, catalogue.filter(setting.namedTala(), matras), sollus.lexicon());
       return found.print(command.commandLine().getOut(), true, json);
     }
     boolean isFile = Files.exists(path) || piece.endsWith(".loom");
     WrittenPiece written =
         isFile
-            ? WrittenPiece.read(path, command)
-            : WrittenPiece.sum(piece, setting, rounds, command);
+            ? WrittenPiece.read(path, sollus.lexicon(), command)
+            : WrittenPiece.sum(piece, setting, rounds, sollus.lexicon(), command);
     OneTala.of(written.composition(), "fit");
     return new RepairReport(written, repair).print(command, json);
   }

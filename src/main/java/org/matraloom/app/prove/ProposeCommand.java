@@ -50,7 +50,7 @@ public final class ProposeCommand implements Callable<Integer> {
 
   @Option(
       names = "--matras",
-      paramLabel = "N",
+      paramLabel = "RANGE",
       description = "What the lines come to: a number such as 70, or a range such as 60..80.")
   private WholeRange matras;
 

@@ -39,8 +39,8 @@ record RepairList(List<Repair> repairs, RepairOptions options) {
   }
 
   /** All repairs of a piece. */
-  static List<Repair> of(Composition piece) {
-    return Repairs.of(piece, Lexicon.standard(), talas());
+  static List<Repair> of(Composition piece, Lexicon lexicon) {
+    return Repairs.of(piece, lexicon, talas());
   }
 
   void print(PrintWriter out) {
@@ -85,8 +85,8 @@ record RepairList(List<Repair> repairs, RepairOptions options) {
   void write(WrittenPiece piece, List<Edit> edits, String words, PrintWriter out)
       throws IOException {
     Path target = options.target(piece.path());
-    String text = ScoreEditor.apply(piece.text(), piece.path(), edits, Lexicon.standard());
-    Reading reading = ScoreReader.read(text, target.toString(), Lexicon.standard());
+    String text = ScoreEditor.apply(piece.text(), piece.path(), edits, piece.lexicon());
+    Reading reading = ScoreReader.read(text, target.toString(), piece.lexicon());
     if (reading.composition().isEmpty()) {
       throw new UserError(
           "this change goes beyond what a score may be: " + reading.problems().get(0).message());

@@ -30,7 +30,7 @@ final class RepairReport {
     this.piece = piece;
     this.options = options;
     this.landing = Landing.of(Performance.of(piece.composition()));
-    this.list = new RepairList(RepairList.of(piece.composition()), options);
+    this.list = new RepairList(RepairList.of(piece.composition(), piece.lexicon()), options);
   }
 
   int print(CommandSpec command, boolean json) throws IOException {

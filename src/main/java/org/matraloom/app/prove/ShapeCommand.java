@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.Json;
+import org.matraloom.app.cli.LexiconOptions;
 import org.matraloom.app.cli.UserError;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -38,6 +40,8 @@ public final class ShapeCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Write JSON.")
   private boolean json;
 
+  @Mixin private LexiconOptions sollus;
+
   @Override
   public Integer call() throws IOException {
     PrintWriter out = command.commandLine().getOut();
@@ -45,7 +49,7 @@ public final class ShapeCommand implements Callable<Integer> {
       throw new UserError("give the lengths of lines, such as 28 21 14 7, or a .loom file");
     }
     if (lines.size() == 1 && lines.get(0).endsWith(".loom")) {
-      WrittenPiece piece = WrittenPiece.read(Path.of(lines.get(0)), command);
+      WrittenPiece piece = WrittenPiece.read(Path.of(lines.get(0)), sollus.lexicon(), command);
       StructureText text = new StructureText(piece.composition());
       if (json) {
         StructureJson.write(text.structures(), out);

@@ -24,23 +24,25 @@ import picocli.CommandLine.Model.CommandSpec;
  * @param path its file; for a sum the name under which problems are told
  * @param text the whole text
  * @param composition what it says
+ * @param lexicon the sollus that it was read with
  */
-record WrittenPiece(Path path, String text, Composition composition) {
+record WrittenPiece(Path path, String text, Composition composition, Lexicon lexicon) {
 
   private static final String SUM = "sum";
   private static final String TERMS = "Sum = ";
 
   /** Reads a file and prints its problems. */
-  static WrittenPiece read(Path file, CommandSpec command) throws IOException {
+  static WrittenPiece read(Path file, Lexicon lexicon, CommandSpec command) throws IOException {
     Composition composition =
         ReciterOption.requireOne(
-            composition(ScoreReader.read(file, Lexicon.standard()), command), command.name());
-    return new WrittenPiece(file, Files.readString(file, StandardCharsets.UTF_8), composition);
+            composition(ScoreReader.read(file, lexicon), command), command.name());
+    String text = Files.readString(file, StandardCharsets.UTF_8);
+    return new WrittenPiece(file, text, composition, lexicon);
   }
 
   /** Makes a score of a sum such as {@code 14 + 5(2)5(2)5}. */
   static WrittenPiece sum(
-      String typed, SettingOptions setting, String rounds, CommandSpec command) {
+      String typed, SettingOptions setting, String rounds, Lexicon lexicon, CommandSpec command) {
     PaperSum sum = PaperSum.of(typed);
     List<RoundPlan> plans = FitQuestion.plans(rounds == null ? sum.rounds().orElse("4") : rounds);
     if (plans.size() != 1 || plans.get(0).hasOpenWait()) {
@@ -62,12 +64,12 @@ record WrittenPiece(Path path, String text, Composition composition) {
       text.append('\n');
     }
     String score = text.toString();
-    Reading reading = ScoreReader.read(score, SUM, Lexicon.standard());
+    Reading reading = ScoreReader.read(score, SUM, lexicon);
     List<Problem> problems =
         reading.problems().stream().map(p -> sum.asTyped(p, TERMS.length())).toList();
     Composition piece = composition(new Reading(reading.composition(), problems), command);
     check(sum, piece, density);
-    return new WrittenPiece(Path.of(SUM), score, piece);
+    return new WrittenPiece(Path.of(SUM), score, piece, lexicon);
   }
 
   private static void check(PaperSum sum, Composition piece, int density) {

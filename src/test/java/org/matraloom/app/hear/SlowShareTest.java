@@ -38,7 +38,7 @@ class SlowShareTest {
 
   @Test
   void theCommandLineSaysSoInOneLine() {
-    CommandLineRun run = CommandLineRun.of("take", "--slow", "0.75x", "a.loom", "b.wav");
+    CommandLineRun run = CommandLineRun.of("take", "--slowed", "0.75x", "a.loom", "b.wav");
     assertEquals(ExitCode.BAD_INPUT, run.code());
     assertTrue(run.err().contains("'0.75x' is not a share of the speed"), run.err());
   }

@@ -49,7 +49,7 @@ class TakeOutputsTest {
     Path png = folder.resolve("take.png");
     Path slow = folder.resolve("slow.wav");
     CommandLineRun run =
-        take("--picture", svg.toString(), "--slow", "60%", "-o", slow.toString(), "--no-log");
+        take("--picture", svg.toString(), "--slowed", "60%", "-o", slow.toString(), "--no-log");
     assertEquals("", run.err());
     assertEquals(ExitCode.DONE, run.code());
     assertTrue(run.out().contains(svg + "\n" + slow + ": "), run.out());
@@ -176,11 +176,11 @@ class TakeOutputsTest {
   @Test
   void whatMakesNoSenseIsRefusedBeforeAnythingIsMeasured() {
     String take = recording().toString();
-    assertRefused("--slow needs a file", "--slow", "60%");
-    assertRefused("add --slow 60%", "-o", folder.resolve("x.wav").toString());
-    assertRefused("--no-clicks belongs to --slow", "--no-clicks");
-    assertRefused("is what is measured", "--slow", "60%", "-o", take);
-    assertRefused("written as .wav", "--slow", "60%", "-o", folder.resolve("x.mp3").toString());
+    assertRefused("--slowed needs a file", "--slowed", "60%");
+    assertRefused("add --slowed 60%", "-o", folder.resolve("x.wav").toString());
+    assertRefused("--no-clicks belongs to --slowed", "--no-clicks");
+    assertRefused("is what is measured", "--slowed", "60%", "-o", take);
+    assertRefused("written as .wav", "--slowed", "60%", "-o", folder.resolve("x.mp3").toString());
     assertRefused(".svg or .png", "--picture", folder.resolve("x.pdf").toString());
     assertRefused("does not exist", "--picture", folder.resolve("no/x.svg").toString());
     assertRefused("of one take", "--compare", take, "--picture", folder.resolve("x.svg") + "");

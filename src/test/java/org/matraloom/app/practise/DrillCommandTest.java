@@ -32,6 +32,16 @@ class DrillCommandTest {
   @TempDir private Path folder;
 
   @Test
+  void nadaisMayBeWrittenAsARoundPlanIs() {
+    CommandLineRun apart = CommandLineRun.of("drill", "switch", "4", "5", "--every", "half");
+    CommandLineRun together = CommandLineRun.of("drill", "switch", "4-5", "--every", "half");
+    assertEquals(ExitCode.DONE, together.code(), together.err());
+    assertEquals(apart.out(), together.out());
+    String one = CommandLineRun.of("drill", "switch", "4").err();
+    assertTrue(one.contains("a switch needs two nadais or more"), one);
+  }
+
+  @Test
   void printsTheScoreOfADrill() {
     CommandLineRun run =
         CommandLineRun.of("drill", "switch", "4", "5", "--every", "half", "--passes", "1");

@@ -23,6 +23,34 @@ class FitCommandTest {
 
   @TempDir private Path folder;
 
+  /** 3 + 7 matras with own words: 2 1/2 beats, and 22 more are wanted. */
+  @Test
+  void scoresWithSollusOfOnesOwnAreReadWithTheList() throws IOException {
+    Path list = folder.resolve("own.txt");
+    Files.writeString(list, "vu : vu : v u\n7 = vu , di , gi na tom\n");
+    Path scores = Files.createDirectory(folder.resolve("scores"));
+    Path score = scores.resolve("own.loom");
+    Files.writeString(score, "tala adi\nSong = vuvuta 7\n");
+    Path mended = folder.resolve("mended.loom");
+    String own = list.toString();
+    for (List<String> asked :
+        List.of(
+            List.of("fit", score.toString()),
+            List.of("fit", score.toString(), "--apply", "1", "-o", mended.toString()),
+            List.of("convert", score.toString(), "--nadai", "5"),
+            List.of("shape", score.toString()))) {
+      List<String> listed = new ArrayList<>(asked);
+      assertEquals(ExitCode.BAD_INPUT, CommandLineRun.of(listed.toArray(String[]::new)).code());
+      listed.addAll(List.of("--lexicon", own));
+      CommandLineRun run = CommandLineRun.of(listed.toArray(String[]::new));
+      assertTrue(run.code() <= ExitCode.CHECK_FAILED, run.err());
+    }
+    assertEquals(
+        ExitCode.DONE, CommandLineRun.of("check", mended.toString(), "--lexicon", own).code());
+    String folderRow = CommandLineRun.of("check", scores.toString(), "--lexicon", own).out();
+    assertTrue(folderRow.contains("0 cannot be read"), folderRow);
+  }
+
   @Test
   void numbersGiveTheLength() {
     CommandLineRun run =
