@@ -17,7 +17,7 @@ import java.util.Optional;
 final class DoorDesk {
 
   private static final String ASK_AGAIN =
-      "Open the address that the program has printed; each opens one page.";
+      "Open the newest address that the program has printed; each opens one page.";
   private static final int CHUNK = 16_384;
 
   private static final Map<String, String> RULES =

@@ -88,6 +88,17 @@ public record Composition(
   }
 
   /**
+   * The same composition under another title.
+   *
+   * @param other the title to take, possibly empty
+   * @return a copy
+   */
+  public Composition named(String other) {
+    return new Composition(
+        other, avartana, tempo, startBeat, eduppuBeat, phrases, plan, closing, wording);
+  }
+
+  /**
    * The same composition at another tempo.
    *
    * @param other the tempo to take

@@ -26,7 +26,7 @@ public final class Lesson {
 
   private static final double REST_SECONDS = TimeUnit.MINUTES.toSeconds(VoicedTime.REST_MINUTES);
   private static final double NANOS = 1e9;
-  private static final String ENDED = "Ended by a key.";
+  private static final String ENDED = "Ended as you asked.";
   private static final String REST =
       "That was a quarter of an hour of voice. Rest it for five minutes and drink some water; the"
           + " session then goes on by itself, or at once by any other key.";
@@ -113,7 +113,7 @@ public final class Lesson {
     boolean isWhole = course.isWhole();
     Path take = notes.nextTake();
     if (!player.play(pass, take)) {
-      return "Ended by a key; the pass that was cut off does not count.";
+      return "Ended as you asked; the pass that was cut off does not count.";
     }
     long played = clockNanos.getAsLong();
     PassEar.Verdict verdict = ear.listen(pass, take);

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.matraloom.log.LogEntry;
 import org.matraloom.log.PracticeLog;
 
@@ -32,13 +33,18 @@ final class LessonNotes {
     return folder;
   }
 
-  int takes() {
-    return takes;
+  /** How many takes there are on the disk; one that broke off before its first sound is none. */
+  long takes() {
+    return IntStream.rangeClosed(1, takes).filter(number -> Files.exists(take(number))).count();
   }
 
   Path nextTake() {
     takes++;
-    return folder.resolve(String.format(Locale.ROOT, "pass-%02d.wav", takes));
+    return take(takes);
+  }
+
+  private Path take(int number) {
+    return folder.resolve(String.format(Locale.ROOT, "pass-%02d.wav", number));
   }
 
   /** Adds a line to the decisions; it is on the disk when this returns. */

@@ -47,13 +47,10 @@ final class LessonTally {
             + Math.round(voicedSeconds / 6) / 10.0
             + " minutes of voice.");
     fastestClean.forEach((what, tempo) -> lines.add("Clean at " + tempo + ": " + what + "."));
-    Optional<Spot> worst =
-        faults.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
-    lines.add(
-        worst
-            .map(place -> "Worst place: " + place.words() + ", " + faults.get(place) + " times.")
-            .orElse("No place stood out."));
-    if (saidTheWhole) {
+    if (judged > 0) {
+      lines.add(worst());
+    }
+    if (saidTheWhole && judged > 0) {
       lines.add("About seven passes of ten are clean at " + Math.round(settledTempo) + ".");
     }
     lines.add(
@@ -63,5 +60,13 @@ final class LessonTally {
             + next.tempo()
             + ".");
     return lines;
+  }
+
+  private String worst() {
+    Optional<Spot> worst =
+        faults.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
+    return worst
+        .map(place -> "Worst place: " + place.words() + ", " + faults.get(place) + " times.")
+        .orElse("No place stood out.");
   }
 }

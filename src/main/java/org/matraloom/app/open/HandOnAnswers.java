@@ -2,6 +2,7 @@ package org.matraloom.app.open;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,6 +58,15 @@ final class HandOnAnswers {
     int id = jobs.size() + 1;
     jobs.put(id, HandOnJob.start(id, kind, target, words));
     return JsonReply.of(json -> json.writeNumberField("id", id));
+  }
+
+  /** The files of a score go along when it is renamed, unless another score's files are there. */
+  static void follow(Path scores, ScoreName name, ScoreName other) throws IOException {
+    Path before = scores.resolve(name.stem() + FOLDER_ENDING);
+    Path after = scores.resolve(other.stem() + FOLDER_ENDING);
+    if (Files.isDirectory(before, LinkOption.NOFOLLOW_LINKS) && Files.notExists(after)) {
+      Files.move(before, after);
+    }
   }
 
   /** The folder for the files of a score; a link is none. */

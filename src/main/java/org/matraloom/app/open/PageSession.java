@@ -20,11 +20,12 @@ import org.matraloom.wav.PcmFormat;
  * A practice session whose passes are played and recorded by the page.
  *
  * <p>The session runs on a thread of its own and waits here for what the page brings. A page that
- * asks for nothing for half a minute has gone.
+ * asks for nothing for two and a half minutes has gone; a browser may hold up a page that is not in
+ * sight.
  */
 final class PageSession implements PassPlayer {
 
-  private static final long GONE_NANOS = TimeUnit.SECONDS.toNanos(30);
+  private static final long GONE_NANOS = TimeUnit.SECONDS.toNanos(150);
   private static final long LOOK_MS = 500;
 
   private long askedNanos = System.nanoTime();

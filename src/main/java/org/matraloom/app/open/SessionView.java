@@ -72,6 +72,7 @@ record SessionView(
       throws IOException {
     String text = pass.text();
     json.writeStringField("text", text);
-    ShownPiece.of(text, pass.composition(), script, lexicon).write(new SentRows(Set.of()), json);
+    ShownPiece.of(text, pass.composition().named(pass.what()), script, lexicon)
+        .write(new SentRows(Set.of()), json);
   }
 }

@@ -87,7 +87,9 @@ final class ShelfAnswers {
   DoorReply rename(DoorRequest request) throws IOException {
     JsonFields sent = JsonFields.of(request);
     ScoreName other = ScoreName.of(sent.text("to"));
-    scores.rename(new ScoreName(sent.text("name")), other);
+    ScoreName name = new ScoreName(sent.text("name"));
+    scores.rename(name, other);
+    HandOnAnswers.follow(scores.folder(), name, other);
     return named(other, List.of());
   }
 

@@ -58,6 +58,7 @@ record ShownPiece(String text, Performance performance, Sheet sheet) {
     json.writeStringField("head", head.toString());
     StringBuilder close = new StringBuilder();
     HtmlSheet.closing(sheet, close);
+    HtmlSheet.signs(sheet, close);
     json.writeStringField("closing", close.toString());
     json.writeStringField("language", sheet.options().writing().script().languageTag());
     hand(composition.avartana(), json);

@@ -61,6 +61,8 @@ export function openEditor(parent, given) {
     view,
     text: () => view.state.doc.toString(),
     focus: () => view.focus(),
+    /** What is chosen. */
+    chosen: () => view.state.sliceDoc(view.state.selection.main.from, view.state.selection.main.to),
     /**
      * Takes another text as one step that one key undoes.
      * @param {string} text
@@ -90,12 +92,14 @@ export function openEditor(parent, given) {
       view.dispatch(setDiagnostics(view.state, problems.map((each) => diagnostic(view.state.doc, each))));
     },
     /**
+     * Chooses what is written between two places. The head stands before it, for what lies at the head is lit.
      * @param {number} from
      * @param {number} to
+     * @param {boolean} write whether one goes on there, so that it is shown and has the keys
      */
-    goTo(from, to) {
-      view.dispatch({ selection: { anchor: from, head: to }, scrollIntoView: true });
-      view.focus();
+    goTo(from, to, write) {
+      view.dispatch({ selection: { anchor: to, head: from }, scrollIntoView: write });
+      if (write) view.focus();
     },
     /**
      * Lights what is said now.

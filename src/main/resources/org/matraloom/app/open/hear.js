@@ -34,13 +34,17 @@ export function openHear(score) {
   let looping = '';
   /** The last beat that was heard, or to which a lead-in leads, in thousandths. */
   let heard = 0;
+  /** The score's own tempo when it was last looked at. */
+  let ownTempo = 0;
+  /** Counts what was begun and stopped, for a play that comes after it was stopped. */
+  let turn = 0;
   const start = button(say('play'), () => (playing ? stop() : begin()), { id: 'play', 'aria-keyshortcuts': 'Space' });
   const tempo = make('input', { id: 'tempo', type: 'number', min: 5, max: 600, step: 'any', onchange: () => change({ tempo: hundredths() }) });
   const parts = PARTS.map((part) => button(say('part-' + part), (event) => toggle(/** @type {HTMLElement} */ (event.currentTarget)),
-    { 'aria-pressed': String(part !== 'breath'), 'data-part': part }));
+    { 'aria-pressed': String(!['breath', 'drone'].includes(part)), 'data-part': part }));
   const countIn = make('input', { id: 'count-in', type: 'number', min: 0, max: 16, value: 1 });
   const fade = make('input', { id: 'fade', type: 'number', min: 1, max: 99, placeholder: say('none') });
-  const drone = make('input', { id: 'drone', size: 4, placeholder: say('none') });
+  const drone = make('input', { id: 'drone', size: 4, placeholder: say('none'), oninput: () => sruti() });
   const loop = button(say('loop'), () => setLoop(score.sheet().chosen() ? 'cells' : 'section'), { id: 'loop', 'aria-pressed': 'false' });
   const stage = button(say('stage'), () => setStage(!document.body.classList.contains('stage')), { id: 'stage' });
   const wall = button(say('wall'), () => setStage(!document.body.classList.contains('stage'), true), { id: 'wall' });
@@ -87,10 +91,12 @@ export function openHear(score) {
   async function begin(/** @type {object} */ more = {}) {
     if (!score.piece()) return tell(say('mendFirst'));
     start.textContent = say('stop');
+    const mineTurn = ++turn;
     try {
       const mine = await play({ ...wish(), ...more }, () => {
         if (playing === mine) ended();
       }, (gaps) => tell(say('late', { gaps })));
+      if (mineTurn !== turn) return mine.stop();
       playing?.stop();
       playing = mine;
       latest = mine;
@@ -118,6 +124,7 @@ export function openHear(score) {
   }
 
   function stop() {
+    turn++;
     playing?.stop();
     ended();
   }
@@ -146,6 +153,11 @@ export function openHear(score) {
     if (part.dataset.part === 'drone' && !drone.value) return tell(say('noDrone'));
     part.setAttribute('aria-pressed', String(part.getAttribute('aria-pressed') !== 'true'));
     change({ parts: sounding() });
+  }
+
+  /** A sruti that is given is heard. */
+  function sruti() {
+    parts[PARTS.indexOf('drone')].setAttribute('aria-pressed', String(drone.value.trim() !== ''));
   }
 
   /**
@@ -201,10 +213,12 @@ export function openHear(score) {
     element,
     begin,
     stop,
+    /** A tempo that was put in holds until the score has another. */
     shown() {
-      if (tempo.value || !score.piece()) return;
-      prepare(score.text()).catch(() => {});
-      tempo.value = String(Math.round(score.piece().tempo * 100) / 100);
+      if (!score.piece() || score.piece().tempo === ownTempo) return;
+      if (!ownTempo) prepare(score.text()).catch(() => {});
+      ownTempo = score.piece().tempo;
+      tempo.value = String(Math.round(ownTempo * 100) / 100);
     },
     playing: () => playing,
     latest: () => latest,

@@ -87,6 +87,11 @@ export function openListen(score) {
     recording = true;
     record.textContent = say('endTake');
     element.dataset.recording = 'true';
+    const begun = performance.now();
+    const since = window.setInterval(() => {
+      if (!recording) return clearInterval(since);
+      result.replaceChildren(make('p', {}, say('recordingFor', { seconds: Math.floor((performance.now() - begun) / 1000) })));
+    }, 500);
     if (guide.checked) await score.hear.begin();
   }
 
@@ -127,12 +132,25 @@ export function openListen(score) {
     player.hidden = false;
     result.replaceChildren(
       make('h2', {}, say('heardIt')),
-      ...[found.doubt, found.recorded, found.good, found.wrong, found.practice && say('practise', { what: found.practice })].filter(Boolean)
+      ...[found.doubt, found.recorded, found.good, found.wrong, ...landing(found), found.practice && say('practise', { what: found.practice })].filter(Boolean)
         .map((sentence) => make('p.sentence', {}, sentence)),
       make('div.row-of-verbs', {}, player, make('label', {}, say('speed'), ' ', speed),
         found.drill ? button(say('drill'), drill, { id: 'drill' }) : '',
         button(say('hideTake'), hide)),
       make('p', {}, say('deviationsHow')));
+  }
+
+  /**
+   * How it landed, as it was measured, and what was heard beside the score.
+   * @param {any} found
+   */
+  function landing(found) {
+    const { landing: end, addedSeconds: added } = found;
+    const ms = end ? Math.round(1000 * end.errorSeconds) : 0;
+    return [
+      end && say(found.lands ? 'takeLands' : 'takeMisses', { ms: Math.abs(ms), side: say(ms < 0 ? 'tooEarly' : 'tooLate'), against: end.against }),
+      added.length && say('takeAdded', { count: added.length, at: added.slice(0, 5).map((/** @type {number} */ each) => each.toFixed(1)).join(', ') }),
+    ];
   }
 
   async function drill() {
@@ -168,6 +186,7 @@ export function openListen(score) {
 
   return {
     element,
+    hide,
     /**
      * Plays the take from a sollu on.
      * @param {number} sollu

@@ -11,10 +11,16 @@ const main = /** @type {HTMLElement} */ (document.getElementById('main'));
 /** @type {() => Promise<void> | void} */
 let leave = () => {};
 
+/** Whether what is told belongs to the view that comes. */
+let carried = false;
+window.addEventListener('carried', () => { carried = true; });
+
 const score = () => import('/page/score.js');
 
 async function show() {
   await leave();
+  if (!carried) tell('');
+  carried = false;
   main.replaceChildren();
   const [view, name] = decodeURIComponent(location.hash.slice(1)).split('/');
   main.dataset.view = view === 'score' ? 'score' : 'shelf';

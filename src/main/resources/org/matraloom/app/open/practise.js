@@ -50,6 +50,7 @@ export function showSession(place, score) {
   goal.focus();
   const stop = () => post('/api/session/end', {});
   let unkey = () => {};
+  let isHeard = false;
 
   async function run() {
     /** @type {any} */
@@ -57,7 +58,8 @@ export function showSession(place, score) {
     try {
       score.stopped();
       await score.saved();
-      microphone = await openMicrophone((heard) => { level.value = heard; });
+      isHeard = true;
+      microphone = await openMicrophone((heard) => { if (isHeard) level.value = heard; });
       await microphone.opened;
     } catch (refused) {
       return tell(say('noMicrophone', { why: /** @type {Error} */ (refused).message }));
@@ -72,6 +74,7 @@ export function showSession(place, score) {
       tell(/** @type {Error} */ (refusal).message);
     }
     microphone.close();
+    isHeard = false;
     setGoing(false);
     if (score.piece()) score.sheet().draw(score.piece());
   }

@@ -15,6 +15,7 @@ import { showPast } from '/page/past.js';
 import { showTap } from '/page/tap.js';
 import { showHandOn } from '/page/handon.js';
 import { showSession } from '/page/practise.js';
+import { showWriting } from '/page/writing.js';
 import { landingLine } from '/page/landing.js';
 import { showVersions, showClash } from '/page/versions.js';
 
@@ -47,9 +48,10 @@ export async function showScore(main, name) {
         button(say('tapIt'), () => showTap(margin, { hear, text: () => editor.text(), insert: (phrase) => editor.insert(phrase) }), { id: 'tap-rhythm' }),
         button(say('session'), () => {
           leaveSession = showSession(margin, {
-            name, saved: () => kept.save(), stopped: () => hear.stop(), script: () => script.value, sheet: () => sheet, piece: () => piece,
+            name, saved: () => kept.save(), stopped: () => { hear.stop(); listen.hide(); }, script: () => script.value, sheet: () => sheet, piece: () => piece,
           });
         }, { id: 'session' }),
+        button(say('writing'), () => showWriting(margin), { id: 'writing' }),
         button(say('versions'), () => showVersions(margin, name, (text) => changeTo(text)), { id: 'versions' }),
         button(say('past'), () => showPast(margin, name, piece?.title ?? name), { id: 'past' }),
         button(say('handOn'), () => showHandOn(margin, name, { saved: () => kept.save(), script: () => script.value }), { id: 'hand-on' }),
@@ -61,16 +63,18 @@ export async function showScore(main, name) {
     make('div.spread', {}, desk, paper),
     make('p.care', {}, say('care')),
     line.element);
-  const sheet = openSheet(paper, (sollu) => {
+  // What is opened is seen, wherever the page has been moved to.
+  new MutationObserver(() => { if (margin.firstChild) margin.scrollIntoView({ block: 'nearest' }); }).observe(margin, { childList: true });
+  const sheet = openSheet(paper, (sollu, byKey) => {
     listen.playFrom(sollu);
     const place = sheet.place(sollu);
-    if (place) editor.goTo(place[0], place[1]);
+    if (place) editor.goTo(place[0], place[1], byKey);
   });
   const kept = keeper(name, first, {
     state: (key) => { state.textContent = say(key); state.dataset.state = key; },
-    clash: (theirs) => showClash(margin, editor.text(), theirs, async (mine) => {
-      if (!mine) editor.replace(theirs.text);
-      await kept.settled(theirs.stamp, theirs.text);
+    clash: (theirs) => showClash(margin, name, editor.text(), theirs, async (mine, now) => {
+      if (!mine) editor.replace(now.text);
+      await kept.settled(now.stamp, now.text);
     }),
   });
   /** @type {any} */
@@ -144,10 +148,10 @@ export async function showScore(main, name) {
   if (draft && draft.text !== first.text) {
     tell(say('draftFound'));
     if (draft.stamp === first.stamp) editor.replace(draft.text);
-    else showClash(margin, draft.text, first, async (mine) => { if (mine) editor.replace(draft.text); else await kept.save(); });
+    else showClash(margin, name, draft.text, first, async (mine) => { if (mine) editor.replace(draft.text); else await kept.save(); });
   }
   await read(editor.text());
-  Object.assign(window, { matraloom: { hear, sheet, piece: () => piece, audio } });
+  Object.assign(window, { matraloom: { hear, sheet, piece: () => piece, audio, chosen: () => editor.chosen() } });
   return async () => {
     leaveSession();
     listen.close();

@@ -15,7 +15,7 @@ const STEPS = { ArrowRight: 1, ArrowLeft: -1, ArrowDown: 8, ArrowUp: -8 };
 
 /**
  * @param {HTMLElement} parent
- * @param {(sollu: number) => void} chosen called with the number of a sollu that was clicked
+ * @param {(sollu: number, byKey: boolean) => void} chosen called with the number of a sollu that was clicked, or gone to by a key
  */
 export function openSheet(parent, chosen) {
   const head = make('div.head');
@@ -52,7 +52,13 @@ export function openSheet(parent, chosen) {
     const at = marks.findIndex((each) => each.element === mark);
     if (at < 0) return;
     choose(at, event.shiftKey);
-    if (!event.shiftKey) chosen(marks[at].sollu);
+    if (!event.shiftKey) chosen(marks[at].sollu, false);
+  });
+
+  // Cells are chosen, not letters; and what is pressed next is meant for the sound, not for the text.
+  rows.addEventListener('mousedown', (/** @type {MouseEvent} */ event) => {
+    event.preventDefault();
+    rows.focus({ preventScroll: true });
   });
 
   // The last cell that was chosen, and the one at which the stretch began.
@@ -76,7 +82,7 @@ export function openSheet(parent, chosen) {
       // Elsewhere this key plays.
       event.preventDefault();
       event.stopPropagation();
-      chosen(marks[last].sollu);
+      chosen(marks[last].sollu, true);
     }
     if (!steps || !marks.length) return;
     event.preventDefault();

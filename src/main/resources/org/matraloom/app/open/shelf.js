@@ -55,9 +55,16 @@ async function ask(path, body, enter = false) {
   try {
     const told = await post(path, body);
     if (enter) {
-      if (told.guesses?.length) tell(say('guessed', { what: told.guesses.join('; ') }));
+      if (told.guesses?.length) {
+        tell(say('guessed', { what: told.guesses.join('; ') }));
+        window.dispatchEvent(new Event('carried'));
+      }
       open(told.name);
     } else {
+      if (path === '/api/rename') {
+        tell(say('renamed', { name: told.name }));
+        window.dispatchEvent(new Event('carried'));
+      }
       window.dispatchEvent(new HashChangeEvent('hashchange'));
     }
   } catch (refusal) {
@@ -133,7 +140,7 @@ function strip(score) {
         ['practised', score.practised || say('never')], ['clean', score.clean || '–']]
         .map(([key, value]) => make('div', {}, make('dt', {}, say(key)), make('dd', {}, String(value)))))];
   return make('li.strip' + (score.lands ? '.lands' : ''), { 'data-name': score.name },
-    make('h2', {}, link), facts, ...line, deeds(score.name));
+    make('h2', {}, link, ' ', make('span.file', {}, score.title ? score.name : '')), facts, ...line, deeds(score.name));
 }
 
 /** @param {string} name */

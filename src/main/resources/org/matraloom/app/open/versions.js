@@ -16,7 +16,7 @@ export async function showVersions(place, name, replace) {
   const shown = make('pre.old', { tabIndex: 0, 'aria-label': say('versionText') });
   const back = button(say('takeBack'), () => { replace(shown.textContent); place.replaceChildren(); }, { id: 'take-back', hidden: true });
   const list = make('ol.versions', {}, ...versions.map((/** @type {any} */ each) =>
-    make('li', {}, button(new Date(each.when).toLocaleString(), async () => {
+    make('li', {}, button(moment(new Date(each.when)), async () => {
       shown.textContent = (await get('/api/version', { name, id: each.id })).text;
       back.hidden = false;
     }))));
@@ -28,16 +28,28 @@ export async function showVersions(place, name, replace) {
 }
 
 /**
+ * A moment as ISO 8601 writes it, without its letter.
+ * @param {Date} when
+ */
+function moment(when) {
+  const two = (/** @type {number} */ number) => String(number).padStart(2, '0');
+  return `${when.getFullYear()}-${two(when.getMonth() + 1)}-${two(when.getDate())} ${two(when.getHours())}:${two(when.getMinutes())}:${two(when.getSeconds())}`;
+}
+
+/**
  * Shows both texts; neither goes over the other unasked.
  * @param {HTMLElement} place
+ * @param {string} name
  * @param {string} mine
- * @param {{ text: string }} theirs
- * @param {(mine: boolean) => Promise<void>} settled
+ * @param {{ text: string, stamp: string }} theirs
+ * @param {(mine: boolean, theirs: { text: string, stamp: string }) => Promise<void>} settled
  */
-export function showClash(place, mine, theirs, settled) {
+export function showClash(place, name, mine, theirs, settled) {
   const choose = (/** @type {boolean} */ own) => async () => {
+    // Somebody may have written on meanwhile.
+    const now = await get('/api/score', { name }).catch(() => theirs);
     place.replaceChildren();
-    await settled(own);
+    await settled(own, now);
   };
   place.replaceChildren(
     make('h2', {}, say('clash')),

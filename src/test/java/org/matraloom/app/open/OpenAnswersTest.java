@@ -137,6 +137,16 @@ class OpenAnswersTest {
   }
 
   @Test
+  void theFilesOfAScoreGoAlongWhenItIsRenamed() throws Exception {
+    post("/api/new", "{\"title\":\"Rill\"}");
+    Path files = Files.createDirectory(scores.folder().resolve("rill-files"));
+    Files.writeString(files.resolve("take-1.wav"), "a take");
+    post("/api/rename", "{\"name\":\"rill.loom\",\"to\":\"brook\"}");
+    assertTrue(Files.exists(scores.folder().resolve("brook-files/take-1.wav")));
+    assertFalse(Files.exists(files));
+  }
+
+  @Test
   void aWrongTextHasItsProblemAndNoSheet() throws Exception {
     String told = post("/api/read", "{\"text\":\"tala adi\\nSong = blub\\n\"}");
     assertTrue(told.contains("\"line\":2,\"column\":8,\"width\":4"), told);

@@ -122,7 +122,7 @@ class PageSessionTest {
     int seen = Integer.parseInt(field(next(0), "number"));
     sessions.end(request("{}"));
     String end = next(seen);
-    assertTrue(end.contains("Ended by a key; the pass that was cut off does not count."), end);
+    assertTrue(end.contains("Ended as you asked; the pass that was cut off does not count."), end);
     assertTrue(log.read().entries().isEmpty());
   }
 
