@@ -24,6 +24,7 @@ final class LandingMeasure {
   private final SaidSollu last;
   private final List<SaidSollu> begun;
   private final Optional<PulseBefore> pulse;
+  private final Optional<CarriedPulse> carried;
   private final double lagDoubtSeconds;
 
   private LandingMeasure(
@@ -31,6 +32,7 @@ final class LandingMeasure {
       List<SaidSollu> sollus,
       PulseLine line,
       SaidSollu last,
+      List<HabitFound> habits,
       double lagDoubtSeconds) {
     this.lagDoubtSeconds = lagDoubtSeconds;
     this.expected = alignment.expected();
@@ -39,6 +41,7 @@ final class LandingMeasure {
     this.last = last;
     this.begun = sinceBegun(alignment, sollus, last);
     this.pulse = PulseBefore.of(expected, begun);
+    this.carried = CarriedPulse.of(expected, begun, habits, lagDoubtSeconds);
   }
 
   /**
@@ -52,6 +55,7 @@ final class LandingMeasure {
    * @param line the pulse of the whole take
    * @param guide where the guide was, if that is known
    * @param claps the claps in the recording, if there are any
+   * @param habits what bends the beat of some rounds
    * @param lagDoubtSeconds how far the last sollu's beat may be from where it is felt as a rule
    * @return nothing if the last sollu was not heard
    */
@@ -61,6 +65,7 @@ final class LandingMeasure {
       PulseLine line,
       Optional<GuideStart> guide,
       Optional<HeardClaps> claps,
+      List<HabitFound> habits,
       double lagDoubtSeconds) {
     int place = alignment.expected().size() - 1;
     return sollus.stream()
@@ -68,7 +73,7 @@ final class LandingMeasure {
         .reduce((a, b) -> b)
         .map(
             said ->
-                new LandingMeasure(alignment, sollus, line, said, lagDoubtSeconds)
+                new LandingMeasure(alignment, sollus, line, said, habits, lagDoubtSeconds)
                     .landing(guide, claps));
   }
 
@@ -83,19 +88,22 @@ final class LandingMeasure {
     if (claps.filter(c -> c.isKnownAt(last.feltSeconds())).isPresent()) {
       return against(LandingBeat.CLAPS, claps.get()::secondsAt, beatSeconds);
     }
-    return pulse
-        .map(
-            p ->
-                landing(
-                    last.feltSeconds() - p.secondsAt(beat),
-                    beatSeconds,
-                    LandingBeat.PULSE_BEFORE_CHANGE))
-        .orElseGet(
-            () ->
-                landing(
-                    last.feltSeconds() - line.secondsAt(beat, begun.get(0).run()),
-                    beatSeconds,
-                    LandingBeat.PULSE));
+    LandingBeat what = pulse.isPresent() ? LandingBeat.PULSE_BEFORE_CHANGE : LandingBeat.PULSE;
+    double due =
+        carried
+            .filter(c -> isCarried())
+            .map(CarriedPulse::dueSeconds)
+            .orElseGet(
+                () ->
+                    pulse
+                        .map(p -> p.secondsAt(beat))
+                        .orElseGet(() -> line.secondsAt(beat, begun.get(0).run())));
+    return landing(last.feltSeconds() - due, beatSeconds, what);
+  }
+
+  /** A pulse that wanders is not carried on. */
+  private boolean isCarried() {
+    return pulse.isPresent() || !line.wanders();
   }
 
   /** Against a beat that goes on by itself; who began again joined it at any of its beats. */
@@ -119,17 +127,22 @@ final class LandingMeasure {
 
   private TakeLanding landing(double error, double beatSeconds, LandingBeat against) {
     double matra = beatSeconds / expected.get(last.place()).matrasPerBeat();
+    double late = error - carried.map(CarriedPulse::ownSeconds).orElse(0.0);
+    double ownDoubt = carried.map(CarriedPulse::ownDoubtSeconds).orElse(lagDoubtSeconds);
     return new TakeLanding(
         last.place(),
-        error,
-        error / matra,
-        Math.hypot(lagDoubtSeconds, beatDoubtSeconds(against)),
+        late,
+        late / matra,
+        Math.hypot(ownDoubt, beatDoubtSeconds(against)),
         Tolerance.landingSeconds(matra),
         against);
   }
 
   /** How far the beat may be from where it was found, as a standard error. */
   private double beatDoubtSeconds(LandingBeat against) {
+    if (isCarried() && carried.isPresent() && isByPulse(against)) {
+      return carried.get().doubtSeconds();
+    }
     return switch (against) {
       case GUIDE -> 0;
       case CLAPS -> EndDoubt.LEAST_SECONDS;
@@ -137,6 +150,10 @@ final class LandingMeasure {
           lineDoubtSeconds(pulse.orElseThrow().line(), 1, pulse.orElseThrow().before());
       case PULSE -> lineDoubtSeconds(line, begun.get(0).run(), begun);
     };
+  }
+
+  private static boolean isByPulse(LandingBeat against) {
+    return against == LandingBeat.PULSE || against == LandingBeat.PULSE_BEFORE_CHANGE;
   }
 
   private double lineDoubtSeconds(PulseLine carried, int run, List<SaidSollu> all) {

@@ -69,4 +69,17 @@ class StrangeEndsTest {
     Alignment all = heard(take);
     assertSame(all, StrangeEnds.leftOut(all, take.levels(), seconds -> true));
   }
+
+  @Test
+  void aLastSoundThatIsAnotherSolluIsToldFromItsOwnAndFromNoise() throws IOException {
+    for (long number = 0; number < 3; number++) {
+      VoicedTake own = new VoicedTake(SCORE, number);
+      assertEquals(false, StrangeEnds.isOther(heard(own), own.levels()));
+      VoicedTake other = new VoicedTake(SCORE, number);
+      other.sounds(31, 0, 1);
+      assertEquals(true, StrangeEnds.isOther(heard(other), other.levels()));
+      VoicedTake noise = hissing(number, 31);
+      assertEquals(false, StrangeEnds.isOther(heard(noise), noise.levels()));
+    }
+  }
 }

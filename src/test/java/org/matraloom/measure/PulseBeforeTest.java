@@ -68,6 +68,7 @@ class PulseBeforeTest {
                   new PulseLine(0, BEAT, 0, 1),
                   Optional.empty(),
                   Optional.empty(),
+                  List.of(),
                   0)
               .orElseThrow();
       assertEquals(dueError(thirdTempo) + noise, landing.errorSeconds(), 0.020, "seed " + seed);
@@ -108,6 +109,7 @@ class PulseBeforeTest {
                 new PulseLine(0, BEAT, 0, 1),
                 Optional.of(new GuideStart(0, 1.03, TEMPO)),
                 Optional.empty(),
+                List.of(),
                 0)
             .orElseThrow();
     assertEquals(LandingBeat.GUIDE, landing.against());
