@@ -49,7 +49,8 @@ final class ClapsAtEnds {
     boolean areClaps =
         switch (leftOver.get()) {
           case FIRST -> areClaps(alignment, before, first.onsetSeconds(), heard);
-          case LAST -> !isOther.test(alignment) && areClaps(alignment, last.onsetSeconds(), after, heard);
+          case LAST ->
+              !isOther.test(alignment) && areClaps(alignment, last.onsetSeconds(), after, heard);
           case EITHER, EITHER_SOME, UNLIKE ->
               areClaps(alignment, before, first.onsetSeconds(), heard)
                   && areClaps(alignment, last.onsetSeconds(), after, heard);

@@ -25,6 +25,9 @@ final class GrowthOrBreak {
   /** No sollu costs more, in squares of the spread. */
   private static final double MOST_COST = 9;
 
+  /** A tempo that bends is told in so many numbers. */
+  private static final int NUMBERS = 3;
+
   /** So much better than an even tempo a growth of three standard errors is. */
   private static final double SURE_GROWTH = 9;
 
@@ -91,7 +94,7 @@ final class GrowthOrBreak {
         Arrays.stream(seams).mapToObj(seam -> fit(x -> Math.max(0, x - seam))).toList();
     double scale =
         Stream.concat(Stream.of(even, grown), broken.stream())
-            .mapToDouble(each -> RobustStatistics.spreadAroundZero(each.offSeconds()))
+            .mapToDouble(GrowthOrBreak::spread)
             .min()
             .orElseThrow();
     double least = Math.max(LEAST_SCALE_SECONDS, scale);
@@ -105,6 +108,14 @@ final class GrowthOrBreak {
 
   private BentFit fit(DoubleUnaryOperator bend) {
     return BentFit.of(beat, seconds, run, bend);
+  }
+
+  /** The spread of single sollus, as a standard deviation; what is far off counts no more. */
+  private static double spread(BentFit fit) {
+    double[] off = fit.offSeconds();
+    double most = MOST_COST * Math.pow(RobustStatistics.spreadAroundZero(off), 2);
+    double sum = Arrays.stream(off).map(each -> Math.min(most, each * each)).sum();
+    return Math.sqrt(sum / Math.max(1, off.length - NUMBERS));
   }
 
   private static double cost(BentFit fit, double scale) {

@@ -80,10 +80,7 @@ class LoneEndsTest {
     List<Onset> onsets = take.onsets(Set.of());
     LoneEnds ends =
         new LoneEnds(
-            take.expected,
-            take.levels(),
-            onsets,
-            take.expected.stream().map(each -> 0.0).toList());
+            take.expected, take.levels(), onsets, take.expected.stream().map(each -> 0.0).toList());
     assertEquals(few, ends.leftOut(few));
     List<Alignment.Said> all = take.said(Set.of(30));
     assertEquals(

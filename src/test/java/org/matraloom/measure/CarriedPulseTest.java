@@ -62,8 +62,7 @@ class CarriedPulseTest {
       List<SaidSollu> said = said(b -> 1 + BEAT * b, 0.015, 3);
       SaidSollu end = said.get(71);
       List<SaidSollu> moved = new ArrayList<>(said.subList(0, 71));
-      moved.add(
-          new SaidSollu(71, 1, end.onsetSeconds() + off, end.feltSeconds() + off, 0));
+      moved.add(new SaidSollu(71, 1, end.onsetSeconds() + off, end.feltSeconds() + off, 0));
       assertEquals(carried(said), carried(moved), "off by " + off);
     }
   }
@@ -147,8 +146,7 @@ class CarriedPulseTest {
             0.003,
             1);
     HabitFound habit = new HabitFound(Habit.RUSHED_THEN_WAITING, 2, 1, 0.9, 8);
-    CarriedPulse found =
-        CarriedPulse.of(expected, rushed, List.of(habit), NO_LAG).orElseThrow();
+    CarriedPulse found = CarriedPulse.of(expected, rushed, List.of(habit), NO_LAG).orElseThrow();
     assertEquals(1 + BEAT * last(), found.dueSeconds(), 0.012);
   }
 

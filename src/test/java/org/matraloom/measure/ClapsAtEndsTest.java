@@ -76,7 +76,8 @@ class ClapsAtEndsTest {
             .toList();
     HeardBeat beat =
         new HeardBeat(List.of(0.2, 1.0, 1.8), 1, 1, List.of(true, true, true), Set.of(claps), 0.01);
-    return ClapsAtEnds.decided(take, sollus, LINE, Optional.of(new HeardClaps(beat, 0)), all -> other)
+    return ClapsAtEnds.decided(
+            take, sollus, LINE, Optional.of(new HeardClaps(beat, 0)), all -> other)
         .unsure()
         .isPresent();
   }

@@ -72,8 +72,8 @@ class PulseBeforeTest {
                   0)
               .orElseThrow();
       assertEquals(dueError(thirdTempo) + noise, landing.errorSeconds(), 0.020, "seed " + seed);
-      assertEquals(LandingBeat.PULSE_BEFORE_CHANGE, landing.against());
       if (Math.abs(dueError(thirdTempo)) > 0.1) {
+        assertEquals(LandingBeat.PULSE_BEFORE_CHANGE, landing.against());
         assertFalse(landing.lands());
       }
     }
