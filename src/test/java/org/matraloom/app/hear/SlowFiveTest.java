@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -24,7 +26,11 @@ class SlowFiveTest {
       "tala adi\ntempo 72\nRain = (takadimi takajunu) x5\n"
           + "perform\n  Rain x2 nadai 4\n  Rain nadai 5\n";
   private static final int HEADER = 44;
-  private static final int BYTES_PER_SECOND = 2 * 44_100;
+
+  /** Where the header of a WAVE file of one channel has its rate, and the length of its samples. */
+  private static final int RATE_AT = 24;
+
+  private static final int LENGTH_AT = 40;
 
   /** Half way between two sollus at every tempo of the table there is nothing but a vowel. */
   private static final double BEFORE_ONSET_SECONDS = 0.05;
@@ -55,10 +61,15 @@ class SlowFiveTest {
   }
 
   /** Where the recording is cut, in bytes: right before the first sollu of the five. */
-  private static int seam(String score, Path recording) {
+  private static int seam(String score, Path recording) throws IOException {
     String sollu = "\"place\"\\s*:\\s*" + FIRST_OF_FIVE + ",[^}]*\"onsetSeconds";
     double at = Double.parseDouble(after(heard(score, recording), sollu)) - BEFORE_ONSET_SECONDS;
-    return HEADER + (int) (at * BYTES_PER_SECOND) / 2 * 2;
+    int ratePerSecond = header(Files.readAllBytes(recording)).getInt(RATE_AT);
+    return HEADER + 2 * (int) (at * ratePerSecond);
+  }
+
+  private static ByteBuffer header(byte[] wave) {
+    return ByteBuffer.wrap(wave).order(ByteOrder.LITTLE_ENDIAN);
   }
 
   @Test
@@ -73,6 +84,7 @@ class SlowFiveTest {
       int from = seam(score, other);
       byte[] both = Arrays.copyOf(rounds, seam + five.length - from);
       System.arraycopy(five, from, both, seam, five.length - from);
+      header(both).putInt(LENGTH_AT, both.length - HEADER);
       String found = heard(score, Files.write(folder.resolve("both.wav"), both));
       double truth = (60 / tempo - 60.0 / 72) * (LAST - FIRST_OF_FIVE) / 5;
       double error = Double.parseDouble(after(found, "errorSeconds"));
