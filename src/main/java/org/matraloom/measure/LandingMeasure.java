@@ -18,13 +18,19 @@ final class LandingMeasure {
   /** A guide at another tempo was not heard. */
   private static final double SAME_TEMPO = 0.02;
 
+  /** From so many sounds on a sollu's lag is learnt. */
+  private static final long ENOUGH_HEARD = 3;
+
   private final List<ExpectedSollu> expected;
   private final List<SaidSollu> sollus;
   private final PulseLine line;
   private final SaidSollu last;
   private final List<SaidSollu> begun;
   private final Optional<PulseBefore> pulse;
+
+  /** Empty where the pulse wanders: that is not carried on. */
   private final Optional<CarriedPulse> carried;
+
   private final double lagDoubtSeconds;
 
   private LandingMeasure(
@@ -41,7 +47,10 @@ final class LandingMeasure {
     this.last = last;
     this.begun = sinceBegun(alignment, sollus, last);
     this.pulse = PulseBefore.of(expected, begun);
-    this.carried = CarriedPulse.of(expected, begun, habits, lagDoubtSeconds);
+    this.carried =
+        pulse.isPresent() || !line.wanders()
+            ? CarriedPulse.of(expected, begun, habits, lagDoubtSeconds)
+            : Optional.empty();
   }
 
   /**
@@ -91,7 +100,6 @@ final class LandingMeasure {
     LandingBeat what = pulse.isPresent() ? LandingBeat.PULSE_BEFORE_CHANGE : LandingBeat.PULSE;
     double due =
         carried
-            .filter(c -> isCarried())
             .map(CarriedPulse::dueSeconds)
             .orElseGet(
                 () ->
@@ -99,11 +107,6 @@ final class LandingMeasure {
                         .map(p -> p.secondsAt(beat))
                         .orElseGet(() -> line.secondsAt(beat, begun.get(0).run())));
     return landing(last.feltSeconds() - due, beatSeconds, what);
-  }
-
-  /** A pulse that wanders is not carried on. */
-  private boolean isCarried() {
-    return pulse.isPresent() || !line.wanders();
   }
 
   /** Against a beat that goes on by itself; who began again joined it at any of its beats. */
@@ -128,7 +131,7 @@ final class LandingMeasure {
   private TakeLanding landing(double error, double beatSeconds, LandingBeat against) {
     double matra = beatSeconds / expected.get(last.place()).matrasPerBeat();
     double late = error - carried.map(CarriedPulse::ownSeconds).orElse(0.0);
-    double ownDoubt = carried.map(CarriedPulse::ownDoubtSeconds).orElse(lagDoubtSeconds);
+    double ownDoubt = carried.map(CarriedPulse::ownDoubtSeconds).orElseGet(this::lagDoubtSeconds);
     return new TakeLanding(
         last.place(),
         late,
@@ -140,7 +143,7 @@ final class LandingMeasure {
 
   /** How far the beat may be from where it was found, as a standard error. */
   private double beatDoubtSeconds(LandingBeat against) {
-    if (isCarried() && carried.isPresent() && isByPulse(against)) {
+    if (carried.isPresent() && isByPulse(against)) {
       return carried.get().doubtSeconds();
     }
     return switch (against) {
@@ -150,6 +153,16 @@ final class LandingMeasure {
           lineDoubtSeconds(pulse.orElseThrow().line(), 1, pulse.orElseThrow().before());
       case PULSE -> lineDoubtSeconds(line, begun.get(0).run(), begun);
     };
+  }
+
+  /** How far the last sollu's beat may be from where it is felt, if it was hardly heard before. */
+  private double lagDoubtSeconds() {
+    String sound = expected.get(last.place()).sollu().sound();
+    long heard =
+        begun.stream()
+            .filter(said -> expected.get(said.place()).sollu().sound().equals(sound))
+            .count();
+    return heard >= ENOUGH_HEARD ? 0 : lagDoubtSeconds;
   }
 
   private static boolean isByPulse(LandingBeat against) {
