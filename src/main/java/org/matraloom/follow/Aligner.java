@@ -40,15 +40,16 @@ public final class Aligner {
     SoundColours colours = SoundColours.of(curve.levels(), onsets);
     PairingSearch.Found found = new PairingSearch(expected, onsets, colours, lexicon).find();
     FaintSollus.Filled filled = filled(expected, curve.levels(), onsets, found);
+    List<Alignment.Said> said =
+        new LoneEnds(expected, curve.levels(), filled.onsets(), found.lagSeconds())
+            .leftOut(filled.said());
     return new Alignment(
         expected,
         filled.onsets(),
-        filled.said(),
+        said,
         Set.of(),
         RecordedRange.whole(expected.size()),
-        found
-            .unsure()
-            .or(() -> UnlikeEnd.of(expected, curve.levels(), filled.onsets(), filled.said())),
+        found.unsure().or(() -> UnlikeEnd.of(expected, curve.levels(), filled.onsets(), said)),
         Set.of(),
         found.lagSeconds());
   }

@@ -98,12 +98,12 @@ final class PairingSearch {
           .forEach(start -> all.add(training.trained(start, guess)));
     }
     PairingTraining.Trained likeliest = climbed(straightest(training.likeliest(all), guess), guess);
+    PairingTraining.Trained whole =
+        training.isUnbroken(likeliest)
+            ? likeliest
+            : training.likeliest(List.of(likeliest, training.trained(likeliest.said(), guess)));
     PairingTraining.Trained best =
-        withEnd(
-            training.isUnbroken(likeliest)
-                ? likeliest
-                : training.likeliest(
-                    List.of(likeliest, training.trained(likeliest.said(), guess))));
+        withEnd(ShiftedRival.begun(training, expected.length, whole, guess));
     return new Found(
         filled(best),
         ShiftedRival.of(training, expected.length, best, guess)

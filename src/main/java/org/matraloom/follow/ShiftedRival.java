@@ -28,23 +28,55 @@ final class ShiftedRival {
    */
   static Optional<EndAmbiguity> of(
       PairingTraining training, int sollus, PairingTraining.Trained best, PairingModel guess) {
+    return other(training, sollus, best, guess)
+        .map(
+            other ->
+                new EndAmbiguity(
+                    true,
+                    Math.abs(atEnds(best.said(), sollus)) == 1
+                        ? EndAmbiguity.End.EITHER
+                        : EndAmbiguity.End.EITHER_SOME));
+  }
+
+  /**
+   * A pairing, or where several sollus are missing at its beginning and the words are as likely to
+   * break off before the end, that: people seldom come in at the third sollu.
+   *
+   * @param training tells how likely a pairing is
+   * @param sollus how many the score asks for
+   * @param best the likeliest pairing
+   * @param guess what is known before anything is learnt
+   */
+  static PairingTraining.Trained begun(
+      PairingTraining training, int sollus, PairingTraining.Trained best, PairingModel guess) {
+    return atEnds(best.said(), sollus) > 1
+        ? other(training, sollus, best, guess)
+            .map(said -> training.asItIs(said, guess))
+            .orElse(best)
+        : best;
+  }
+
+  /** How many sollus are missing at the beginning, or, as a negative number, at the end. */
+  private static int atEnds(List<Alignment.Said> said, int sollus) {
+    int first = said.isEmpty() ? 0 : said.get(0).sollu();
+    return first > 0 ? first : said.isEmpty() ? 0 : said.get(said.size() - 1).sollu() + 1 - sollus;
+  }
+
+  /** The pairing with as many missing at the other end, if that is hardly less likely. */
+  private static Optional<List<Alignment.Said>> other(
+      PairingTraining training, int sollus, PairingTraining.Trained best, PairingModel guess) {
     List<Alignment.Said> said = best.said();
     if (said.size() < 2 || !training.isStraight(best)) {
       return Optional.empty();
     }
-    int first = said.get(0).sollu();
+    int atEnds = atEnds(said, sollus);
     int unsaid = sollus - 1 - said.get(said.size() - 1).sollu();
-    int atEnds = first + unsaid;
-    if (atEnds == 0 || atEnds > MOST_AT_END || first > 0 && unsaid > 0) {
+    if (atEnds == 0 || Math.abs(atEnds) > MOST_AT_END || atEnds > 0 && unsaid > 0) {
       return Optional.empty();
     }
     List<Alignment.Said> other =
-        said.stream().map(s -> new Alignment.Said(s.sollu() + unsaid - first, s.onset())).toList();
+        said.stream().map(s -> new Alignment.Said(s.sollu() - atEnds, s.onset())).toList();
     double likelier = training.evidence(said, guess) - training.evidence(other, guess);
-    return likelier > SURE_OF_EACH * said.size()
-        ? Optional.empty()
-        : Optional.of(
-            new EndAmbiguity(
-                true, atEnds == 1 ? EndAmbiguity.End.EITHER : EndAmbiguity.End.EITHER_SOME));
+    return likelier > SURE_OF_EACH * said.size() ? Optional.empty() : Optional.of(other);
   }
 }

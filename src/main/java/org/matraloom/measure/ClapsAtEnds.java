@@ -3,6 +3,7 @@ package org.matraloom.measure;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.matraloom.follow.Alignment;
 import org.matraloom.follow.EndAmbiguity;
@@ -27,9 +28,14 @@ final class ClapsAtEnds {
    * @param sollus what was said, in order of time; at least one
    * @param line the pulse
    * @param claps the claps in the recording, if there are any
+   * @param isOther whether the sound of the last sollu is that of another
    */
   static Alignment decided(
-      Alignment alignment, List<SaidSollu> sollus, PulseLine line, Optional<HeardClaps> claps) {
+      Alignment alignment,
+      List<SaidSollu> sollus,
+      PulseLine line,
+      Optional<HeardClaps> claps,
+      Predicate<Alignment> isOther) {
     Optional<EndAmbiguity.End> leftOver =
         alignment.unsure().filter(unsure -> !unsure.missing()).map(EndAmbiguity::at);
     if (leftOver.isEmpty() || claps.isEmpty()) {
@@ -43,7 +49,8 @@ final class ClapsAtEnds {
     boolean areClaps =
         switch (leftOver.get()) {
           case FIRST -> areClaps(alignment, before, first.onsetSeconds(), heard);
-          case LAST -> areClaps(alignment, last.onsetSeconds(), after, heard);
+          case LAST ->
+              !isOther.test(alignment) && areClaps(alignment, last.onsetSeconds(), after, heard);
           case EITHER, EITHER_SOME, UNLIKE ->
               areClaps(alignment, before, first.onsetSeconds(), heard)
                   && areClaps(alignment, last.onsetSeconds(), after, heard);

@@ -20,40 +20,44 @@ final class EndDoubt {
   /** From so many sounds on a sollu's lag is learnt. */
   private static final int ENOUGH_HEARD = 3;
 
+  /** No performer's lags are nearer to the usual ones than this. */
+  private static final double LEAST_LAG_SECONDS = 0.008;
+
   /** No beat is found more exactly than this. */
   static final double LEAST_SECONDS = 0.002;
 
   private EndDoubt() {}
 
   /**
-   * How far the beat of the last sollu may be felt from where it is as a rule: of one that was
-   * hardly heard otherwise only the usual lag is known, and this performer may have another.
+   * How far the beat of a sollu is felt from where it is as a rule, before any of it was heard: as
+   * far as that of this performer's other sollus.
    *
    * @param alignment what was heard
    * @param lexicon tells the consonants
-   * @return a standard error in seconds; 0 if the sollu was heard often enough
+   * @return a standard deviation in seconds, at least 8 ms
    */
-  static double ofSollu(Alignment alignment, Lexicon lexicon) {
+  static double ofLag(Alignment alignment, Lexicon lexicon) {
     List<ExpectedSollu> expected = alignment.expected();
+    if (alignment.lagSeconds().isEmpty()) {
+      return LEAST_LAG_SECONDS;
+    }
     Map<String, Long> heard =
         alignment.said().stream()
             .map(said -> expected.get(said.sollu()).sollu().sound())
             .collect(Collectors.groupingBy(sound -> sound, Collectors.counting()));
-    String last = expected.get(expected.size() - 1).sollu().sound();
-    if (alignment.lagSeconds().isEmpty() || heard.getOrDefault(last, 0L) >= ENOUGH_HEARD) {
-      return 0;
-    }
     List<FeltBeat> kinds =
         expected.stream().map(each -> FeltBeat.of(each.sollu(), lexicon)).toList();
     double[] learnt = SaidSollus.learnt(kinds, alignment);
     double[] usual = SaidSollus.byKind(FeltBeat.usualLags(), kinds);
-    return Math.sqrt(
-        alignment.said().stream()
-            .mapToInt(Alignment.Said::sollu)
-            .filter(k -> heard.get(expected.get(k).sollu().sound()) >= ENOUGH_HEARD)
-            .mapToDouble(k -> Math.pow(learnt[k] - usual[k], 2))
-            .average()
-            .orElse(0));
+    return Math.max(
+        LEAST_LAG_SECONDS,
+        Math.sqrt(
+            alignment.said().stream()
+                .mapToInt(Alignment.Said::sollu)
+                .filter(k -> heard.get(expected.get(k).sollu().sound()) >= ENOUGH_HEARD)
+                .mapToDouble(k -> Math.pow(learnt[k] - usual[k], 2))
+                .average()
+                .orElse(0)));
   }
 
   /**

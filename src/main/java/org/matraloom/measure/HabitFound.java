@@ -3,6 +3,7 @@ package org.matraloom.measure;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.matraloom.follow.ExpectedSollu;
 
 /**
  * A habit that the data of a round bear out.
@@ -27,5 +28,19 @@ public record HabitFound(Habit habit, int round, double amount, double sure, int
         .filter(found -> found.habit == Habit.OLD_SPEED_KEPT)
         .map(HabitFound::round)
         .collect(Collectors.toSet());
+  }
+
+  /**
+   * Whether a sollu tells where the beat is: in a round that is said in a bad habit only one on the
+   * beat does, and in one at the old speed none.
+   *
+   * @param habits all habits of a take
+   * @param asked the sollu
+   * @return false if the habit has moved it
+   */
+  static boolean isTrusted(List<HabitFound> habits, ExpectedSollu asked) {
+    return habits.stream()
+        .filter(found -> found.round == asked.round())
+        .allMatch(found -> found.habit != Habit.OLD_SPEED_KEPT && asked.matra() == 1);
   }
 }

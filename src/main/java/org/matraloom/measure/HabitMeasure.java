@@ -30,6 +30,10 @@ final class HabitMeasure {
 
   private static final double LEAST_AMOUNT = 0.5;
   private static final double MOST_AMOUNT = 1.6;
+
+  /** Less of the old speed is a speed of its own: a new nadai that is slow. */
+  private static final double LEAST_OF_OLD_SPEED = 0.75;
+
   private static final double LEAST_IN_ONE = 0.6;
   private static final int LEAST_BEATS = 2;
   private static final double LEAST_SHARE = 0.4;
@@ -115,6 +119,7 @@ final class HabitMeasure {
     return trials.stream()
         .filter(t -> t.beats >= LEAST_BEATS && t.beats >= LEAST_SHARE * t.measured)
         .filter(t -> t.explained >= LEAST_EXPLAINED)
+        .filter(t -> t.habit != Habit.OLD_SPEED_KEPT || t.amount >= LEAST_OF_OLD_SPEED)
         .max((a, b) -> Double.compare(a.explained, b.explained));
   }
 

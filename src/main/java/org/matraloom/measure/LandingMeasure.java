@@ -18,12 +18,19 @@ final class LandingMeasure {
   /** A guide at another tempo was not heard. */
   private static final double SAME_TEMPO = 0.02;
 
+  /** From so many sounds on a sollu's lag is learnt. */
+  private static final long ENOUGH_HEARD = 3;
+
   private final List<ExpectedSollu> expected;
   private final List<SaidSollu> sollus;
   private final PulseLine line;
   private final SaidSollu last;
   private final List<SaidSollu> begun;
   private final Optional<PulseBefore> pulse;
+
+  /** Empty where the pulse wanders: that is not carried on. */
+  private final Optional<CarriedPulse> carried;
+
   private final double lagDoubtSeconds;
 
   private LandingMeasure(
@@ -31,6 +38,7 @@ final class LandingMeasure {
       List<SaidSollu> sollus,
       PulseLine line,
       SaidSollu last,
+      List<HabitFound> habits,
       double lagDoubtSeconds) {
     this.lagDoubtSeconds = lagDoubtSeconds;
     this.expected = alignment.expected();
@@ -39,6 +47,10 @@ final class LandingMeasure {
     this.last = last;
     this.begun = sinceBegun(alignment, sollus, last);
     this.pulse = PulseBefore.of(expected, begun);
+    this.carried =
+        pulse.isPresent() || !line.wanders()
+            ? CarriedPulse.of(expected, begun, habits, lagDoubtSeconds)
+            : Optional.empty();
   }
 
   /**
@@ -52,6 +64,7 @@ final class LandingMeasure {
    * @param line the pulse of the whole take
    * @param guide where the guide was, if that is known
    * @param claps the claps in the recording, if there are any
+   * @param habits what bends the beat of some rounds
    * @param lagDoubtSeconds how far the last sollu's beat may be from where it is felt as a rule
    * @return nothing if the last sollu was not heard
    */
@@ -61,6 +74,7 @@ final class LandingMeasure {
       PulseLine line,
       Optional<GuideStart> guide,
       Optional<HeardClaps> claps,
+      List<HabitFound> habits,
       double lagDoubtSeconds) {
     int place = alignment.expected().size() - 1;
     return sollus.stream()
@@ -68,7 +82,7 @@ final class LandingMeasure {
         .reduce((a, b) -> b)
         .map(
             said ->
-                new LandingMeasure(alignment, sollus, line, said, lagDoubtSeconds)
+                new LandingMeasure(alignment, sollus, line, said, habits, lagDoubtSeconds)
                     .landing(guide, claps));
   }
 
@@ -83,19 +97,16 @@ final class LandingMeasure {
     if (claps.filter(c -> c.isKnownAt(last.feltSeconds())).isPresent()) {
       return against(LandingBeat.CLAPS, claps.get()::secondsAt, beatSeconds);
     }
-    return pulse
-        .map(
-            p ->
-                landing(
-                    last.feltSeconds() - p.secondsAt(beat),
-                    beatSeconds,
-                    LandingBeat.PULSE_BEFORE_CHANGE))
-        .orElseGet(
-            () ->
-                landing(
-                    last.feltSeconds() - line.secondsAt(beat, begun.get(0).run()),
-                    beatSeconds,
-                    LandingBeat.PULSE));
+    LandingBeat what = pulse.isPresent() ? LandingBeat.PULSE_BEFORE_CHANGE : LandingBeat.PULSE;
+    double due =
+        carried
+            .map(CarriedPulse::dueSeconds)
+            .orElseGet(
+                () ->
+                    pulse
+                        .map(p -> p.secondsAt(beat))
+                        .orElseGet(() -> line.secondsAt(beat, begun.get(0).run())));
+    return landing(last.feltSeconds() - due, beatSeconds, what);
   }
 
   /** Against a beat that goes on by itself; who began again joined it at any of its beats. */
@@ -119,17 +130,22 @@ final class LandingMeasure {
 
   private TakeLanding landing(double error, double beatSeconds, LandingBeat against) {
     double matra = beatSeconds / expected.get(last.place()).matrasPerBeat();
+    double late = error - carried.map(CarriedPulse::ownSeconds).orElse(0.0);
+    double ownDoubt = carried.map(CarriedPulse::ownDoubtSeconds).orElseGet(this::lagDoubtSeconds);
     return new TakeLanding(
         last.place(),
-        error,
-        error / matra,
-        Math.hypot(lagDoubtSeconds, beatDoubtSeconds(against)),
+        late,
+        late / matra,
+        Math.hypot(ownDoubt, beatDoubtSeconds(against)),
         Tolerance.landingSeconds(matra),
         against);
   }
 
   /** How far the beat may be from where it was found, as a standard error. */
   private double beatDoubtSeconds(LandingBeat against) {
+    if (carried.isPresent() && isByPulse(against)) {
+      return carried.get().doubtSeconds();
+    }
     return switch (against) {
       case GUIDE -> 0;
       case CLAPS -> EndDoubt.LEAST_SECONDS;
@@ -137,6 +153,20 @@ final class LandingMeasure {
           lineDoubtSeconds(pulse.orElseThrow().line(), 1, pulse.orElseThrow().before());
       case PULSE -> lineDoubtSeconds(line, begun.get(0).run(), begun);
     };
+  }
+
+  /** How far the last sollu's beat may be from where it is felt, if it was hardly heard before. */
+  private double lagDoubtSeconds() {
+    String sound = expected.get(last.place()).sollu().sound();
+    long heard =
+        begun.stream()
+            .filter(said -> expected.get(said.place()).sollu().sound().equals(sound))
+            .count();
+    return heard >= ENOUGH_HEARD ? 0 : lagDoubtSeconds;
+  }
+
+  private static boolean isByPulse(LandingBeat against) {
+    return against == LandingBeat.PULSE || against == LandingBeat.PULSE_BEFORE_CHANGE;
   }
 
   private double lineDoubtSeconds(PulseLine carried, int run, List<SaidSollu> all) {

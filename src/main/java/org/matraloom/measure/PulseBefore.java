@@ -1,10 +1,9 @@
 package org.matraloom.measure;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.DoubleStream;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
@@ -26,9 +25,9 @@ public record PulseBefore(
     PulseLine line, int change, List<SaidSollu> before, double laterBeatSeconds) {
 
   /** Less is no pulse to be carried on. */
-  private static final int LEAST_SOLLUS = 16;
+  private static final int LEAST_SOLLUS = 12;
 
-  private static final double LEAST_BEATS = 4;
+  private static final double LEAST_BEATS = 3;
 
   /** No growth is so many standard errors sure: the tempo is taken to be even. */
   private static final double EVEN = Double.POSITIVE_INFINITY;
@@ -39,15 +38,41 @@ public record PulseBefore(
   /** Where the sollus before a later change are so much farther from their pulse, it broke. */
   private static final double BROKEN = 1.6;
 
-  private static final double SURE_SIGMAS = 2;
-
-  /** It explains more than an even one if it is off by so much less. */
-  private static final double GROWS = 0.9;
-
-  /** A growing tempo explains a take better than a break if it is off by less. */
-  private static final double AS_WELL = 0.99;
+  /** Of fewer sollus before or after a change it is not told whether the tempo breaks there. */
+  private static final int LEAST_BESIDE_BREAK = 8;
 
   private static final double EVEN_SECONDS = 0.012;
+
+  /**
+   * Whether the tempo grows all the while, rather than break where the nadai changes.
+   *
+   * @param expected the sollus of the score
+   * @param sollus what was said since the reciter last began, in order of time; at least one
+   * @return false if the nadai does not change, or too near an end
+   */
+  static boolean isDrift(List<ExpectedSollu> expected, List<SaidSollu> sollus) {
+    List<SaidSollu> before = sollus.subList(0, sollus.size() - 1);
+    double[] seams = seams(expected, before);
+    return seams.length > 0
+        && GrowthOrBreak.isGrowth(GrowthOrBreak.shapes(expected, before, seams));
+  }
+
+  /**
+   * The beats at which the nadai changes, with enough said before and after to tell whether the
+   * tempo breaks there.
+   *
+   * @param expected the sollus of the score
+   * @param sollus what was said
+   * @return beats, ascending
+   */
+  static double[] seams(List<ExpectedSollu> expected, List<SaidSollu> sollus) {
+    return IntStream.range(1, expected.size())
+        .filter(k -> expected.get(k).matrasPerBeat() != expected.get(k - 1).matrasPerBeat())
+        .filter(k -> count(sollus, said -> said.place() < k) >= LEAST_BESIDE_BREAK)
+        .filter(k -> count(sollus, said -> said.place() >= k) >= LEAST_BESIDE_BREAK)
+        .mapToDouble(k -> expected.get(k).beat().toDouble())
+        .toArray();
+  }
 
   /**
    * The pulse before the last change up to which it holds.
@@ -64,7 +89,7 @@ public record PulseBefore(
       }
     }
     found.removeIf(each -> each.spreadSeconds(expected) > LOOSEST_SECONDS);
-    if (found.isEmpty() || found.get(found.size() - 1).isDrift(expected, sollus)) {
+    if (found.isEmpty() || isDrift(expected, sollus)) {
       return Optional.empty();
     }
     double usual = Math.max(EVEN_SECONDS, found.get(0).spreadSeconds(expected));
@@ -118,42 +143,8 @@ public record PulseBefore(
     return line.beatSeconds(expected.get(change).beat().toDouble());
   }
 
-  /** Whether one tempo that grows all the while explains the take as well as one that breaks. */
-  private boolean isDrift(List<ExpectedSollu> expected, List<SaidSollu> sollus) {
-    int firstRun = sollus.get(0).run();
-    List<SaidSollu> even = sollus.stream().filter(said -> said.run() == firstRun).toList();
-    List<SaidSollu> after = even.stream().filter(said -> said.place() >= change).toList();
-    List<SaidSollu> former = even.stream().filter(said -> said.place() < change).toList();
-    if (after.size() < LEAST_SOLLUS || former.size() < LEAST_SOLLUS) {
-      return false;
-    }
-    double[] broken =
-        DoubleStream.concat(
-                Arrays.stream(offSeconds(expected, former, EVEN)),
-                Arrays.stream(offSeconds(expected, after, EVEN)))
-            .toArray();
-    double[] grown = offSeconds(expected, even, SURE_SIGMAS);
-    return RobustStatistics.spreadAroundZero(grown)
-            < GROWS * RobustStatistics.spreadAroundZero(offSeconds(expected, even, EVEN))
-        && RobustStatistics.spreadAroundZero(grown)
-            < AS_WELL * RobustStatistics.spreadAroundZero(broken);
-  }
-
-  /** How far sollus are off a pulse of their own, which grows if that is so sure. */
-  private static double[] offSeconds(
-      List<ExpectedSollu> expected, List<SaidSollu> sollus, double sureSigmas) {
-    double[] beat = beats(expected, sollus);
-    PulseLine own = line(beat, sollus, sureSigmas);
-    return IntStream.range(0, beat.length)
-        .mapToDouble(i -> sollus.get(i).feltSeconds() - own.secondsAt(beat[i], 1))
-        .toArray();
-  }
-
-  private static PulseLine line(double[] beat, List<SaidSollu> sollus, double sureSigmas) {
-    double[] felt = sollus.stream().mapToDouble(SaidSollu::feltSeconds).toArray();
-    int[] run = new int[beat.length];
-    Arrays.fill(run, 1);
-    return new PulseFit(beat, felt, run).line(sureSigmas);
+  private static long count(List<SaidSollu> sollus, Predicate<SaidSollu> which) {
+    return sollus.stream().filter(which).count();
   }
 
   private double spreadSeconds(List<ExpectedSollu> expected) {

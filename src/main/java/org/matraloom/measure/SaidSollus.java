@@ -72,16 +72,9 @@ record SaidSollus(List<SaidSollu> sollus, PulseLine line) {
    * @return the same sollus, their deviations measured again
    */
   SaidSollus without(List<ExpectedSollu> expected, List<HabitFound> habits) {
-    Set<Integer> rounds = habits.stream().map(HabitFound::round).collect(Collectors.toSet());
-    Set<Integer> old = HabitFound.atOldSpeed(habits);
     List<SaidSollu> trusted =
         sollus.stream()
-            .filter(
-                said -> {
-                  ExpectedSollu asked = expected.get(said.place());
-                  return !old.contains(asked.round())
-                      && (asked.matra() == 1 || !rounds.contains(asked.round()));
-                })
+            .filter(said -> HabitFound.isTrusted(habits, expected.get(said.place())))
             .toList();
     long runs = trusted.stream().mapToInt(SaidSollu::run).distinct().count();
     return habits.isEmpty() || trusted.size() < LEAST || runs < line.runs()

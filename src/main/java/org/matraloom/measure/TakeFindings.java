@@ -102,6 +102,15 @@ public record TakeFindings(
   }
 
   /**
+   * Whether the tempo grows all the while, rather than break where the nadai changes.
+   *
+   * @return false if the nadai stays, or changes too near an end
+   */
+  public boolean isDrift() {
+    return !sollus.isEmpty() && PulseBefore.isDrift(alignment.expected(), sollus);
+  }
+
+  /**
    * Whether the take lands beyond doubt.
    *
    * @return true if it can be judged, the last sollu is in its place, and nothing is missing or
@@ -199,7 +208,9 @@ public record TakeFindings(
       said = said.only(alignment);
       sollus = said.sollus();
     }
-    alignment = ClapsAtEnds.decided(alignment, sollus, said.line(), claps);
+    alignment =
+        ClapsAtEnds.decided(
+            alignment, sollus, said.line(), claps, a -> StrangeEnds.isOther(a, curve.levels()));
     return new TakeFindings(
         alignment,
         sollus,
@@ -210,7 +221,13 @@ public record TakeFindings(
             NadaiChangeMeasure.of(expected, sollus, said.line()),
             habits),
         LandingMeasure.of(
-            alignment, sollus, said.line(), guide, claps, EndDoubt.ofSollu(alignment, lexicon)),
+            alignment,
+            sollus,
+            said.line(),
+            guide,
+            claps,
+            habits,
+            EndDoubt.ofLag(alignment, lexicon)),
         BreathMeasure.of(alignment, curve.levels(), plan),
         DoubtMeasure.after(alignment, said, habits, curve.levels()));
   }

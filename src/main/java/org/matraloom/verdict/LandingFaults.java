@@ -137,8 +137,14 @@ final class LandingFaults {
                     PracticeAdvice.phrase(expected(landing.place()).phrase(), tempo)));
   }
 
-  /** A change of nadai at a wrong speed that was made good before the end. */
+  /**
+   * A change of nadai at a wrong speed that was made good before the end; where the tempo grows all
+   * the while, that is the fault.
+   */
   Optional<TakeFault> change() {
+    if (findings.isDrift()) {
+      return Optional.empty();
+    }
     return findings.changes().stream()
         .filter(change -> FaultTerms.isOff(change, tempo))
         .findFirst()

@@ -166,6 +166,23 @@ class FaintSollusTest {
     assertTrue(inside < steps, "found inside: " + inside);
   }
 
+  /** A sound that is like its sollu, but far more like another, is that other's. */
+  @Test
+  void whatIsFarMoreLikeAnotherSolluIsNotThis() throws IOException {
+    int tried = 0;
+    for (long number = 0; number < 3; number++) {
+      VoicedTake take = new VoicedTake(SCORE, number, 0.12);
+      int[] mi = take.places("mi");
+      int[] nu = take.places("nu");
+      take.sounds(mi[2], nu[0], 1);
+      FaintSollus.Filled filled = filled(take, Set.of(mi[2], mi[4]));
+      assertEquals(Optional.empty(), of(filled, mi[2]), "nu in place of mi, take " + number);
+      assertTrue(of(filled, mi[4]).isPresent(), "mi in its place, take " + number);
+      tried++;
+    }
+    assertEquals(3, tried);
+  }
+
   @Test
   void withoutWhatIsLearntNothingIsLookedFor() throws IOException {
     VoicedTake take = take(1);

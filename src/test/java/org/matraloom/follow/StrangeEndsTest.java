@@ -2,6 +2,7 @@ package org.matraloom.follow;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.List;
@@ -68,5 +69,22 @@ class StrangeEndsTest {
     take.hisses(7);
     Alignment all = heard(take);
     assertSame(all, StrangeEnds.leftOut(all, take.levels(), seconds -> true));
+  }
+
+  @Test
+  void aLastSoundThatIsAnotherSolluIsToldFromItsOwnAndFromNoise() throws IOException {
+    int found = 0;
+    for (long number = 0; number < 3; number++) {
+      VoicedTake own = new VoicedTake(SCORE, number);
+      assertEquals(false, StrangeEnds.isOther(heard(own), own.levels()));
+      for (int place = 0; place < 4; place++) {
+        VoicedTake other = new VoicedTake(SCORE, number);
+        other.sounds(31, place, 1);
+        found += StrangeEnds.isOther(heard(other), other.levels()) ? 1 : 0;
+      }
+      VoicedTake noise = hissing(number, 31);
+      assertEquals(false, StrangeEnds.isOther(heard(noise), noise.levels()));
+    }
+    assertTrue(found >= 6, found + " of 12 sounds of another sollu");
   }
 }

@@ -66,13 +66,18 @@ class ClapsAtEndsTest {
 
   /** Whether it is still in doubt if these of the onsets are claps. */
   private static boolean isInDoubt(Alignment take, Integer... claps) {
+    return isInDoubt(take, false, claps);
+  }
+
+  private static boolean isInDoubt(Alignment take, boolean other, Integer... claps) {
     List<SaidSollu> sollus =
         take.said().stream()
             .map(said -> new SaidSollu(said.sollu(), 1, take.secondsOf(said), 0, 0))
             .toList();
     HeardBeat beat =
         new HeardBeat(List.of(0.2, 1.0, 1.8), 1, 1, List.of(true, true, true), Set.of(claps), 0.01);
-    return ClapsAtEnds.decided(take, sollus, LINE, Optional.of(new HeardClaps(beat, 0)))
+    return ClapsAtEnds.decided(
+            take, sollus, LINE, Optional.of(new HeardClaps(beat, 0)), all -> other)
         .unsure()
         .isPresent();
   }
@@ -104,5 +109,14 @@ class ClapsAtEndsTest {
     Alignment take = take(EndAmbiguity.End.EITHER, 1 - MATRA, 1 + SOLLUS * MATRA);
     assertEquals(true, isInDoubt(take, 0));
     assertEquals(false, isInDoubt(take, 0, SOLLUS + 1));
+  }
+
+  /** If the last sollu sounds like another, the one with the clap may be the last. */
+  @Test
+  void aClapAfterAnEndThatSoundsLikeAnotherSolluDecidesNothing() {
+    Alignment take = take(EndAmbiguity.End.LAST, 1 + SOLLUS * MATRA);
+    assertEquals(true, isInDoubt(take, true, SOLLUS));
+    Alignment before = take(EndAmbiguity.End.FIRST, 1 - MATRA);
+    assertEquals(false, isInDoubt(before, true, 0), "the first is another matter");
   }
 }

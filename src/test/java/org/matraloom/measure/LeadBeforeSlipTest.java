@@ -65,7 +65,13 @@ class LeadBeforeSlipTest {
     PulseLine line = new PulseLine(0, BEAT, 0, 1 + LATE, 1 + LATE - MATRA);
     TakeLanding landing =
         LandingMeasure.of(
-                alignment, sollus, line, Optional.empty(), Optional.of(new HeardClaps(claps, 0)), 0)
+                alignment,
+                sollus,
+                line,
+                Optional.empty(),
+                Optional.of(new HeardClaps(claps, 0)),
+                List.of(),
+                0)
             .orElseThrow();
     assertEquals(LandingBeat.CLAPS, landing.against());
     return landing.errorSeconds();

@@ -67,7 +67,8 @@ class TakeMeasuresTest {
     assertEquals(-0.040, pulse.leadSeconds().getAsDouble(), 1e-9);
     assertEquals(0, pulse.spreadSeconds(), 1e-9);
     assertTrue(
-        LandingMeasure.of(HEARD, said.sollus(), LINE, Optional.empty(), Optional.empty(), 0)
+        LandingMeasure.of(
+                HEARD, said.sollus(), LINE, Optional.empty(), Optional.empty(), List.of(), 0)
             .orElseThrow()
             .lands());
     assertEquals(
@@ -134,18 +135,21 @@ class TakeMeasuresTest {
   void theLandingIsThatOfTheLastSollu() {
     List<SaidSollu> said = SaidAs.moved(ASKED, beat -> beat + (beat > 15.7 ? 0.1 : 0));
     TakeLanding landing =
-        LandingMeasure.of(HEARD, said, LINE, Optional.empty(), Optional.empty(), 0).orElseThrow();
+        LandingMeasure.of(HEARD, said, LINE, Optional.empty(), Optional.empty(), List.of(), 0)
+            .orElseThrow();
     assertEquals(71, landing.place());
     assertEquals(0.075, landing.errorSeconds(), 1e-9);
     assertEquals(0.5, landing.errorMatras(), 1e-9);
     assertFalse(landing.lands());
     assertTrue(
-        LandingMeasure.of(HEARD, SaidAs.even(ASKED), LINE, Optional.empty(), Optional.empty(), 0)
+        LandingMeasure.of(
+                HEARD, SaidAs.even(ASKED), LINE, Optional.empty(), Optional.empty(), List.of(), 0)
             .orElseThrow()
             .lands());
     assertEquals(
         Optional.empty(),
-        LandingMeasure.of(HEARD, said.subList(0, 71), LINE, Optional.empty(), Optional.empty(), 0));
+        LandingMeasure.of(
+            HEARD, said.subList(0, 71), LINE, Optional.empty(), Optional.empty(), List.of(), 0));
   }
 
   /**
@@ -166,7 +170,8 @@ class TakeMeasuresTest {
     assertEquals(-1, slips.get(0).matras(), 1e-9);
     assertEquals("one matra too few", slips.get(0).words());
     TakeLanding landing =
-        LandingMeasure.of(HEARD, said, line, Optional.empty(), Optional.empty(), 0).orElseThrow();
+        LandingMeasure.of(HEARD, said, line, Optional.empty(), Optional.empty(), List.of(), 0)
+            .orElseThrow();
     assertEquals(-1, landing.errorMatras(), 1e-9);
     assertFalse(landing.lands());
   }

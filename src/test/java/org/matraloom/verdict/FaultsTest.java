@@ -273,4 +273,18 @@ class FaultsTest {
         new CleanerTake(one.findings(), two.findings(), one.timeline.performance()).verdict();
     assertTrue(verdict.startsWith("The first take is cleaner: it is free of missing"), verdict);
   }
+
+  /** 1.645 standard errors hold nineteen of twenty to one side (any table of the normal law). */
+  @Test
+  void aLandingThatMayBeOffIsToldWithWhatIsGivenOrTaken() {
+    Take take = even();
+    int last = take.expected.size() - 1;
+    take.landing =
+        Optional.of(new TakeLanding(last, -0.055, -0.37, 0.010, 0.06, LandingBeat.PULSE));
+    assertEquals(List.of(FaultKind.UNSURE_LANDING), take.kinds());
+    assertEquals(
+        "The last sollu is 55 ms early by the pulse of the take, give or take 16: I cannot tell"
+            + " whether it lands.",
+        take.worst().orElseThrow());
+  }
 }

@@ -99,6 +99,8 @@ class TakeReportTest {
     assertEquals(80, numbers.get("beatsPerMinute"), 0.1);
     assertEquals(0, numbers.get("driftPercent"), 0.2);
     assertEquals(0, numbers.get("errorSeconds"), 0.010);
+    assertTrue(numbers.get("giveOrTakeSeconds") >= 1.645 * 0.002, "" + numbers);
+    assertTrue(numbers.get("giveOrTakeSeconds") < 0.030, "" + numbers);
     assertEquals(2 * 65, sollus, "a name and a value for each sollu");
   }
 

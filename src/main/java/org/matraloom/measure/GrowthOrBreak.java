@@ -1,0 +1,126 @@
+package org.matraloom.measure;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Stream;
+import org.matraloom.follow.ExpectedSollu;
+import org.matraloom.follow.SaidSollu;
+import org.matraloom.pulse.BentFit;
+import org.matraloom.pulse.RobustStatistics;
+
+/**
+ * The tempo of a take: even, growing all the while, or breaking where the nadai changes.
+ *
+ * <p>A growing tempo is a parabola through the felt beats, a breaking one two straight lines that
+ * meet at the change: three numbers each, so whichever fits better is the likelier. An even one is
+ * told in two numbers; another costs what G. Schwarz asks for it (Ann. Stat. 6 (1978) 461-464). A
+ * single sollu counts with a bounded cost.
+ */
+final class GrowthOrBreak {
+
+  private static final double LEAST_SCALE_SECONDS = 0.004;
+
+  /** No sollu costs more, in squares of the spread. */
+  private static final double MOST_COST = 9;
+
+  /** A tempo that bends is told in so many numbers. */
+  private static final int NUMBERS = 3;
+
+  /** So much better than an even tempo a growth of three standard errors is. */
+  private static final double SURE_GROWTH = 9;
+
+  private final double[] beat;
+  private final double[] seconds;
+  private final int[] run;
+
+  /** A tempo: how the beats bend, what that explains, and how likely it is beside the others. */
+  record Shape(Kind kind, BentFit fit, double cost) {}
+
+  /** What a tempo may do. */
+  enum Kind {
+    EVEN,
+    GROWN,
+    BROKEN
+  }
+
+  private GrowthOrBreak(double[] beat, double[] seconds, int[] run) {
+    this.beat = beat;
+    this.seconds = seconds;
+    this.run = run;
+  }
+
+  /**
+   * All that the tempo may do, each with twice the negative logarithm of its likelihood and the
+   * price of its numbers; an unknown constant is left out.
+   *
+   * @param expected the sollus of the score
+   * @param said what was said, at least one, in order of time
+   * @param seams the beats at which the tempo may break
+   * @return the even tempo first, then the growing one, then the breaks
+   */
+  static List<Shape> shapes(List<ExpectedSollu> expected, List<SaidSollu> said, double[] seams) {
+    int first = said.stream().mapToInt(SaidSollu::run).min().orElse(1);
+    return new GrowthOrBreak(
+            said.stream().mapToDouble(s -> expected.get(s.place()).beat().toDouble()).toArray(),
+            said.stream().mapToDouble(SaidSollu::feltSeconds).toArray(),
+            said.stream().mapToInt(s -> s.run() - first + 1).toArray())
+        .shapes(seams);
+  }
+
+  /**
+   * Whether the tempo grows.
+   *
+   * @param shapes all that it may do
+   * @return whether a growth explains the times surely better than an even tempo, and better than a
+   *     break at any of the changes
+   */
+  static boolean isGrowth(List<Shape> shapes) {
+    Shape even = shapes.get(0);
+    Shape grown = shapes.get(1);
+    double dearer = Math.log(even.fit.offSeconds().length);
+    return grown.cost + SURE_GROWTH - dearer < even.cost
+        && shapes.stream()
+            .filter(each -> each.kind == Kind.BROKEN)
+            .allMatch(each -> grown.cost < each.cost);
+  }
+
+  private List<Shape> shapes(double[] seams) {
+    double middle = Arrays.stream(beat).average().orElse(0);
+    BentFit even = fit(BentFit.STRAIGHT);
+    BentFit grown = fit(x -> (x - middle) * (x - middle));
+    List<BentFit> broken =
+        Arrays.stream(seams).mapToObj(seam -> fit(x -> Math.max(0, x - seam))).toList();
+    double scale =
+        Stream.concat(Stream.of(even, grown), broken.stream())
+            .mapToDouble(GrowthOrBreak::spread)
+            .min()
+            .orElseThrow();
+    double least = Math.max(LEAST_SCALE_SECONDS, scale);
+    double price = Math.log(beat.length);
+    List<Shape> shapes = new ArrayList<>();
+    shapes.add(new Shape(Kind.EVEN, even, cost(even, least)));
+    shapes.add(new Shape(Kind.GROWN, grown, cost(grown, least) + price));
+    broken.forEach(each -> shapes.add(new Shape(Kind.BROKEN, each, cost(each, least) + price)));
+    return shapes;
+  }
+
+  private BentFit fit(DoubleUnaryOperator bend) {
+    return BentFit.of(beat, seconds, run, bend);
+  }
+
+  /** The spread of single sollus, as a standard deviation; what is far off counts no more. */
+  private static double spread(BentFit fit) {
+    double[] off = fit.offSeconds();
+    double most = MOST_COST * Math.pow(RobustStatistics.spreadAroundZero(off), 2);
+    double sum = Arrays.stream(off).map(each -> Math.min(most, each * each)).sum();
+    return Math.sqrt(sum / Math.max(1, off.length - NUMBERS));
+  }
+
+  private static double cost(BentFit fit, double scale) {
+    return Arrays.stream(fit.offSeconds())
+        .map(off -> Math.min(MOST_COST, off * off / (scale * scale)))
+        .sum();
+  }
+}
