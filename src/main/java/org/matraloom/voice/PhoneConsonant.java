@@ -11,7 +11,7 @@ import java.util.Optional;
  * the voice are those of unaspirated stops, retroflex below dental below velar (L. Lisker and A. S.
  * Abramson, Word 20 (1964) 384-422).
  */
-enum PhoneConsonant {
+public enum PhoneConsonant {
   T("t", PhoneManner.VOICELESS_STOP, PhonePlace.DENTAL, 70, 13),
   TH("th", PhoneManner.VOICELESS_STOP, PhonePlace.DENTAL, 100, 50),
   RETROFLEX_T("T", PhoneManner.VOICELESS_STOP, PhonePlace.RETROFLEX, 60, 9),
@@ -59,23 +59,39 @@ enum PhoneConsonant {
     return Optional.empty();
   }
 
-  /** How it is made. */
-  PhoneManner manner() {
+  /**
+   * How it is made.
+   *
+   * @return the manner
+   */
+  public PhoneManner manner() {
     return manner;
   }
 
-  /** Where it is made. */
-  PhonePlace place() {
+  /**
+   * Where it is made.
+   *
+   * @return the place
+   */
+  public PhonePlace place() {
     return place;
   }
 
-  /** How long it is at a slow rate, from the closing to the vowel onset, in seconds. */
-  double seconds() {
+  /**
+   * How long it is at a slow rate, from the closing to the vowel onset, in seconds.
+   *
+   * @return seconds
+   */
+  public double seconds() {
     return seconds;
   }
 
-  /** How long before the vowel onset it is released at a slow rate, in seconds. */
-  double lagSeconds() {
+  /**
+   * How long before the vowel onset it is released at a slow rate, in seconds.
+   *
+   * @return seconds
+   */
+  public double lagSeconds() {
     return lagSeconds;
   }
 
@@ -84,15 +100,23 @@ enum PhoneConsonant {
     return this == DH || this == JH;
   }
 
-  /** Whether the folds rest until the vowel. */
-  boolean isVoiceless() {
+  /**
+   * Whether the folds rest until the vowel.
+   *
+   * @return true if they do
+   */
+  public boolean isVoiceless() {
     return manner == PhoneManner.VOICELESS_STOP
         || manner == PhoneManner.VOICELESS_AFFRICATE
         || manner == PhoneManner.BREATH;
   }
 
-  /** Whether the mouth is shut and then opened at one moment. */
-  boolean isReleased() {
+  /**
+   * Whether the mouth is shut and then opened at one moment.
+   *
+   * @return true if it is
+   */
+  public boolean isReleased() {
     return manner == PhoneManner.VOICELESS_STOP
         || manner == PhoneManner.VOICED_STOP
         || manner.hisses();

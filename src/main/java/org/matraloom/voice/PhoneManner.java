@@ -1,7 +1,7 @@
 package org.matraloom.voice;
 
 /** How a consonant is made. */
-enum PhoneManner {
+public enum PhoneManner {
   /** A closure without voice, a burst, and a short lag. */
   VOICELESS_STOP,
   /** A closure with voice, and a burst. */
