@@ -32,14 +32,23 @@ public record KitSample(
    */
   public KitSample {
     doubts = List.copyOf(doubts);
-    if (!file.matches("[\\p{L}\\p{M}0-9][\\p{L}\\p{M}0-9_-]*\\.wav")) {
+    if (!isFileName(file)) {
       throw new IllegalArgumentException(
           "\"" + file + "\" is no name of a sample; it is letters and digits with .wav at the end");
     }
   }
 
-  /** The mean pitch of the steady part. */
-  double pitchHz() {
+  /** Whether something can be the name of a file of a sample. */
+  static boolean isFileName(String name) {
+    return name.matches("[\\p{L}\\p{M}0-9][\\p{L}\\p{M}0-9_-]*\\.wav");
+  }
+
+  /**
+   * The mean pitch of the steady part.
+   *
+   * @return Hz
+   */
+  public double pitchHz() {
     List<Integer> steady =
         places.pitchMarks().stream()
             .filter(mark -> mark >= places.steadyBegin() && mark <= places.steadyEnd())

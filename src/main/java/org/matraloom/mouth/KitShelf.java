@@ -82,6 +82,11 @@ public final class KitShelf {
    * @throws IOException if it cannot be read
    */
   public Kit open(String name) throws IOException {
+    requireHere(name);
+    return read(folderOf(name));
+  }
+
+  private void requireHere(String name) throws IOException {
     if (!has(name)) {
       List<String> here = names();
       throw new KitException(
@@ -92,7 +97,6 @@ public final class KitShelf {
                   ? "none has been made yet: see matraloom voice make --help"
                   : "there are " + String.join(", ", here)));
     }
-    return read(folderOf(name));
   }
 
   /** Reads the voice in a folder. */
@@ -114,7 +118,7 @@ public final class KitShelf {
     Path file = place.resolve(sample);
     try {
       float[] sound = KitSounds.read(file, Kit.RATE, LONGEST_SAMPLE_SECONDS);
-      return PitchMarks.of(sound, 0, sound.length);
+      return PitchMarks.of(sound, 0, sound.length, PitchMarks.usualPeriod(sound));
     } catch (IOException unreadable) {
       throw new KitException(file + " cannot be read: " + unreadable.getMessage());
     }
@@ -168,7 +172,7 @@ public final class KitShelf {
    * @throws IOException if a file cannot be removed
    */
   public void remove(String name) throws IOException {
-    open(name);
+    requireHere(name);
     delete(folderOf(name));
   }
 

@@ -121,4 +121,13 @@ public enum PhoneConsonant {
         || manner == PhoneManner.VOICED_STOP
         || manner.hisses();
   }
+
+  /**
+   * Whether the front of the tongue makes it, at the teeth or behind them.
+   *
+   * @return true for a dental or a retroflex
+   */
+  public boolean isFrontTongue() {
+    return place == PhonePlace.DENTAL || place == PhonePlace.RETROFLEX;
+  }
 }

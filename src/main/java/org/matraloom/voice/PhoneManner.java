@@ -19,8 +19,12 @@ public enum PhoneManner {
   /** Breath alone, in the shape of the vowel. */
   BREATH;
 
-  /** Whether noise is made in the mouth for longer than a burst. */
-  boolean hisses() {
+  /**
+   * Whether noise is made in the mouth for longer than a burst.
+   *
+   * @return true for an affricate
+   */
+  public boolean hisses() {
     return this == VOICELESS_AFFRICATE || this == VOICED_AFFRICATE;
   }
 }

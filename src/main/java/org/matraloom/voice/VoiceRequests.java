@@ -96,7 +96,7 @@ public final class VoiceRequests {
         VoiceTiming.isLight(seconds(cue.lengthFrames())),
         cue.said().spoken().isRinging(),
         cue.said().stress(),
-        take(cue.said().beat()));
+        take(cue));
   }
 
   /**
@@ -164,8 +164,14 @@ public final class VoiceRequests {
     return after.startFrame() == cue.startFrame() + cue.lengthFrames();
   }
 
-  /** Which take is heard depends on the place alone, so that the same piece sounds the same. */
-  private int take(Ratio beat) {
+  /**
+   * Which take is heard: it depends on the place alone, so that the same piece sounds the same.
+   *
+   * @param cue the sollu
+   * @return from 0 to the number of takes, exclusive
+   */
+  public int take(SolluCue cue) {
+    Ratio beat = cue.said().beat();
     long mixed = (beat.num() * 0x9E37_79B9L + beat.den()) * 0x9E37_79B9_7F4A_7C15L;
     return (int) Long.remainderUnsigned(mixed >>> 20, takes);
   }

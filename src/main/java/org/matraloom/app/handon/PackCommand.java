@@ -145,6 +145,7 @@ public final class PackCommand implements Callable<Integer> {
       papers(composition);
     }
     int made = make(maker);
+    voice.tellInstead(command.commandLine().getErr());
     PrintWriter out = command.commandLine().getOut();
     out.println(
         folder
