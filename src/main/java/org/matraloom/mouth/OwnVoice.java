@@ -41,8 +41,8 @@ public final class OwnVoice implements SolluVoice {
   /** A tenth of the samples may peak higher than the rest has room for, and are limited. */
   private static final double LEVELLED_SHARE = 0.9;
 
-  /** Seven cents: takes of one sample differ by less than is heard as another pitch. */
-  private static final double TAKE_PITCH = 0.004;
+  /** Three cents: takes of one sample differ by less than is heard as another pitch. */
+  private static final double TAKE_PITCH = 0.002;
 
   private static final double TAKE_DB = 0.3;
   private static final double HIGH_VOICE_HZ = 160;

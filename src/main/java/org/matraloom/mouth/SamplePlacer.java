@@ -23,6 +23,10 @@ final class SamplePlacer {
 
   private static final int MS = Kit.RATE / 1000;
   private static final int RISE_REACH = 150 * MS;
+  private static final int TAP_REACH = 70 * MS;
+  private static final int AROUND = 14 * MS;
+  private static final int MOST_SETTLING = 12;
+  private static final int FAR = 40 * MS;
   private static final int BURST_REACH = 12 * MS;
   private static final int BURST = 3 * MS;
   private static final int BEFORE_BURST = 5 * MS;
@@ -145,6 +149,9 @@ final class SamplePlacer {
   }
 
   private int vowel(int release) {
+    if (syllable.lastBeforeVowel().filter(last -> last.manner() == PhoneManner.TAP).isPresent()) {
+      return afterTap(release);
+    }
     boolean opens =
         syllable
             .lastBeforeVowel()
@@ -159,13 +166,40 @@ final class SamplePlacer {
       plateau++;
     }
     int top = band.top(plateau, Math.min(highest + 1, plateau + BURST_REACH));
-    int bottom = band.bottom(first, top);
+    return Math.max(settled(band, halfWay(band, band.bottom(first, top), top)), release);
+  }
+
+  /** The voice dips once while the tongue strikes. */
+  private int afterTap(int release) {
+    int dip = voice.bottom(release, Math.min(to, release + TAP_REACH));
+    int top = voice.top(dip, Math.min(to, dip + TAP_REACH));
+    return settled(voice, halfWay(voice, dip, top));
+  }
+
+  /**
+   * Half of the way in the time around a place, again and again until it stays: a rise that goes on
+   * for long is taken where it is steep.
+   */
+  private int settled(BandLevel band, int place) {
+    int at = place;
+    for (int time = 0; time < MOST_SETTLING; time++) {
+      int top = band.top(Math.max(from, at - AROUND), Math.min(to, at + AROUND));
+      int next = halfWay(band, band.bottom(Math.max(from, at - AROUND), top), top);
+      if (next == at) {
+        break;
+      }
+      at = next;
+    }
+    return Math.abs(at - place) > FAR ? place : at;
+  }
+
+  private static int halfWay(BandLevel band, int bottom, int top) {
     double middle = (band.at(top) + band.at(bottom)) / 2;
     int at = bottom;
     while (at < top && band.at(at) < middle) {
       at++;
     }
-    return Math.max(at, release);
+    return at;
   }
 
   /** Before the release there is nothing to keep but a murmur. */
