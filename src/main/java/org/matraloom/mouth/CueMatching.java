@@ -12,13 +12,16 @@ import org.matraloom.onset.Onset;
  * in order (dynamic programming).
  *
  * <p>A sound that is passed over costs by how sure it is, a sollu that is passed over costs more
- * than that, and inside a word the sounds are to follow in even steps.
+ * than that, and inside a word the sounds are to follow in even steps; what is
+ * much softer than the rest is a breath or a murmur rather than a sollu.
  */
 final class CueMatching {
 
   private static final double MISSING = 4;
   private static final double PASSED = 3;
   private static final double UNSURE = 1.5;
+  private static final double SOFT = 0.2;
+  private static final double SOFT_DB = 8;
   private static final double UNEVEN = 1.2;
   private static final double NO_PAUSE = 1.5;
   private static final double OFF_TIME = 6;
@@ -29,11 +32,15 @@ final class CueMatching {
 
   private final List<CalledSollu> called;
   private final List<Onset> onsets;
+  private final double[] levelsDb;
+  private final double usualDb;
   private final double stepSeconds;
   private final double[] passedBefore;
 
-  private CueMatching(List<CalledSollu> called, List<Onset> onsets) {
+  private CueMatching(List<CalledSollu> called, List<Onset> onsets, double[] levelsDb) {
     this.called = called;
+    this.levelsDb = levelsDb;
+    this.usualDb = usual(levelsDb);
     this.onsets = onsets;
     this.stepSeconds = step();
     this.passedBefore = new double[onsets.size() + 1];
@@ -60,9 +67,22 @@ final class CueMatching {
     return all;
   }
 
-  /** For each sollu the index of its sound; empty where it was not found. */
-  static List<OptionalInt> of(List<CalledSollu> called, List<Onset> onsets) {
-    return new CueMatching(called, onsets).match();
+  /**
+   * Finds the sounds.
+   *
+   * @param called what was spoken
+   * @param onsets what was heard
+   * @param levelsDb how loud it is after each of them
+   * @return for each sollu the index of its sound; empty where it was not found
+   */
+  static List<OptionalInt> of(List<CalledSollu> called, List<Onset> onsets, double[] levelsDb) {
+    return new CueMatching(called, onsets, levelsDb).match();
+  }
+
+  private static double usual(double[] levelsDb) {
+    double[] sorted = levelsDb.clone();
+    Arrays.sort(sorted);
+    return sorted.length == 0 ? 0 : sorted[sorted.length * 2 / 3];
   }
 
   private double step() {
@@ -120,7 +140,9 @@ final class CueMatching {
   }
 
   private double own(int i, int j) {
-    double unsure = UNSURE * (1 - Math.min(1, onsets.get(j).confidence()));
+    double soft = Math.max(0, usualDb - levelsDb[j] - SOFT_DB);
+    double unsure =
+        UNSURE * (1 - Math.min(1, onsets.get(j).confidence())) + Math.min(MISSING, SOFT * soft);
     if (called.get(i).seconds().isEmpty()) {
       return unsure;
     }

@@ -60,15 +60,17 @@ public final class KitMaker {
    * @throws IOException if it cannot be read
    */
   public void add(Path recording, CueSheet sheet) throws IOException {
-    float[] raw =
-        KitSounds.read(recording, Kit.RATE, LONGEST_MINUTES * SECONDS_A_MINUTE);
+    KitSounds.Read read = KitSounds.readBoth(recording, LONGEST_MINUTES * SECONDS_A_MINUTE);
+    float[] raw = read.sound();
     OnsetCurve curve = OnsetCurve.of(KitSounds.recording(raw));
     if (curve.isSilent()) {
       throw new KitException(recording + " is silent; was the microphone open?");
     }
     List<Onset> onsets =
         CueMatching.withTold(sheet.called(), curve.onsets(LEAST_CONFIDENCE));
-    List<OptionalInt> matched = CueMatching.of(sheet.called(), onsets);
+    double[] levelsDb =
+        onsets.stream().mapToDouble(onset -> levelDb(raw, frame(onset))).toArray();
+    List<OptionalInt> matched = CueMatching.of(sheet.called(), onsets, levelsDb);
     float[] sound = RumbleFilter.without(raw);
     double usualPeriod = PitchMarks.usualPeriod(sound);
     for (int i = 0; i < matched.size(); i++) {
@@ -81,7 +83,7 @@ public final class KitMaker {
         missing.add(told(called) + (matched.get(i).isEmpty() ? " was not heard" : " has no voice"));
       } else {
         double confidence = onsets.get(matched.get(i).getAsInt()).confidence();
-        keep(sound, raw, called, placed.get(), confidence, neighbours(onsets, matched, sheet, i));
+        keep(sound, read, called, placed.get(), confidence, neighbours(onsets, matched, sheet, i));
       }
     }
   }
@@ -158,13 +160,22 @@ public final class KitMaker {
     return both;
   }
 
+  private static double levelDb(float[] sound, int from) {
+    double sum = 1e-12;
+    int end = Math.min(sound.length, from + LOUDNESS_OVER);
+    for (int i = from; i < end; i++) {
+      sum += sound[i] * sound[i];
+    }
+    return 10 * Math.log10(sum / LOUDNESS_OVER);
+  }
+
   private static int frame(Onset onset) {
     return (int) Math.round(onset.seconds() * Kit.RATE);
   }
 
   private void keep(
       float[] sound,
-      float[] raw,
+      KitSounds.Read read,
       CalledSollu called,
       SamplePlacer.Placed placed,
       double confidence,
@@ -176,7 +187,7 @@ public final class KitMaker {
     if (confidence < DOUBTED_CONFIDENCE) {
       doubts.add("the ear is not sure of it");
     }
-    if (SampleDoubts.isClipped(raw, placed.begin(), placed.begin() + cut.length)) {
+    if (read.isClipped(placed.begin(), placed.begin() + cut.length)) {
       doubts.add("it is clipped");
     }
     fade(cut, Math.min(FADE_IN, places.release()), Math.min(FADE_OUT, cut.length - places.steadyBegin()));
@@ -193,7 +204,7 @@ public final class KitMaker {
             neighbours.get(1),
             places,
             StretchLoudness.lufs(cut, vowel, heard, Kit.RATE),
-            peakDb(cut),
+            peakDb(cut, vowel),
             doubts));
   }
 
@@ -206,10 +217,10 @@ public final class KitMaker {
     }
   }
 
-  private static double peakDb(float[] cut) {
+  private static double peakDb(float[] cut, int from) {
     double peak = 1e-9;
-    for (float sample : cut) {
-      peak = Math.max(peak, Math.abs(sample));
+    for (int i = from; i < cut.length; i++) {
+      peak = Math.max(peak, Math.abs(cut[i]));
     }
     return 20 * Math.log10(peak);
   }

@@ -19,27 +19,63 @@ final class KitSounds {
   private KitSounds() {}
 
   /**
+   * A recording as it is and at the rate of a kit.
+   *
+   * @param own the samples of the file
+   * @param ownRate its rate
+   * @param sound the same at {@link Kit#RATE}
+   */
+  record Read(float[] own, int ownRate, float[] sound) {
+
+    private static final float FULL_SCALE = 0.985f;
+    private static final int CLIPPED_RUN = 3;
+
+    /** Whether the file stands still at full scale somewhere between two frames of the kit's rate. */
+    boolean isClipped(int from, int to) {
+      int run = 0;
+      int end = (int) Math.min(own.length, (long) to * ownRate / Kit.RATE);
+      for (int i = Math.max(1, (int) ((long) from * ownRate / Kit.RATE)); i < end; i++) {
+        boolean full = Math.abs(own[i]) >= FULL_SCALE && own[i] == own[i - 1];
+        run = full ? run + 1 : 0;
+        if (run >= CLIPPED_RUN) {
+          return true;
+        }
+      }
+      return false;
+    }
+  }
+
+  /**
    * Reads a whole recording at one rate.
    *
    * @param longestSeconds more is refused
    * @throws KitException if it is longer
    */
   static float[] read(Path file, int ratePerSecond, int longestSeconds) throws IOException {
-    float[] sound;
-    int rate;
     try (Recording recording = Recordings.open(file)) {
-      rate = recording.ratePerSecond();
-      sound = all(recording, (long) longestSeconds * rate, file);
+      int rate = recording.ratePerSecond();
+      return resampled(all(recording, (long) longestSeconds * rate, file), rate, ratePerSecond);
     }
-    if (rate == ratePerSecond) {
+  }
+
+  /** Reads a recording as it is and at the rate of a kit. */
+  static Read readBoth(Path file, int longestSeconds) throws IOException {
+    try (Recording recording = Recordings.open(file)) {
+      int rate = recording.ratePerSecond();
+      float[] own = all(recording, (long) longestSeconds * rate, file);
+      return new Read(own, rate, resampled(own, rate, Kit.RATE));
+    }
+  }
+
+  private static float[] resampled(float[] sound, int rate, int wanted) throws IOException {
+    if (rate == wanted) {
       return sound;
     }
     Held held = new Held(sound, rate);
-    int frames = (int) ((long) sound.length * ratePerSecond / rate);
-    float[] resampled = new float[frames];
-    try (ResampledRecording other = new ResampledRecording(held, sound.length, ratePerSecond)) {
-      int read = other.read(resampled);
-      return read == frames ? resampled : Arrays.copyOf(resampled, Math.max(0, read));
+    float[] other = new float[(int) ((long) sound.length * wanted / rate)];
+    try (ResampledRecording recording = new ResampledRecording(held, sound.length, wanted)) {
+      int read = recording.read(other);
+      return read == other.length ? other : Arrays.copyOf(other, Math.max(0, read));
     }
   }
 

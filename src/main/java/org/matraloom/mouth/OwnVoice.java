@@ -38,8 +38,8 @@ public final class OwnVoice implements SolluVoice {
   private static final double LOUDNESS_SECONDS = 0.100;
   private static final double PEAK = 0.99;
 
-  /** A tenth of the samples may peak higher than the rest has room for, and are limited. */
-  private static final double LEVELLED_SHARE = 0.9;
+  /** One in twenty may peak higher than the rest has room for; it is then softer. */
+  private static final double LEVELLED_SHARE = 0.95;
 
   /** Three cents: takes of one sample differ by less than is heard as another pitch. */
   private static final double TAKE_PITCH = 0.002;
@@ -169,7 +169,10 @@ public final class OwnVoice implements SolluVoice {
         cue.said().sollu().sound(), requests.syllable(cue), company, requests.take(cue));
   }
 
-  /** A recorded consonant after the closure that its phone asks for; else as the phones say. */
+  /**
+   * A recorded consonant after the closure that its phone asks for, and never less than the phones
+   * say, so that the sollu before is over.
+   */
   private double consonantSeconds(
       Optional<SolluCue> before, SolluCue cue, PhoneSyllable syllable) {
     Optional<Integer> sample = sample(before, cue);
@@ -184,7 +187,7 @@ public final class OwnVoice implements SolluVoice {
             .filter(first -> first.isVoiceless())
             .map(first -> first.seconds() - first.lagSeconds())
             .orElse(0.0);
-    return recorded + closure;
+    return Math.max(recorded + closure, syllable.onsetSeconds());
   }
 
   private SolluWave shaped(Saying saying) {

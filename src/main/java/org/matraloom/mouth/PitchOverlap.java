@@ -84,8 +84,10 @@ final class PitchOverlap {
       }
       partBegin = partEnd;
     }
-    if (at < frames + sample.period(mark = Math.min(mark, sample.marks().length - 1))) {
-      add(at, mark, count == 0 ? 1 : gains[count - 1]);
+    // One period more, into which the last is faded; what is too short for one is the recording.
+    int last = Math.min(mark, sample.marks().length - 1);
+    if (count == 0 || at < frames + sample.period(last)) {
+      add(at, last, count == 0 ? 1 : gains[count - 1]);
     }
   }
 

@@ -14,9 +14,6 @@ final class SampleDoubts {
   /** A third higher or lower than the voice is otherwise. */
   private static final double OFF_PITCH = 1.35;
 
-  private static final float FULL_SCALE = 0.985f;
-  private static final int CLIPPED_RUN = 3;
-
   private final List<KitSample> samples;
 
   SampleDoubts(List<KitSample> samples) {
@@ -53,18 +50,5 @@ final class SampleDoubts {
         sample.loudnessLufs(),
         sample.peakDb(),
         doubts);
-  }
-
-  /** Whether the recording stood still at its largest value. */
-  static boolean isClipped(float[] sound, int from, int to) {
-    int run = 0;
-    for (int i = Math.max(1, from); i < to; i++) {
-      boolean full = Math.abs(sound[i]) >= FULL_SCALE && sound[i] == sound[i - 1];
-      run = full ? run + 1 : 0;
-      if (run >= CLIPPED_RUN) {
-        return true;
-      }
-    }
-    return false;
   }
 }

@@ -32,12 +32,14 @@ final class SamplePlacer {
   private static final int BEFORE_BURST = 5 * MS;
   private static final int LONGEST_MURMUR = 90 * MS;
   private static final int LATE_VOWEL = 120 * MS;
+  private static final int LATEST_VOICE = 80 * MS;
   private static final int INTO_VOWEL = 45 * MS;
   private static final int LEAST_STEADY = 25 * MS;
   private static final int NASAL_AFTER = 50 * MS;
   private static final int CLOSING = 15 * MS;
   private static final int QUIET = 20 * MS;
   private static final int SHORT_VOWEL = 70 * MS;
+  private static final double CLEAR = 2;
   private static final double SILENT = 0.02;
   private static final double MURMUR = 0.10;
   private static final double STEADY = 0.5;
@@ -96,7 +98,8 @@ final class SamplePlacer {
         PitchMarks.of(sound, begin, Math.min(to, end + QUIET), usualPeriod);
     marks = marks.stream().filter(mark -> mark < end).toList();
     List<Integer> voiced = marks.stream().filter(mark -> mark >= vowel - MS).toList();
-    if (voiced.size() < SolluPlaces.FEWEST_MARKS || end - vowel < LEAST_STEADY) {
+    boolean silent = voiced.isEmpty() || voiced.get(0) - vowel > LATEST_VOICE;
+    if (silent || voiced.size() < SolluPlaces.FEWEST_MARKS || end - vowel < LEAST_STEADY) {
       return Optional.empty();
     }
     int lastVoice = voiced.get(voiced.size() - 1);
@@ -190,7 +193,13 @@ final class SamplePlacer {
       }
       at = next;
     }
-    return Math.abs(at - place) > FAR ? place : at;
+    int onset = Math.abs(at - place) > FAR ? place : at;
+    int top = band.top(onset, Math.min(to, onset + AROUND));
+    int bottom = band.bottom(Math.max(from, onset - AROUND), onset + 1);
+    if (band.at(top) < CLEAR * band.at(bottom)) {
+      doubts.add("where its vowel begins is not clear");
+    }
+    return onset;
   }
 
   private static int halfWay(BandLevel band, int bottom, int top) {

@@ -130,7 +130,7 @@ final class SolluShape {
         request.following().isPresent()
             ? CLOSING_SECONDS
             : Math.min(LONGEST_DYING_SECONDS, share * end);
-    int in = Math.min(frames(FADE_IN_SECONDS), lead / 2);
+    int in = Math.min(cutMurmur(lead), lead);
     int last = frames(Math.min(closing, 0.5 * end));
     for (int i = 0; i < in; i++) {
       out[i] *= (float) Rise.at((double) i / in);
@@ -138,6 +138,14 @@ final class SolluShape {
     for (int i = 0; i < last; i++) {
       out[out.length - 1 - i] *= (float) Rise.at((double) i / last);
     }
+  }
+
+  /** A murmur that is cut short is faded in until the mouth opens, or it would be heard as the vowel. */
+  private int cutMurmur(int lead) {
+    int murmur = lead - (places.vowel() - places.release());
+    return lead < places.vowel() && murmur > 0 && !request.syllable().onset().isEmpty()
+        ? Math.max(murmur, frames(FADE_IN_SECONDS))
+        : Math.min(frames(FADE_IN_SECONDS), lead / 2);
   }
 
   private int frames(double seconds) {
