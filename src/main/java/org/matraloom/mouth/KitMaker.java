@@ -194,7 +194,6 @@ public final class KitMaker {
     int number = numbers.merge(called.sollu(), 1, Integer::sum);
     String file = called.sollu() + "-" + number + ".wav";
     int vowel = places.vowel();
-    int heard = Math.min(places.end(), vowel + LOUDNESS_OVER);
     sounds.put(file, cut);
     samples.add(
         new KitSample(
@@ -203,7 +202,7 @@ public final class KitMaker {
             neighbours.get(0),
             neighbours.get(1),
             places,
-            StretchLoudness.lufs(cut, vowel, heard, Kit.RATE),
+            StretchLoudness.loudestLufs(cut, vowel, cut.length, LOUDNESS_OVER, Kit.RATE),
             peakDb(cut, vowel),
             doubts));
   }

@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param after the sollu said just before it in the recording; empty after silence
  * @param before the sollu said just after it; empty before silence
  * @param places where things are in the file
- * @param loudnessLufs how loud its vowel is, by ITU-R BS.1770
+ * @param loudnessLufs how loud its vowel is at its loudest, by ITU-R BS.1770
  * @param peakDb the highest sample from its vowel on, dB of full scale
  * @param doubts why it may not be good, in words; empty if nothing is known against it
  */

@@ -38,8 +38,8 @@ public final class OwnVoice implements SolluVoice {
   private static final double LOUDNESS_SECONDS = 0.100;
   private static final double PEAK = 0.99;
 
-  /** One in twenty may peak higher than the rest has room for; it is then softer. */
-  private static final double LEVELLED_SHARE = 0.95;
+  /** No sample may make all others softer than this, against the usual one; it is softer itself. */
+  private static final double MOST_ROOM_DB = 6;
 
   /** Three cents: takes of one sample differ by less than is heard as another pitch. */
   private static final double TAKE_PITCH = 0.002;
@@ -96,7 +96,7 @@ public final class OwnVoice implements SolluVoice {
             .mapToDouble(sample -> sample.loudnessLufs() - sample.peakDb())
             .sorted()
             .toArray();
-    this.targetLufs = room[(int) ((1 - LEVELLED_SHARE) * room.length)];
+    this.targetLufs = Math.max(room[0], room[room.length / 2] - MOST_ROOM_DB);
   }
 
   /** The synthesised person who is most like a recorded voice. */
@@ -224,8 +224,9 @@ public final class OwnVoice implements SolluVoice {
 
   /** Brings a vowel to the level of all others, then the accents. */
   private SolluWave levelled(float[] wave, int lead, VoiceRequest request) {
-    int heard = lead + (int) (LOUDNESS_SECONDS * ratePerSecond);
-    double lufs = StretchLoudness.lufs(wave, lead, heard, ratePerSecond);
+    int window = (int) (LOUDNESS_SECONDS * ratePerSecond);
+    double lufs =
+        StretchLoudness.loudestLufs(wave, lead, wave.length, window, ratePerSecond);
     double peak = 1e-9;
     for (float sample : wave) {
       peak = Math.max(peak, Math.abs(sample));

@@ -66,6 +66,15 @@ public final class VoiceOptions {
   private final List<OwnVoice> own = Collections.synchronizedList(new ArrayList<>());
 
   /**
+   * Who was asked for.
+   *
+   * @return low, high, or the name or the folder of a recorded voice
+   */
+  public String who() {
+    return who;
+  }
+
+  /**
    * The voice that was asked for.
    *
    * @param ratePerSecond frames a second

@@ -24,7 +24,7 @@ final class WarmStart {
 
   private static void run(OpenDesk desk) {
     ReadingAnswers reading = new ReadingAnswers(desk.lexicon());
-    PlayAnswers playing = new PlayAnswers(desk.lexicon());
+    PlayAnswers playing = new PlayAnswers(desk.lexicon(), desk.voice());
     try {
       DoorRequest text = request(json -> json.writeStringField("text", Samples.text(PIECE)));
       reading.read(text);
