@@ -5,16 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.matraloom.voice.PhoneConsonant;
-import org.matraloom.voice.PhoneManner;
 import org.matraloom.voice.PhoneSyllable;
 
 /**
  * Finds the parts of one spoken sollu.
  *
- * <p>The vowel begins where a band has climbed half of the way, as in the beat detector of F.
- * Cummins and R. Port, J. Phonetics 26 (1998) 145-171: the band of the voice and the first formant
- * after a closure, the bands above it where a murmur opens. A nasal begins where these have fallen
- * half of the way.
+ * <p>The release is where the high bands rise most; the vowel onset is found by {@link
+ * VowelFinder}; a nasal begins where the bands above the first formant have fallen half of the way.
  */
 final class SamplePlacer {
 
@@ -23,10 +20,6 @@ final class SamplePlacer {
 
   private static final int MS = Kit.RATE / 1000;
   private static final int RISE_REACH = 150 * MS;
-  private static final int TAP_REACH = 70 * MS;
-  private static final int AROUND = 14 * MS;
-  private static final int MOST_SETTLING = 12;
-  private static final int FAR = 40 * MS;
   private static final int BURST_REACH = 12 * MS;
   private static final int BURST = 3 * MS;
   private static final int BEFORE_BURST = 5 * MS;
@@ -39,11 +32,9 @@ final class SamplePlacer {
   private static final int CLOSING = 15 * MS;
   private static final int QUIET = 20 * MS;
   private static final int SHORT_VOWEL = 70 * MS;
-  private static final double CLEAR = 2;
   private static final double SILENT = 0.02;
   private static final double MURMUR = 0.10;
   private static final double STEADY = 0.5;
-  private static final double PLATEAU = 0.7;
 
   private final float[] sound;
   private final int from;
@@ -91,7 +82,11 @@ final class SamplePlacer {
 
   private Optional<Placed> placed() {
     int release = release();
-    int vowel = vowel(release);
+    VowelFinder finder = new VowelFinder(from, to, voice, open);
+    int vowel = finder.find(release, syllable);
+    if (!finder.isClear(vowel, syllable)) {
+      doubts.add("where its vowel begins is not clear");
+    }
     int begin = begin(release);
     int end = end(vowel);
     List<Integer> marks = 
@@ -149,66 +144,6 @@ final class SamplePlacer {
       sum += step * step;
     }
     return sum / Math.max(1, end - begin);
-  }
-
-  private int vowel(int release) {
-    if (syllable.lastBeforeVowel().filter(last -> last.manner() == PhoneManner.TAP).isPresent()) {
-      return afterTap(release);
-    }
-    boolean opens =
-        syllable
-            .lastBeforeVowel()
-            .map(PhoneConsonant::manner)
-            .filter(how -> how == PhoneManner.NASAL || how == PhoneManner.APPROXIMANT)
-            .isPresent();
-    BandLevel band = opens ? open : voice;
-    int first = Math.max(from, release - BURST_REACH);
-    int highest = band.top(release, Math.min(to, release + RISE_REACH));
-    int plateau = release;
-    while (plateau < highest && band.at(plateau) < PLATEAU * band.at(highest)) {
-      plateau++;
-    }
-    int top = band.top(plateau, Math.min(highest + 1, plateau + BURST_REACH));
-    return Math.max(settled(band, halfWay(band, band.bottom(first, top), top)), release);
-  }
-
-  /** The voice dips once while the tongue strikes. */
-  private int afterTap(int release) {
-    int dip = voice.bottom(release, Math.min(to, release + TAP_REACH));
-    int top = voice.top(dip, Math.min(to, dip + TAP_REACH));
-    return settled(voice, halfWay(voice, dip, top));
-  }
-
-  /**
-   * Half of the way in the time around a place, again and again until it stays: a rise that goes on
-   * for long is taken where it is steep.
-   */
-  private int settled(BandLevel band, int place) {
-    int at = place;
-    for (int time = 0; time < MOST_SETTLING; time++) {
-      int top = band.top(Math.max(from, at - AROUND), Math.min(to, at + AROUND));
-      int next = halfWay(band, band.bottom(Math.max(from, at - AROUND), top), top);
-      if (next == at) {
-        break;
-      }
-      at = next;
-    }
-    int onset = Math.abs(at - place) > FAR ? place : at;
-    int top = band.top(onset, Math.min(to, onset + AROUND));
-    int bottom = band.bottom(Math.max(from, onset - AROUND), onset + 1);
-    if (band.at(top) < CLEAR * band.at(bottom)) {
-      doubts.add("where its vowel begins is not clear");
-    }
-    return onset;
-  }
-
-  private static int halfWay(BandLevel band, int bottom, int top) {
-    double middle = (band.at(top) + band.at(bottom)) / 2;
-    int at = bottom;
-    while (at < top && band.at(at) < middle) {
-      at++;
-    }
-    return at;
   }
 
   /** Before the release there is nothing to keep but a murmur. */

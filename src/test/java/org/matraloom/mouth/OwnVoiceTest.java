@@ -111,9 +111,10 @@ class OwnVoiceTest {
   void aVowelThatIsDrawnOutKeepsItsPitch() {
     SpokenLine line = new SpokenLine().say("ta", 400, 1200);
     SolluWave said = line.sound(plain(), 0);
-    int from = said.leadFrames() + 100 * MS;
-    List<Integer> marks = PitchMarks.of(said.samples(), from, from + 900 * MS, RATE / 205.0);
-    assertTrue(marks.size() > 100, "periods: " + marks.size());
+    int from = said.leadFrames() + 45 * MS;
+    int end = said.samples().length - 45 * MS;
+    List<Integer> marks = PitchMarks.of(said.samples(), from, end, RATE / 205.0);
+    assertTrue(marks.size() > 280, "periods: " + marks.size());
     double hz =
         (double) RATE * (marks.size() - 1) / (marks.get(marks.size() - 1) - marks.get(0));
     double recorded =
@@ -122,13 +123,7 @@ class OwnVoiceTest {
             .mapToDouble(KitSample::pitchHz)
             .findFirst()
             .orElseThrow();
-    List<Double> all = kit.of("ta").stream().map(KitSample::pitchHz).toList();
-    double nearest =
-        all.stream()
-            .mapToDouble(each -> Math.abs(1200 * Math.log(hz / each) / Math.log(2)))
-            .min()
-            .orElseThrow();
-    assertTrue(nearest < 10, hz + " Hz against " + all + ", first " + recorded);
+    assertEquals(0, 1200 * Math.log(hz / recorded) / Math.log(2), 10, hz + " against " + recorded);
   }
 
   @Test
@@ -194,12 +189,12 @@ class OwnVoiceTest {
 
   @Test
   void whatWasNotRecordedIsSaidByANearOneOrByTheSynthesiser() {
-    SpokenLine line = new SpokenLine().say("ṭa", 200).say("jham", 200).say("ta", 200);
+    SpokenLine line = new SpokenLine().say("ḍa", 200).say("jham", 200).say("ta", 200);
     OwnVoice voice = plain();
     for (int i = 0; i < 3; i++) {
       assertTrue(peak(line.sound(voice, i).samples(), 0, 5000) > 0.02, "sollu " + i + " sounds");
     }
-    assertEquals(Map.of("ṭa", "ta", "jham", ""), voice.instead());
+    assertEquals(Map.of("ḍa", "ṭa", "jham", ""), voice.instead());
   }
 
   @Test
