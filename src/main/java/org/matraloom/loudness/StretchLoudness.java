@@ -1,8 +1,8 @@
 package org.matraloom.loudness;
 
 /**
- * How loud a short stretch of a sound is: the K-weighted power of ITU-R BS.1770-4 over its
- * loudest part, without gates, which a vowel of a tenth of a second is too short for.
+ * How loud a short stretch of a sound is: the K-weighted power of ITU-R BS.1770-4 over its loudest
+ * part, without gates, which a vowel of a tenth of a second is too short for.
  */
 public final class StretchLoudness {
 
@@ -41,8 +41,6 @@ public final class StretchLoudness {
     for (int at = 0; at + window <= end - from; at += Math.max(1, window / 4)) {
       most = Math.max(most, energy[at + window] - energy[at]);
     }
-    return most == 0
-        ? Double.NEGATIVE_INFINITY
-        : OFFSET_DB + 10 * StrictMath.log10(most / window);
+    return most == 0 ? Double.NEGATIVE_INFINITY : OFFSET_DB + 10 * StrictMath.log10(most / window);
   }
 }

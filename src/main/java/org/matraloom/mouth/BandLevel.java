@@ -101,8 +101,7 @@ final class BandLevel {
       int a = Math.max(0, i - half);
       int b = Math.min(x.length, i + half + 1);
       double angle = turn * (i % width);
-      double turned =
-          Math.cos(angle) * (cos[b] - cos[a]) + Math.sin(angle) * (sin[b] - sin[a]);
+      double turned = Math.cos(angle) * (cos[b] - cos[a]) + Math.sin(angle) * (sin[b] - sin[a]);
       y[i] = Math.sqrt(Math.max(0, (flat[b] - flat[a] + turned) / width));
     }
     return y;

@@ -12,8 +12,8 @@ import org.matraloom.onset.Onset;
  * in order (dynamic programming).
  *
  * <p>A sound that is passed over costs by how sure it is, a sollu that is passed over costs more
- * than that, and inside a word the sounds are to follow in even steps; what is
- * much softer than the rest is a breath or a murmur rather than a sollu.
+ * than that, and inside a word the sounds are to follow in even steps; what is much softer than the
+ * rest is a breath or a murmur rather than a sollu.
  */
 final class CueMatching {
 
@@ -115,10 +115,7 @@ final class CueMatching {
         }
         cost[i][j] += own(i, j);
         double whole =
-            cost[i][j]
-                + (sollus - 1 - i) * MISSING
-                + passedBefore[sounds]
-                - passedBefore[j + 1];
+            cost[i][j] + (sollus - 1 - i) * MISSING + passedBefore[sounds] - passedBefore[j + 1];
         if (whole < best || bestEnd < 0) {
           best = whole;
           bestEnd = i * sounds + j;

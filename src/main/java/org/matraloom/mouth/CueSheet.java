@@ -70,8 +70,7 @@ public final class CueSheet {
     return new CueSheet(called);
   }
 
-  private static List<Sollu> split(String word, String where, Lexicon lexicon)
-      throws KitException {
+  private static List<Sollu> split(String word, String where, Lexicon lexicon) throws KitException {
     Optional<List<Sollu>> sollus = lexicon.split(word);
     if (sollus.isEmpty()) {
       String near = lexicon.nearest(word).map(like -> "; did you mean " + like + "?").orElse("");

@@ -8,16 +8,16 @@ package org.matraloom.mouth;
  * @param marks the pitch marks of the places
  * @param first the index of the first mark that is not before the vowel
  */
-record DrawnSample(float[] sound, SolluPlaces places, int[] marks, int first) {
+record DrawnSample(float[] sound, SamplePlaces places, int[] marks, int first) {
 
   /** How long before the vowel a burst that was turned down is at its own level again. */
   private static final int CALM_FRAMES = 128;
 
   /**
-   * Prepares a sample; a burst that peaks above the vowel, as of a mouth close to the microphone, is
-   * turned down to it.
+   * Prepares a sample; a burst that peaks above the vowel, as of a mouth close to the microphone,
+   * is turned down to it.
    */
-  static DrawnSample of(float[] recorded, SolluPlaces places) {
+  static DrawnSample of(float[] recorded, SamplePlaces places) {
     float[] sound = calmed(recorded, Math.min(places.vowel(), recorded.length));
     int[] marks = places.pitchMarks().stream().mapToInt(Integer::intValue).toArray();
     int first = 0;
@@ -35,7 +35,7 @@ record DrawnSample(float[] sound, SolluPlaces places, int[] marks, int first) {
     }
     float[] calm = sound.clone();
     for (int i = 0; i < vowel; i++) {
-      double own = Rise.at(Math.max(0, 1 - (double) (vowel - i) / CALM_FRAMES));
+      double own = FadeShape.at(Math.max(0, 1 - (double) (vowel - i) / CALM_FRAMES));
       calm[i] *= (float) (own + (1 - own) * most / burst);
     }
     return calm;

@@ -35,8 +35,7 @@ final class KitChoice {
    * @param take which of several is wanted
    * @return its index in the kit; nothing if no sample is near enough
    */
-  Optional<Integer> of(
-      String sollu, PhoneSyllable syllable, Optional<String> company, int take) {
+  Optional<Integer> of(String sollu, PhoneSyllable syllable, Optional<String> company, int take) {
     List<Integer> all = answers.computeIfAbsent(sollu, name -> good(name, syllable));
     if (all.isEmpty()) {
       return Optional.empty();
@@ -53,10 +52,8 @@ final class KitChoice {
   }
 
   private List<Integer> good(String sollu, PhoneSyllable syllable) {
-    List<Integer> all =
-        bySollu.containsKey(sollu) ? bySollu.get(sollu) : nearest(syllable);
-    List<Integer> sure =
-        all.stream().filter(i -> kit.samples().get(i).doubts().isEmpty()).toList();
+    List<Integer> all = bySollu.containsKey(sollu) ? bySollu.get(sollu) : nearest(syllable);
+    List<Integer> sure = all.stream().filter(i -> kit.samples().get(i).doubts().isEmpty()).toList();
     return sure.isEmpty() ? all : sure;
   }
 

@@ -66,10 +66,8 @@ public final class KitMaker {
     if (curve.isSilent()) {
       throw new KitException(recording + " is silent; was the microphone open?");
     }
-    List<Onset> onsets =
-        CueMatching.withTold(sheet.called(), curve.onsets(LEAST_CONFIDENCE));
-    double[] levelsDb =
-        onsets.stream().mapToDouble(onset -> levelDb(raw, frame(onset))).toArray();
+    List<Onset> onsets = CueMatching.withTold(sheet.called(), curve.onsets(LEAST_CONFIDENCE));
+    double[] levelsDb = onsets.stream().mapToDouble(onset -> levelDb(raw, frame(onset))).toArray();
     List<OptionalInt> matched = CueMatching.of(sheet.called(), onsets, levelsDb);
     float[] sound = RumbleFilter.without(raw);
     double usualPeriod = PitchMarks.usualPeriod(sound);
@@ -139,7 +137,8 @@ public final class KitMaker {
         break;
       }
     }
-    return SamplePlacer.place(sound, Math.max(0, from), onset, to, syllable(called.get(index).sollu()), usualPeriod);
+    return SamplePlacer.place(
+        sound, Math.max(0, from), onset, to, syllable(called.get(index).sollu()), usualPeriod);
   }
 
   /** What was said just before and just after, if it was close. */
@@ -180,7 +179,7 @@ public final class KitMaker {
       SamplePlacer.Placed placed,
       double confidence,
       List<Optional<String>> neighbours) {
-    SolluPlaces places = placed.places();
+    SamplePlaces places = placed.places();
     float[] cut = new float[places.end()];
     System.arraycopy(sound, placed.begin(), cut, 0, cut.length);
     List<String> doubts = new ArrayList<>(placed.doubts());
@@ -190,7 +189,10 @@ public final class KitMaker {
     if (read.isClipped(placed.begin(), placed.begin() + cut.length)) {
       doubts.add("it is clipped");
     }
-    fade(cut, Math.min(FADE_IN, places.release()), Math.min(FADE_OUT, cut.length - places.steadyBegin()));
+    fade(
+        cut,
+        Math.min(FADE_IN, places.release()),
+        Math.min(FADE_OUT, cut.length - places.steadyBegin()));
     int number = numbers.merge(called.sollu(), 1, Integer::sum);
     String file = called.sollu() + "-" + number + ".wav";
     int vowel = places.vowel();
@@ -209,10 +211,10 @@ public final class KitMaker {
 
   private static void fade(float[] cut, int in, int out) {
     for (int i = 0; i < in; i++) {
-      cut[i] *= (float) Rise.at((double) i / in);
+      cut[i] *= (float) FadeShape.at((double) i / in);
     }
     for (int i = 0; i < out; i++) {
-      cut[cut.length - 1 - i] *= (float) Rise.at((double) i / out);
+      cut[cut.length - 1 - i] *= (float) FadeShape.at((double) i / out);
     }
   }
 

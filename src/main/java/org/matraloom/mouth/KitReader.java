@@ -20,8 +20,19 @@ final class KitReader {
   private static final Set<String> HEAD_KEYS = Set.of("name", "owner", "terms", "consent");
   private static final Set<String> SAMPLE_KEYS =
       Set.of(
-          "file", "after", "before", "release", "vowel", "beat", "steady", "nasal", "end",
-          "loudness", "peak", "doubt", "marks");
+          "file",
+          "after",
+          "before",
+          "release",
+          "vowel",
+          "beat",
+          "steady",
+          "nasal",
+          "end",
+          "loudness",
+          "peak",
+          "doubt",
+          "marks");
   private static final double LONGEST_SECONDS = 60;
 
   private final String source;
@@ -131,13 +142,13 @@ final class KitReader {
     doubts = new ArrayList<>();
   }
 
-  private SolluPlaces places(String file) throws KitException {
+  private SamplePlaces places(String file) throws KitException {
     List<Integer> steady = frames("steady");
     if (steady.size() != 2) {
       throw at(sampleLine, "\"steady\" wants two times, where it begins and where it ends");
     }
     int vowel = frame("vowel");
-    return new SolluPlaces(
+    return new SamplePlaces(
         frame("release"),
         vowel,
         sample.containsKey("beat") ? frame("beat") : vowel,
@@ -157,7 +168,8 @@ final class KitReader {
     String value = sample.get(key);
     if (value == null) {
       throw at(
-          sampleLine, "the sollu " + sample.get("sollu") + " has no \"" + key + "\"; add that line");
+          sampleLine,
+          "the sollu " + sample.get("sollu") + " has no \"" + key + "\"; add that line");
     }
     return value;
   }

@@ -20,7 +20,7 @@ public record KitSample(
     String file,
     Optional<String> after,
     Optional<String> before,
-    SolluPlaces places,
+    SamplePlaces places,
     double loudnessLufs,
     double peakDb,
     List<String> doubts) {

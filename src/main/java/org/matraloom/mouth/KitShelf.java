@@ -83,7 +83,15 @@ public final class KitShelf {
    */
   public Kit open(String name) throws IOException {
     requireHere(name);
-    return read(folderOf(name));
+    Kit kit = read(folderOf(name));
+    for (KitSample sample : kit.samples()) {
+      Path file = folderOf(name).resolve(sample.file());
+      if (!Files.isRegularFile(file)) {
+        throw new KitException(
+            file + " is not there, but voice.txt names it; delete its lines or bring it back");
+      }
+    }
+    return kit;
   }
 
   private void requireHere(String name) throws IOException {

@@ -30,7 +30,9 @@ final class KitSounds {
     private static final float FULL_SCALE = 0.985f;
     private static final int CLIPPED_RUN = 3;
 
-    /** Whether the file stands still at full scale somewhere between two frames of the kit's rate. */
+    /**
+     * Whether the file stands still at full scale somewhere between two frames of the kit's rate.
+     */
     boolean isClipped(int from, int to) {
       int run = 0;
       int end = (int) Math.min(own.length, (long) to * ownRate / Kit.RATE);

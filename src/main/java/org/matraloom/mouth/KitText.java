@@ -36,7 +36,7 @@ final class KitText {
   }
 
   private static void append(StringBuilder text, KitSample sample) {
-    SolluPlaces places = sample.places();
+    SamplePlaces places = sample.places();
     line(text.append('\n'), "sollu", sample.sollu());
     line(text, "  file", sample.file());
     line(text, "  after", neighbour(sample.after()));

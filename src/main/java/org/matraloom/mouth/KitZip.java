@@ -91,9 +91,7 @@ public final class KitZip {
         if (!Files.exists(sound)) {
           throw new KitException(file + " lacks " + sample.file() + ", which its text names");
         }
-        sounds.put(
-            sample.file(),
-            KitSounds.read(sound, Kit.RATE, KitShelf.LONGEST_SAMPLE_SECONDS));
+        sounds.put(sample.file(), KitSounds.read(sound, Kit.RATE, KitShelf.LONGEST_SAMPLE_SECONDS));
       }
       KitHead here = new KitHead(name, head.owner(), head.terms(), head.consent());
       return new KitDraft(new Kit(here, kit.samples()), sounds, List.of());

@@ -173,13 +173,12 @@ public final class OwnVoice implements SolluVoice {
    * A recorded consonant after the closure that its phone asks for, and never less than the phones
    * say, so that the sollu before is over.
    */
-  private double consonantSeconds(
-      Optional<SolluCue> before, SolluCue cue, PhoneSyllable syllable) {
+  private double consonantSeconds(Optional<SolluCue> before, SolluCue cue, PhoneSyllable syllable) {
     Optional<Integer> sample = sample(before, cue);
     if (sample.isEmpty()) {
       return syllable.onsetSeconds();
     }
-    SolluPlaces places = kit.samples().get(sample.get()).places();
+    SamplePlaces places = kit.samples().get(sample.get()).places();
     double recorded = (double) places.vowel() / Kit.RATE;
     double closure =
         syllable
@@ -194,15 +193,13 @@ public final class OwnVoice implements SolluVoice {
     VoiceRequest request = saying.request();
     SolluShape shape = new SolluShape(drawn(saying.sample()), ratePerSecond, request);
     double pitch = 1 + TAKE_PITCH * (request.take() - 1);
-    SolluWave wave =
-        shape.say(pitch, VoiceAccent.lift(request.stress(), settings.accents()));
+    SolluWave wave = shape.say(pitch, VoiceAccent.lift(request.stress(), settings.accents()));
     HalfVoice.soften(wave.samples(), settings.effort(), ratePerSecond);
     SolluWave level = levelled(wave.samples(), wave.leadFrames(), request);
     shape.fade(level.samples(), level.leadFrames());
     int moved = drawn(saying.sample()).places().beat() - drawn(saying.sample()).places().vowel();
     return new SolluWave(
-        level.samples(),
-        Math.max(0, Math.min(longestLeadFrames(), level.leadFrames() + moved)));
+        level.samples(), Math.max(0, Math.min(longestLeadFrames(), level.leadFrames() + moved)));
   }
 
   private DrawnSample drawn(int index) {
@@ -212,8 +209,7 @@ public final class OwnVoice implements SolluVoice {
           KitSample sample = kit.samples().get(number);
           Path file = folder.resolve(sample.file());
           try {
-            float[] sound =
-                KitSounds.read(file, ratePerSecond, KitShelf.LONGEST_SAMPLE_SECONDS);
+            float[] sound = KitSounds.read(file, ratePerSecond, KitShelf.LONGEST_SAMPLE_SECONDS);
             return DrawnSample.of(sound, sample.places().at(ratePerSecond));
           } catch (IOException unreadable) {
             throw new UncheckedIOException(
@@ -225,8 +221,7 @@ public final class OwnVoice implements SolluVoice {
   /** Brings a vowel to the level of all others, then the accents. */
   private SolluWave levelled(float[] wave, int lead, VoiceRequest request) {
     int window = (int) (LOUDNESS_SECONDS * ratePerSecond);
-    double lufs =
-        StretchLoudness.loudestLufs(wave, lead, wave.length, window, ratePerSecond);
+    double lufs = StretchLoudness.loudestLufs(wave, lead, wave.length, window, ratePerSecond);
     double peak = 1e-9;
     for (float sample : wave) {
       peak = Math.max(peak, Math.abs(sample));

@@ -14,15 +14,19 @@ import java.util.List;
 final class PitchOverlap {
 
   private static final double LIFT_SECONDS = 0.080;
-  private static final int MOST_PERIODS = 20_000;
+
+  /** No voice has more periods than this in a second, lifted or not. */
+  private static final int MOST_HZ = 1000;
+
+  private static final int SOME_MORE = 16;
 
   private final DrawnSample sample;
   private final int ratePerSecond;
   private final double pitch;
   private final double lift;
-  private final int[] places = new int[MOST_PERIODS];
-  private final int[] sources = new int[MOST_PERIODS];
-  private final double[] gains = new double[MOST_PERIODS];
+  private int[] places = new int[0];
+  private int[] sources = new int[0];
+  private double[] gains = new double[0];
   private int count;
 
   /**
@@ -48,23 +52,29 @@ final class PitchOverlap {
    * @param parts the parts, in order, the first beginning at the vowel; what sounds past the end of
    *     the array is left out
    */
-  void write(float[] out, int vowelAt, List<Stretch> parts) {
-    walk(parts, out.length - vowelAt);
+  void write(float[] out, int vowelAt, List<SoundedPart> parts) {
+    int frames = out.length - vowelAt;
+    int most = (int) ((long) frames * MOST_HZ / ratePerSecond) + SOME_MORE;
+    places = new int[most];
+    sources = new int[most];
+    gains = new double[most];
+    count = 0;
+    walk(parts, frames);
     lay(out, vowelAt);
   }
 
-  private void walk(List<Stretch> parts, int frames) {
+  private void walk(List<SoundedPart> parts, int frames) {
     double at = sample.marks()[sample.first()] - sample.places().vowel();
     int mark = sample.first();
     double partBegin = 0;
-    for (Stretch part : parts) {
+    for (SoundedPart part : parts) {
       double partEnd = partBegin + part.frames();
       if (count > 0) {
         mark = sample.nearest(part.from() + at - partBegin);
       }
       double begun = sample.strength(sample.nearest(part.from()));
       double ended = sample.strength(sample.nearest(part.to()));
-      while (at < partEnd && count < MOST_PERIODS - 1) {
+      while (at < partEnd && count < places.length - 1) {
         double sounded = at - partBegin;
         double gain = 1;
         double period;
@@ -119,9 +129,9 @@ final class PitchOverlap {
         }
         double weight = 1;
         if (i < 0 && k > 0) {
-          weight = Rise.at(1 + (double) i / before);
+          weight = FadeShape.at(1 + (double) i / before);
         } else if (i >= 0 && !last) {
-          weight = Rise.at(1 - (double) i / after);
+          weight = FadeShape.at(1 - (double) i / after);
         }
         out[at] += (float) (gains[k] * weight * sample.at(sources[k] + i));
       }

@@ -16,7 +16,7 @@ import org.matraloom.voice.PhoneSyllable;
 final class SamplePlacer {
 
   /** A sollu in a recording: where its file begins there, and its places in the file. */
-  record Placed(int begin, SolluPlaces places, List<String> doubts) {}
+  record Placed(int begin, SamplePlaces places, List<String> doubts) {}
 
   private static final int MS = Kit.RATE / 1000;
   private static final int RISE_REACH = 150 * MS;
@@ -46,7 +46,8 @@ final class SamplePlacer {
   private final BandLevel voice;
   private final BandLevel open;
 
-  private SamplePlacer(float[] sound, int from, int onset, int to, PhoneSyllable syllable, double usualPeriod) {
+  private SamplePlacer(
+      float[] sound, int from, int onset, int to, PhoneSyllable syllable, double usualPeriod) {
     this.usualPeriod = usualPeriod;
     this.sound = sound;
     this.from = from;
@@ -69,12 +70,7 @@ final class SamplePlacer {
    * @return the places; nothing where no voice is
    */
   static Optional<Placed> place(
-      float[] sound,
-      int from,
-      int onset,
-      int to,
-      PhoneSyllable syllable,
-      double usualPeriod) {
+      float[] sound, int from, int onset, int to, PhoneSyllable syllable, double usualPeriod) {
     return to - onset < LEAST_STEADY
         ? Optional.empty()
         : new SamplePlacer(sound, from, onset, to, syllable, usualPeriod).placed();
@@ -89,12 +85,11 @@ final class SamplePlacer {
     }
     int begin = begin(release);
     int end = end(vowel);
-    List<Integer> marks = 
-        PitchMarks.of(sound, begin, Math.min(to, end + QUIET), usualPeriod);
+    List<Integer> marks = PitchMarks.of(sound, begin, Math.min(to, end + QUIET), usualPeriod);
     marks = marks.stream().filter(mark -> mark < end).toList();
     List<Integer> voiced = marks.stream().filter(mark -> mark >= vowel - MS).toList();
     boolean silent = voiced.isEmpty() || voiced.get(0) - vowel > LATEST_VOICE;
-    if (silent || voiced.size() < SolluPlaces.FEWEST_MARKS || end - vowel < LEAST_STEADY) {
+    if (silent || voiced.size() < SamplePlaces.FEWEST_MARKS || end - vowel < LEAST_STEADY) {
       return Optional.empty();
     }
     int lastVoice = voiced.get(voiced.size() - 1);
@@ -102,8 +97,8 @@ final class SamplePlacer {
     int vowelEnd = nasal.orElse(Math.min(lastVoice, end));
     int[] steady = steady(vowel, vowelEnd, nasal.isPresent());
     judge(release, vowel, vowelEnd, voiced);
-    SolluPlaces places =
-        new SolluPlaces(
+    SamplePlaces places =
+        new SamplePlaces(
             Math.max(0, release - begin),
             vowel - begin,
             vowel - begin,

@@ -5,7 +5,10 @@ import java.util.Optional;
 import org.matraloom.voice.PhoneConsonant;
 import org.matraloom.voice.PhoneSyllable;
 
-/** How far one sollu is from another in the mouth: our own weights, from memory of what is taken for what. */
+/**
+ * How far one sollu is from another in the mouth: our own weights, from memory of what is taken for
+ * what.
+ */
 final class SolluNearness {
 
   /** Further than this, another sollu would be heard. */

@@ -27,7 +27,7 @@ final class SolluShape {
   private static final double NASAL_STEADY = 0.7;
 
   private final DrawnSample sample;
-  private final SolluPlaces places;
+  private final SamplePlaces places;
   private final int ratePerSecond;
   private final VoiceRequest request;
 
@@ -59,7 +59,9 @@ final class SolluShape {
     return frames(voiceless && !request.syllable().onset().isEmpty() ? HEARD_SHARE * lead : lead);
   }
 
-  /** The last of the consonant; if that would lose its burst, the burst and the last of the rest. */
+  /**
+   * The last of the consonant; if that would lose its burst, the burst and the last of the rest.
+   */
   private void consonant(float[] out, int lead) {
     int sinceRelease = places.vowel() - places.release();
     if (sinceRelease <= lead) {
@@ -69,7 +71,7 @@ final class SolluShape {
     int burst = Math.min(frames(BURST_SECONDS), lead / 2);
     int splice = Math.min(frames(SPLICE_SECONDS), burst);
     for (int i = 0; i < lead; i++) {
-      double late = splice == 0 ? 1 : Rise.at(clip((double) (i - burst + splice) / splice));
+      double late = splice == 0 ? 1 : FadeShape.at(clip((double) (i - burst + splice) / splice));
       out[i] =
           (float)
               ((1 - late) * sample.at(places.release() + i)
@@ -81,29 +83,29 @@ final class SolluShape {
     return Math.max(0, Math.min(1, part));
   }
 
-  private List<Stretch> parts(int frames) {
+  private List<SoundedPart> parts(int frames) {
     boolean closes = places.nasal().isPresent() && request.syllable().closesIntoNasal();
     return closes ? closed(frames) : open(frames);
   }
 
-  private List<Stretch> open(int frames) {
+  private List<SoundedPart> open(int frames) {
     int opening = places.steadyBegin() - places.vowel();
     int steady = places.steadyEnd() - places.steadyBegin();
     int dying = places.nasal().orElse(places.end()) - places.steadyEnd();
     boolean dies = request.following().isEmpty() && places.nasal().isEmpty();
     int tail = dies && frames >= opening + steady + dying ? dying : 0;
-    List<Stretch> parts = new ArrayList<>();
-    parts.add(new Stretch(places.vowel(), places.steadyBegin(), Math.min(opening, frames)));
+    List<SoundedPart> parts = new ArrayList<>();
+    parts.add(new SoundedPart(places.vowel(), places.steadyBegin(), Math.min(opening, frames)));
     parts.add(
-        new Stretch(
+        new SoundedPart(
             places.steadyBegin(), places.steadyEnd(), Math.max(0, frames - opening - tail)));
     if (tail > 0) {
-      parts.add(new Stretch(places.steadyEnd(), places.end(), tail));
+      parts.add(new SoundedPart(places.steadyEnd(), places.end(), tail));
     }
     return parts;
   }
 
-  private List<Stretch> closed(int frames) {
+  private List<SoundedPart> closed(int frames) {
     int nasal = places.nasal().getAsInt();
     int vowel = Math.min(frames, frames(request.timing().vowelSeconds(request.syllable())));
     int opening = Math.min(places.steadyBegin() - places.vowel(), (int) (0.6 * vowel));
@@ -112,13 +114,12 @@ final class SolluShape {
     int humBegin = nasal + Math.min(frames(INTO_NASAL_SECONDS), (places.end() - nasal) / 3);
     int humEnd = nasal + (int) (NASAL_STEADY * (places.end() - nasal));
     int into = Math.min(humBegin - nasal, hum);
-    List<Stretch> parts = new ArrayList<>();
-    parts.add(new Stretch(places.vowel(), places.steadyBegin(), opening));
-    parts.add(
-        new Stretch(places.steadyBegin(), places.steadyEnd(), vowel - opening - closing));
-    parts.add(new Stretch(nasal - closing, nasal, closing));
-    parts.add(new Stretch(nasal, humBegin, into));
-    parts.add(new Stretch(humBegin, Math.max(humBegin + 1, humEnd), hum - into));
+    List<SoundedPart> parts = new ArrayList<>();
+    parts.add(new SoundedPart(places.vowel(), places.steadyBegin(), opening));
+    parts.add(new SoundedPart(places.steadyBegin(), places.steadyEnd(), vowel - opening - closing));
+    parts.add(new SoundedPart(nasal - closing, nasal, closing));
+    parts.add(new SoundedPart(nasal, humBegin, into));
+    parts.add(new SoundedPart(humBegin, Math.max(humBegin + 1, humEnd), hum - into));
     return parts;
   }
 
@@ -133,14 +134,17 @@ final class SolluShape {
     int in = Math.min(cutMurmur(lead), lead);
     int last = frames(Math.min(closing, 0.5 * end));
     for (int i = 0; i < in; i++) {
-      out[i] *= (float) Rise.at((double) i / in);
+      out[i] *= (float) FadeShape.at((double) i / in);
     }
     for (int i = 0; i < last; i++) {
-      out[out.length - 1 - i] *= (float) Rise.at((double) i / last);
+      out[out.length - 1 - i] *= (float) FadeShape.at((double) i / last);
     }
   }
 
-  /** A murmur that is cut short is faded in until the mouth opens, or it would be heard as the vowel. */
+  /**
+   * A murmur that is cut short is faded in until the mouth opens, or it would be heard as the
+   * vowel.
+   */
   private int cutMurmur(int lead) {
     int murmur = lead - (places.vowel() - places.release());
     return lead < places.vowel() && murmur > 0 && !request.syllable().onset().isEmpty()

@@ -72,7 +72,11 @@ final class VowelFinder {
   }
 
   private static boolean opensBy(PhoneSyllable syllable, PhoneManner manner) {
-    return syllable.lastBeforeVowel().map(PhoneConsonant::manner).filter(manner::equals).isPresent();
+    return syllable
+        .lastBeforeVowel()
+        .map(PhoneConsonant::manner)
+        .filter(manner::equals)
+        .isPresent();
   }
 
   /** The voice dips once while the tongue strikes. */

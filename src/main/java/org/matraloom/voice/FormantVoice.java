@@ -46,10 +46,7 @@ public final class FormantVoice implements SolluVoice {
     this.ticks = ticks;
     this.requests =
         new VoiceRequests(
-            ratePerSecond,
-            lexicon,
-            settings,
-            (before, cue, syllable) -> syllable.onsetSeconds());
+            ratePerSecond, lexicon, settings, (before, cue, syllable) -> syllable.onsetSeconds());
     this.sounds = new VoiceCache<>(new VoiceSpeaker(ratePerSecond, settings)::say, MOST_SAMPLES);
   }
 

@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param vowel the vowel
  * @param coda consonants after it, perhaps none
  */
-public record PhoneSyllable(List<PhoneConsonant> onset, PhoneVowel vowel, List<PhoneConsonant> coda) {
+public record PhoneSyllable(
+    List<PhoneConsonant> onset, PhoneVowel vowel, List<PhoneConsonant> coda) {
 
   /** Copies the lists. */
   public PhoneSyllable {

@@ -49,8 +49,7 @@ class CueSheetTest {
   }
 
   private static List<OptionalInt> matched(String sheet, double... seconds) throws KitException {
-    List<Onset> onsets =
-        Arrays.stream(seconds).mapToObj(second -> new Onset(second, 0.9)).toList();
+    List<Onset> onsets = Arrays.stream(seconds).mapToObj(second -> new Onset(second, 0.9)).toList();
     return CueMatching.of(called(sheet), onsets, new double[seconds.length]);
   }
 

@@ -92,8 +92,7 @@ class KitMakerTest {
   void namesWhatIsNotInTheRecording() throws IOException {
     String more = MadeMouth.SHEET + "takajunu takajunu\n";
     KitMaker maker = new KitMaker(Lexicon.standard());
-    maker.add(
-        new MadeMouth().write(folder), CueSheet.read(more, "list.txt", Lexicon.standard()));
+    maker.add(new MadeMouth().write(folder), CueSheet.read(more, "list.txt", Lexicon.standard()));
     KitDraft draft = maker.draft(new KitHead("river", "", "", ""));
     assertTrue(draft.missing().size() >= 6, draft.missing().toString());
     assertTrue(
@@ -107,8 +106,7 @@ class KitMakerTest {
     KitSounds.write(silent, new float[48_000]);
     CueSheet sheet = CueSheet.read("ta", "s", Lexicon.standard());
     KitException refused =
-        assertThrows(
-            KitException.class, () -> new KitMaker(Lexicon.standard()).add(silent, sheet));
+        assertThrows(KitException.class, () -> new KitMaker(Lexicon.standard()).add(silent, sheet));
     assertTrue(refused.getMessage().contains("silent.wav is silent"), refused.getMessage());
   }
 

@@ -101,7 +101,9 @@ class OwnVoiceTest {
     float[] out = new float[frames];
     new PitchOverlap(drawn, RATE, 1, 1)
         .write(
-            out, 0, List.of(new Stretch(sample.places().vowel(), sample.places().steadyEnd(), frames)));
+            out,
+            0,
+            List.of(new SoundedPart(sample.places().vowel(), sample.places().steadyEnd(), frames)));
     float[] asked = new float[frames];
     System.arraycopy(recorded, sample.places().vowel(), asked, 0, frames);
     assertArrayEquals(asked, out, 1e-6f);
@@ -115,8 +117,7 @@ class OwnVoiceTest {
     int end = said.samples().length - 45 * MS;
     List<Integer> marks = PitchMarks.of(said.samples(), from, end, RATE / 205.0);
     assertTrue(marks.size() > 280, "periods: " + marks.size());
-    double hz =
-        (double) RATE * (marks.size() - 1) / (marks.get(marks.size() - 1) - marks.get(0));
+    double hz = (double) RATE * (marks.size() - 1) / (marks.get(marks.size() - 1) - marks.get(0));
     double recorded =
         kit.of("ta").stream()
             .filter(each -> each.file().equals("ta-1.wav"))
@@ -180,9 +181,7 @@ class OwnVoiceTest {
     long different =
         List.of(2, 4, 6, 8).stream()
             .filter(
-                i ->
-                    !Arrays.equals(
-                        line.sound(voice, i).samples(), line.sound(voice, 0).samples()))
+                i -> !Arrays.equals(line.sound(voice, i).samples(), line.sound(voice, 0).samples()))
             .count();
     assertTrue(different > 0, "takes vary");
   }

@@ -45,7 +45,8 @@ class PitchMarksTest {
     float[] sound = tone(210, 200, 6);
     List<Integer> marks = PitchMarks.of(sound, 0, sound.length, Kit.RATE / 205.0);
     assertTrue(marks.size() > 90, "marks: " + marks.size());
-    double hz = (double) Kit.RATE * (marks.size() - 1) / (marks.get(marks.size() - 1) - marks.get(0));
+    double hz =
+        (double) Kit.RATE * (marks.size() - 1) / (marks.get(marks.size() - 1) - marks.get(0));
     assertEquals(205, hz, 3);
   }
 

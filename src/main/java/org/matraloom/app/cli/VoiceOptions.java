@@ -114,11 +114,7 @@ public final class VoiceOptions {
    * @throws UserError if there is no voice of that name
    */
   public static SolluVoice named(
-      String who,
-      int ratePerSecond,
-      Lexicon lexicon,
-      VoiceSettings settings,
-      boolean spokenTicks) {
+      String who, int ratePerSecond, Lexicon lexicon, VoiceSettings settings, boolean spokenTicks) {
     Optional<VoicePerson> person = person(who);
     if (person.isPresent()) {
       VoiceSettings all = settings.with(person.get());
@@ -131,8 +127,7 @@ public final class VoiceOptions {
       Path shelf = given.getParent() == null ? UserFolders.voices() : given.getParent();
       String name = String.valueOf(given.getFileName());
       Kit kit = new KitShelf(shelf).open(name);
-      return new OwnVoice(
-          ratePerSecond, lexicon, settings, kit, shelf.resolve(name), spokenTicks);
+      return new OwnVoice(ratePerSecond, lexicon, settings, kit, shelf.resolve(name), spokenTicks);
     } catch (IllegalArgumentException | IOException none) {
       throw new UserError("--voice takes low, high or a recorded voice: " + none.getMessage());
     }
@@ -167,8 +162,7 @@ public final class VoiceOptions {
    * @param who what they are called
    * @param err where it is told; nothing is told if nothing was missing
    */
-  public static void tellInstead(
-      List<? extends SolluVoice> voices, String who, PrintWriter err) {
+  public static void tellInstead(List<? extends SolluVoice> voices, String who, PrintWriter err) {
     Map<String, String> instead = new TreeMap<>();
     for (SolluVoice voice : voices) {
       if (voice instanceof OwnVoice recorded) {

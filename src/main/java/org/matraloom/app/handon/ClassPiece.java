@@ -115,7 +115,7 @@ final class ClassPiece {
     String breaths = BreathText.of(plan, List.of(), false, Paragraph::folded);
     WholeFile.writeText(folder.resolve("breaths.txt"), file -> file.append(breaths));
     if (options.phone()) {
-      var sound = 
+      var sound =
           PhoneSound.of(
               performance,
               PhoneSound.voice(VoiceOptions.USUAL, lexicon),

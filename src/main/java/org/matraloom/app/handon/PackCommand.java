@@ -163,12 +163,9 @@ public final class PackCommand implements Callable<Integer> {
     SheetOptions options = content.options(performance, score.lexicon());
     Sheet sheet = Sheet.of(performance, options, content.breaths(performance));
     WholeFile.write(paper(PackPaper.SHEET), file -> PdfPages.write(sheet, file));
-    PageSound sound = 
+    PageSound sound =
         PhoneSound.of(
-            performance,
-            PhoneSound.voice(voice.who(), score.lexicon()),
-            content,
-            drone.sruti());
+            performance, PhoneSound.voice(voice.who(), score.lexicon()), content, drone.sruti());
     WholeFile.writeText(paper(PackPaper.PHONE), file -> PhonePage.write(sheet, sound, file));
     BreathPlan plan = content.breathOptions().plan(performance);
     String text = BreathText.of(plan, List.of(), false, Paragraph::folded);

@@ -30,12 +30,14 @@ final class PhoneSound {
 
   /** Who speaks on a page, by name. */
   static SolluVoice voice(String who, Lexicon lexicon) {
-    return VoiceOptions.named(
-        who, PageSoundMaker.RATE, lexicon, PageSoundMaker.ONE_TAKE, false);
+    return VoiceOptions.named(who, PageSoundMaker.RATE, lexicon, PageSoundMaker.ONE_TAKE, false);
   }
 
   static PageSound of(
-      Performance performance, SolluVoice voice, PageContentOptions content, Optional<Sruti> drone) {
+      Performance performance,
+      SolluVoice voice,
+      PageContentOptions content,
+      Optional<Sruti> drone) {
     long sollus = performance.rounds().stream().mapToLong(Span.Round::sollus).sum();
     if (sollus > MOST_SOLLUS) {
       throw new UserError(

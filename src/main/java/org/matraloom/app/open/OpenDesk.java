@@ -14,4 +14,5 @@ import org.matraloom.shelf.ScoreFolder;
  * @param program runs commands
  * @param voice who says the sollus, as after --voice
  */
-record OpenDesk(ScoreFolder scores, Lexicon lexicon, PracticeLog log, Program program, String voice) {}
+record OpenDesk(
+    ScoreFolder scores, Lexicon lexicon, PracticeLog log, Program program, String voice) {}

@@ -64,7 +64,8 @@ final class PlayedPieces {
             .map(Sruti::parse)
             .map(tonic -> new SrutiDrone(tonic, FORMAT.ratePerSecond()));
     LivePiece piece =
-        new LivePiece(List.of(timeline), countIn, voice(who, lexicon), drone, FORMAT, BreathSettings.study());
+        new LivePiece(
+            List.of(timeline), countIn, voice(who, lexicon), drone, FORMAT, BreathSettings.study());
     Optional<Fade> fade =
         sent.find("fade")
             .filter(given -> !given.isBlank())

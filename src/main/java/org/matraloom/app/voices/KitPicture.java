@@ -7,7 +7,7 @@ import java.util.List;
 import org.matraloom.mouth.Kit;
 import org.matraloom.mouth.KitSample;
 import org.matraloom.mouth.SampleOutline;
-import org.matraloom.mouth.SolluPlaces;
+import org.matraloom.mouth.SamplePlaces;
 import org.matraloom.picture.Picture;
 
 /** Draws the samples of a voice, each with its release, vowel onset, steady part and nasal. */
@@ -42,7 +42,7 @@ final class KitPicture {
 
   private static void draw(Picture picture, double x, double y, KitSample sample, Path folder)
       throws IOException {
-    SolluPlaces places = sample.places();
+    SamplePlaces places = sample.places();
     double scale = WIDTH / places.end();
     picture.text(x, y + 8, Picture.Anchor.BEGIN, NAME, sample.sollu());
     String doubts = String.join(", ", sample.doubts());
@@ -62,18 +62,14 @@ final class KitPicture {
     mark(picture, x + places.vowel() * scale, top, "");
     mark(picture, x + places.beat() * scale, top, "");
     picture.text(
-        x + places.beat() * scale,
-        top + WAVE + 16,
-        Picture.Anchor.BEGIN,
-        WORDS,
-        "vowel, beat");
+        x + places.beat() * scale, top + WAVE + 16, Picture.Anchor.BEGIN, WORDS, "vowel, beat");
     if (places.nasal().isPresent()) {
       mark(picture, x + places.nasal().getAsInt() * scale, top, "nasal");
     }
   }
 
   private static void shade(
-      Picture picture, double x, double top, double scale, SolluPlaces places) {
+      Picture picture, double x, double top, double scale, SamplePlaces places) {
     Path2D steady = new Path2D.Double();
     steady.moveTo(x + places.steadyBegin() * scale, top);
     steady.lineTo(x + places.steadyEnd() * scale, top);

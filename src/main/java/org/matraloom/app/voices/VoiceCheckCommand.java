@@ -98,8 +98,7 @@ final class VoiceCheckCommand implements Callable<Integer> {
     TreeSet<String> names = new TreeSet<>();
     List<Performance> read = new ArrayList<>();
     for (Path score : scores) {
-      read.add(
-          Performance.of(ScoreOptions.read(score, known, command.commandLine().getErr())));
+      read.add(Performance.of(ScoreOptions.read(score, known, command.commandLine().getErr())));
     }
     for (Performance performance : read) {
       ScoreTimeline.of(performance, 0)

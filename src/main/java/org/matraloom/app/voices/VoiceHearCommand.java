@@ -149,9 +149,7 @@ final class VoiceHearCommand implements Callable<Integer> {
   /** A score of just this phrase, at the tempo that makes a matra so long. */
   private Composition read(Kit kit, Lexicon known) {
     String said =
-        phrase == null
-            ? String.join(" . ", kit.sollus())
-            : phrase.replaceAll("[\\r\\n#]", " ");
+        phrase == null ? String.join(" . ", kit.sollus()) : phrase.replaceAll("[\\r\\n#]", " ");
     Ratio tempo = Ratio.of(MS_A_MINUTE, (long) MATRAS_A_BEAT * lengthMs);
     String text =
         "tala 4\ntempo "
@@ -168,9 +166,7 @@ final class VoiceHearCommand implements Callable<Integer> {
             () -> {
               Problem first = reading.problems().get(0);
               return new UserError(
-                  "the phrase: "
-                      + first.message()
-                      + first.help().map("; "::concat).orElse(""));
+                  "the phrase: " + first.message() + first.help().map("; "::concat).orElse(""));
             });
   }
 }

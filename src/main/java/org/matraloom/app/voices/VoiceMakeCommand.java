@@ -67,11 +67,7 @@ final class VoiceMakeCommand implements Callable<Integer> {
       description = "What was spoken; one for all recordings, or one for each.")
   private List<Path> sheets = List.of();
 
-  @Option(
-      names = "--owner",
-      paramLabel = "TEXT",
-      defaultValue = "",
-      description = "Who spoke.")
+  @Option(names = "--owner", paramLabel = "TEXT", defaultValue = "", description = "Who spoke.")
   private String owner;
 
   @Option(
@@ -100,8 +96,7 @@ final class VoiceMakeCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     ShelfOptions.requireName(name);
     if (shelf.shelf().has(name) && !replace) {
-      throw new UserError(
-          "there is a voice " + name + " already; take another name, or --replace");
+      throw new UserError("there is a voice " + name + " already; take another name, or --replace");
     }
     PrintWriter out = command.commandLine().getOut();
     try {
@@ -168,7 +163,8 @@ final class VoiceMakeCommand implements Callable<Integer> {
   private String agreed() throws IOException {
     if (!consent) {
       if (System.console() == null) {
-        throw new UserError("a voice needs its owner's consent: --consent says \"" + asked() + "\"");
+        throw new UserError(
+            "a voice needs its owner's consent: --consent says \"" + asked() + "\"");
       }
       PrintWriter out = command.commandLine().getOut();
       out.println(Paragraph.folded(asked() + " Do you agree? yes or no"));
@@ -195,6 +191,7 @@ final class VoiceMakeCommand implements Callable<Integer> {
     if (!draft.missing().isEmpty()) {
       out.println(Paragraph.folded("Not found: " + String.join("; ", draft.missing()) + "."));
     }
-    out.println("Hear it: matraloom voice hear " + name + "   Use it: --voice " + shelf.typed(name));
+    out.println(
+        "Hear it: matraloom voice hear " + name + "   Use it: --voice " + shelf.typed(name));
   }
 }

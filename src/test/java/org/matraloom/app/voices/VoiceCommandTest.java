@@ -74,8 +74,7 @@ class VoiceCommandTest {
   void aPieceIsRenderedAndAPageIsMadeInIt() throws IOException {
     make("river");
     Path score = folder.resolve("drops.loom");
-    Files.writeString(
-        score, "tala 4\ntempo 60\nDrops = takadimi\nperform\n  Drops nadai 4\n");
+    Files.writeString(score, "tala 4\ntempo 60\nDrops = takadimi\nperform\n  Drops nadai 4\n");
     String voice = folder.resolve("voices/river").toString();
     Path own = folder.resolve("own.wav");
     Path usual = folder.resolve("usual.wav");
@@ -93,8 +92,7 @@ class VoiceCommandTest {
 
   @Test
   void withoutConsentNothingIsMade() {
-    CommandLineRun refused =
-        CommandLineRun.of("voice", "make", "river", list, "--shelf", shelf);
+    CommandLineRun refused = CommandLineRun.of("voice", "make", "river", list, "--shelf", shelf);
     assertEquals(2, refused.code());
     assertTrue(refused.err().contains("consent"), refused.err());
     assertFalse(Files.exists(Path.of(shelf, "river")));

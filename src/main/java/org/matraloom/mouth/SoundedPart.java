@@ -7,7 +7,7 @@ package org.matraloom.mouth;
  * @param to where it ends there
  * @param frames how long it sounds
  */
-record Stretch(int from, int to, int frames) {
+record SoundedPart(int from, int to, int frames) {
 
   /** Drawn out further than this, a part is gone through to and fro at its own pace. */
   private static final double LONGEST_SLOWED = 2;

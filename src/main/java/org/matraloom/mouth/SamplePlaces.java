@@ -15,7 +15,7 @@ import java.util.OptionalInt;
  * @param end where the sollu is over
  * @param pitchMarks one moment in each period of the folds, in order
  */
-public record SolluPlaces(
+public record SamplePlaces(
     int release,
     int vowel,
     int beat,
@@ -33,14 +33,15 @@ public record SolluPlaces(
    *
    * @throws IllegalArgumentException if a place lies before one that must come first
    */
-  public SolluPlaces {
+  public SamplePlaces {
     pitchMarks = List.copyOf(pitchMarks);
     require(release >= 0, "the release lies before the file");
     require(release <= vowel, "the vowel begins before the release");
     require(beat >= release && beat < end, "the beat is not between release and end");
     require(vowel <= steadyBegin, "the steady part begins before the vowel");
     require(steadyBegin < steadyEnd, "the steady part ends before it begins");
-    require(nasal.isEmpty() || nasal.getAsInt() >= steadyEnd, "the nasal begins in the steady part");
+    require(
+        nasal.isEmpty() || nasal.getAsInt() >= steadyEnd, "the nasal begins in the steady part");
     require(nasal.orElse(steadyEnd) <= end, "the end lies before what it ends");
     for (int i = 1; i < pitchMarks.size(); i++) {
       require(pitchMarks.get(i - 1) < pitchMarks.get(i), "the pitch marks are not in order");
@@ -56,12 +57,12 @@ public record SolluPlaces(
   }
 
   /** The same places in a sound of another rate. */
-  SolluPlaces at(int ratePerSecond) {
+  SamplePlaces at(int ratePerSecond) {
     if (ratePerSecond == Kit.RATE) {
       return this;
     }
     double ratio = (double) ratePerSecond / Kit.RATE;
-    return new SolluPlaces(
+    return new SamplePlaces(
         scaled(release, ratio),
         scaled(vowel, ratio),
         scaled(beat, ratio),

@@ -1,9 +1,9 @@
 package org.matraloom.mouth;
 
 /** The one shape of every fade and crossfade. */
-final class Rise {
+final class FadeShape {
 
-  private Rise() {}
+  private FadeShape() {}
 
   /** From 0 to 1 without a corner, as the part goes from 0 to 1. */
   static double at(double part) {
