@@ -10,43 +10,20 @@ package org.matraloom.mouth;
  */
 record DrawnSample(float[] sound, SamplePlaces places, int[] marks, int first) {
 
-  /** How long before the vowel a burst that was turned down is at its own level again. */
-  private static final int CALM_FRAMES = 128;
-
   /**
    * Prepares a sample; a burst that peaks above the vowel, as of a mouth close to the microphone,
    * is turned down to it.
    */
   static DrawnSample of(float[] recorded, SamplePlaces places) {
-    float[] sound = calmed(recorded, Math.min(places.vowel(), recorded.length));
+    int vowel = Math.min(places.vowel(), recorded.length);
+    float[] sound = recorded.clone();
+    BurstLevel.hold(sound, vowel, BurstLevel.peak(sound, vowel, sound.length));
     int[] marks = places.pitchMarks().stream().mapToInt(Integer::intValue).toArray();
     int first = 0;
     while (first < marks.length - 1 && marks[first] < places.vowel()) {
       first++;
     }
     return new DrawnSample(sound, places, marks, first);
-  }
-
-  private static float[] calmed(float[] sound, int vowel) {
-    double burst = peak(sound, 0, vowel);
-    double most = peak(sound, vowel, sound.length);
-    if (burst <= most || most == 0) {
-      return sound;
-    }
-    float[] calm = sound.clone();
-    for (int i = 0; i < vowel; i++) {
-      double own = FadeShape.at(Math.max(0, 1 - (double) (vowel - i) / CALM_FRAMES));
-      calm[i] *= (float) (own + (1 - own) * most / burst);
-    }
-    return calm;
-  }
-
-  private static double peak(float[] sound, int from, int to) {
-    double peak = 0;
-    for (int i = from; i < to; i++) {
-      peak = Math.max(peak, Math.abs(sound[i]));
-    }
-    return peak;
   }
 
   float at(int frame) {

@@ -222,10 +222,7 @@ public final class OwnVoice implements SolluVoice {
   private SolluWave levelled(float[] wave, int lead, VoiceRequest request) {
     int window = (int) (LOUDNESS_SECONDS * ratePerSecond);
     double lufs = StretchLoudness.loudestLufs(wave, lead, wave.length, window, ratePerSecond);
-    double peak = 1e-9;
-    for (float sample : wave) {
-      peak = Math.max(peak, Math.abs(sample));
-    }
+    double peak = Math.max(1e-9, BurstLevel.peak(wave, lead, wave.length));
     double full =
         Double.isInfinite(lufs)
             ? 1
@@ -234,7 +231,11 @@ public final class OwnVoice implements SolluVoice {
         VoiceAccent.levelDb(request.stress(), settings.accents())
             + settings.effort().levelDb()
             - TAKE_DB * request.take();
-    double gain = full * StrictMath.pow(10, db / 20);
+    for (int i = 0; i < wave.length; i++) {
+      wave[i] *= (float) full;
+    }
+    BurstLevel.hold(wave, lead, PEAK);
+    double gain = StrictMath.pow(10, db / 20);
     for (int i = 0; i < wave.length; i++) {
       wave[i] *= (float) gain;
     }
