@@ -191,7 +191,7 @@ final class VoiceMakeCommand implements Callable<Integer> {
     if (!draft.missing().isEmpty()) {
       out.println(Paragraph.folded("Not found: " + String.join("; ", draft.missing()) + "."));
     }
-    out.println(
-        "Hear it: matraloom voice hear " + name + "   Use it: --voice " + shelf.typed(name));
+    out.println("Hear it: matraloom voice hear " + name);
+    out.println("Use it: --voice " + shelf.typed(name));
   }
 }
