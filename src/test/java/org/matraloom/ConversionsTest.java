@@ -51,6 +51,7 @@ class ConversionsTest {
           "drum/",
           "live/",
           "loudness/",
+          "mouth/",
           "onset/",
           "recording/",
           "retell/",

@@ -28,6 +28,7 @@ import org.matraloom.app.prove.FitCommand;
 import org.matraloom.app.prove.ProposeCommand;
 import org.matraloom.app.prove.RebarCommand;
 import org.matraloom.app.prove.ShapeCommand;
+import org.matraloom.app.voices.VoiceCommand;
 import org.matraloom.app.write.SollusCommand;
 import org.matraloom.app.write.TalasCommand;
 import org.matraloom.app.write.TidyCommand;
@@ -92,6 +93,7 @@ final class Commands {
     all.put("class", ClassCommand.class);
     all.put("take", TakeCommand.class);
     all.put("log", LogCommand.class);
+    all.put("voice", VoiceCommand.class);
     all.put("talas", TalasCommand.class);
     all.put("sollus", SollusCommand.class);
     all.put("demo", DemoCommand.class);

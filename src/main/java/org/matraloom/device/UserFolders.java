@@ -35,6 +35,15 @@ public final class UserFolders {
     return data(System.getenv(), System.getProperty("os.name"), System.getProperty("user.home"));
   }
 
+  /**
+   * The folder for the voices that were recorded.
+   *
+   * @return a folder inside {@link #data()}; it need not exist
+   */
+  public static Path voices() {
+    return data().resolve("voices");
+  }
+
   static Path data(Map<String, String> environment, String system, String home) {
     return folder(environment, system, home, "XDG_DATA_HOME", "share");
   }

@@ -26,10 +26,10 @@ import org.matraloom.voice.VoiceSettings;
 public final class PageSoundMaker {
 
   /** Frames a second: enough for speech, and half the size of a track's. */
-  static final int RATE = 24_000;
+  public static final int RATE = 24_000;
 
   /** A page carries each sound once, and every accent would be another sound. */
-  private static final VoiceSettings ONE_TAKE = VoiceSettings.USUAL.withTakes(1).withAccents(0);
+  public static final VoiceSettings ONE_TAKE = VoiceSettings.USUAL.withTakes(1).withAccents(0);
 
   private record Key(int hash, int length, int leadFrames) {}
 
@@ -58,9 +58,20 @@ public final class PageSoundMaker {
    * @param leadsIn whether words lead in from samam to a start off samam
    */
   public PageSoundMaker(Performance performance, Lexicon lexicon, boolean leadsIn) {
+    this(performance, leadsIn, new FormantVoice(RATE, lexicon, ONE_TAKE));
+  }
+
+  /**
+   * Prepares to make sounds in any voice.
+   *
+   * @param performance what is heard, at the score's own tempo
+   * @param leadsIn whether words lead in from samam to a start off samam
+   * @param voice says the sollus, at {@link #RATE} and as {@link #ONE_TAKE} asks for
+   */
+  public PageSoundMaker(Performance performance, boolean leadsIn, SolluVoice voice) {
     this.leadsIn = leadsIn;
     this.performance = performance;
-    this.voice = new FormantVoice(RATE, lexicon, ONE_TAKE);
+    this.voice = voice;
     this.loose = new LooseSounds(RATE, Mix.lesson());
   }
 

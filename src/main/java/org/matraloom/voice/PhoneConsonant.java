@@ -11,28 +11,50 @@ import java.util.Optional;
  * the voice are those of unaspirated stops, retroflex below dental below velar (L. Lisker and A. S.
  * Abramson, Word 20 (1964) 384-422).
  */
-enum PhoneConsonant {
+public enum PhoneConsonant {
+  /** A dental t, as in ta. */
   T("t", PhoneManner.VOICELESS_STOP, PhonePlace.DENTAL, 70, 13),
+  /** An aspirated dental t. */
   TH("th", PhoneManner.VOICELESS_STOP, PhonePlace.DENTAL, 100, 50),
+  /** A retroflex t, as in ṭa. */
   RETROFLEX_T("T", PhoneManner.VOICELESS_STOP, PhonePlace.RETROFLEX, 60, 9),
+  /** A dental d, as in di. */
   D("d", PhoneManner.VOICED_STOP, PhonePlace.DENTAL, 60, 9),
+  /** A breathy dental d, as in dhin. */
   DH("dh", PhoneManner.VOICED_STOP, PhonePlace.DENTAL, 66, 12),
+  /** A retroflex d. */
   RETROFLEX_D("D", PhoneManner.VOICED_STOP, PhonePlace.RETROFLEX, 54, 7),
+  /** A velar k, as in ka. */
   K("k", PhoneManner.VOICELESS_STOP, PhonePlace.VELAR, 80, 28),
+  /** A velar g, as in gi. */
   G("g", PhoneManner.VOICED_STOP, PhonePlace.VELAR, 66, 15),
+  /** A p. */
   P("p", PhoneManner.VOICELESS_STOP, PhonePlace.LABIAL, 66, 11),
+  /** A b. */
   B("b", PhoneManner.VOICED_STOP, PhonePlace.LABIAL, 62, 7),
+  /** A palatal j, as in jo. */
   J("j", PhoneManner.VOICED_AFFRICATE, PhonePlace.PALATAL, 96, 50),
+  /** A breathy j. */
   JH("jh", PhoneManner.VOICED_AFFRICATE, PhonePlace.PALATAL, 98, 52),
+  /** A ch. */
   CH("ch", PhoneManner.VOICELESS_AFFRICATE, PhonePlace.PALATAL, 96, 48),
+  /** An m, as in mi. */
   M("m", PhoneManner.NASAL, PhonePlace.LABIAL, 64, 0),
+  /** A dental n, as in na. */
   N("n", PhoneManner.NASAL, PhonePlace.DENTAL, 60, 0),
+  /** A retroflex n, as in ṇu. */
   RETROFLEX_N("N", PhoneManner.NASAL, PhonePlace.RETROFLEX, 54, 0),
+  /** A velar n, as at the end of ding. */
   NG("ng", PhoneManner.NASAL, PhonePlace.VELAR, 60, 0),
+  /** A tap, as in ri. */
   R("r", PhoneManner.TAP, PhonePlace.RETROFLEX, 56, 0),
+  /** An l, as in lan. */
   L("l", PhoneManner.APPROXIMANT, PhonePlace.DENTAL, 60, 0),
+  /** A y. */
   Y("y", PhoneManner.APPROXIMANT, PhonePlace.PALATAL, 64, 0),
+  /** A v. */
   V("v", PhoneManner.APPROXIMANT, PhonePlace.LABIAL, 60, 0),
+  /** An h. */
   H("h", PhoneManner.BREATH, PhonePlace.VELAR, 60, 0);
 
   private final String phone;
@@ -59,23 +81,39 @@ enum PhoneConsonant {
     return Optional.empty();
   }
 
-  /** How it is made. */
-  PhoneManner manner() {
+  /**
+   * How it is made.
+   *
+   * @return the manner
+   */
+  public PhoneManner manner() {
     return manner;
   }
 
-  /** Where it is made. */
-  PhonePlace place() {
+  /**
+   * Where it is made.
+   *
+   * @return the place
+   */
+  public PhonePlace place() {
     return place;
   }
 
-  /** How long it is at a slow rate, from the closing to the vowel onset, in seconds. */
-  double seconds() {
+  /**
+   * How long it is at a slow rate, from the closing to the vowel onset, in seconds.
+   *
+   * @return seconds
+   */
+  public double seconds() {
     return seconds;
   }
 
-  /** How long before the vowel onset it is released at a slow rate, in seconds. */
-  double lagSeconds() {
+  /**
+   * How long before the vowel onset it is released at a slow rate, in seconds.
+   *
+   * @return seconds
+   */
+  public double lagSeconds() {
     return lagSeconds;
   }
 
@@ -84,17 +122,34 @@ enum PhoneConsonant {
     return this == DH || this == JH;
   }
 
-  /** Whether the folds rest until the vowel. */
-  boolean isVoiceless() {
+  /**
+   * Whether the folds rest until the vowel.
+   *
+   * @return true if they do
+   */
+  public boolean isVoiceless() {
     return manner == PhoneManner.VOICELESS_STOP
         || manner == PhoneManner.VOICELESS_AFFRICATE
         || manner == PhoneManner.BREATH;
   }
 
-  /** Whether the mouth is shut and then opened at one moment. */
-  boolean isReleased() {
+  /**
+   * Whether the mouth is shut and then opened at one moment.
+   *
+   * @return true if it is
+   */
+  public boolean isReleased() {
     return manner == PhoneManner.VOICELESS_STOP
         || manner == PhoneManner.VOICED_STOP
         || manner.hisses();
+  }
+
+  /**
+   * Whether the front of the tongue makes it, at the teeth or behind them.
+   *
+   * @return true for a dental or a retroflex
+   */
+  public boolean isFrontTongue() {
+    return place == PhonePlace.DENTAL || place == PhonePlace.RETROFLEX;
   }
 }

@@ -1,7 +1,7 @@
 package org.matraloom.voice;
 
 /** How a consonant is made. */
-enum PhoneManner {
+public enum PhoneManner {
   /** A closure without voice, a burst, and a short lag. */
   VOICELESS_STOP,
   /** A closure with voice, and a burst. */
@@ -19,8 +19,12 @@ enum PhoneManner {
   /** Breath alone, in the shape of the vowel. */
   BREATH;
 
-  /** Whether noise is made in the mouth for longer than a burst. */
-  boolean hisses() {
+  /**
+   * Whether noise is made in the mouth for longer than a burst.
+   *
+   * @return true for an affricate
+   */
+  public boolean hisses() {
     return this == VOICELESS_AFFRICATE || this == VOICED_AFFRICATE;
   }
 }

@@ -10,7 +10,7 @@ package org.matraloom.voice;
  * 769-773) and near the tracks for ta, ka, ki, ko, na, ni, nu and mi in the parameter files of the
  * public program klatt80. A retroflex differs from a dental most by its low F3.
  */
-enum PhonePlace {
+public enum PhonePlace {
   /** The lips. */
   LABIAL(0.60, 380, 0.7, 560),
   /** Tongue tip at the teeth. */

@@ -11,10 +11,11 @@ import java.util.Optional;
  * @param vowel the vowel
  * @param coda consonants after it, perhaps none
  */
-record PhoneSyllable(List<PhoneConsonant> onset, PhoneVowel vowel, List<PhoneConsonant> coda) {
+public record PhoneSyllable(
+    List<PhoneConsonant> onset, PhoneVowel vowel, List<PhoneConsonant> coda) {
 
   /** Copies the lists. */
-  PhoneSyllable {
+  public PhoneSyllable {
     onset = List.copyOf(onset);
     coda = List.copyOf(coda);
   }
@@ -22,9 +23,11 @@ record PhoneSyllable(List<PhoneConsonant> onset, PhoneVowel vowel, List<PhoneCon
   /**
    * Reads the phones of a lexicon entry.
    *
+   * @param phones as in {@link org.matraloom.score.SolluSound}
+   * @return the syllable
    * @throws IllegalArgumentException if a phone is unknown or there is not exactly one vowel
    */
-  static PhoneSyllable of(List<String> phones) {
+  public static PhoneSyllable of(List<String> phones) {
     List<PhoneConsonant> onset = new ArrayList<>();
     List<PhoneConsonant> coda = new ArrayList<>();
     Optional<PhoneVowel> vowel = Optional.empty();
@@ -46,23 +49,39 @@ record PhoneSyllable(List<PhoneConsonant> onset, PhoneVowel vowel, List<PhoneCon
         coda);
   }
 
-  /** How long the consonants before the vowel are at a slow rate, in seconds. */
-  double onsetSeconds() {
+  /**
+   * How long the consonants before the vowel are at a slow rate, in seconds.
+   *
+   * @return seconds
+   */
+  public double onsetSeconds() {
     return onset.stream().mapToDouble(PhoneConsonant::seconds).sum();
   }
 
-  /** The first consonant, if the sollu begins with one. */
-  Optional<PhoneConsonant> first() {
+  /**
+   * The first consonant, if the sollu begins with one.
+   *
+   * @return the consonant; empty if the sollu begins with its vowel
+   */
+  public Optional<PhoneConsonant> first() {
     return onset.isEmpty() ? Optional.empty() : Optional.of(onset.get(0));
   }
 
-  /** The consonant that opens into the vowel, if there is one. */
-  Optional<PhoneConsonant> lastBeforeVowel() {
+  /**
+   * The consonant that opens into the vowel, if there is one.
+   *
+   * @return the consonant; empty if there is none
+   */
+  public Optional<PhoneConsonant> lastBeforeVowel() {
     return onset.isEmpty() ? Optional.empty() : Optional.of(onset.get(onset.size() - 1));
   }
 
-  /** Whether the vowel closes into a nasal that can ring. */
-  boolean closesIntoNasal() {
+  /**
+   * Whether the vowel closes into a nasal that can ring.
+   *
+   * @return true if it does
+   */
+  public boolean closesIntoNasal() {
     return !coda.isEmpty() && coda.get(0).manner() == PhoneManner.NASAL;
   }
 }

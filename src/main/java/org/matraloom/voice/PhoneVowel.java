@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** The five vowels; how long one lasts is a matter of the score, not of the vowel. */
-enum PhoneVowel {
+public enum PhoneVowel {
   /** As in ta. */
   A,
   /** As in ki. */

@@ -21,8 +21,12 @@ public enum VoiceEffort {
     this.tiltDb = tiltDb;
   }
 
-  /** Level against full voice, dB. */
-  double levelDb() {
+  /**
+   * Level against full voice, dB.
+   *
+   * @return dB, not above 0
+   */
+  public double levelDb() {
     return levelDb;
   }
 
@@ -41,8 +45,12 @@ public enum VoiceEffort {
     return openness;
   }
 
-  /** Added to the damping at 3 kHz, dB. */
-  double tiltDb() {
+  /**
+   * Added to the damping at 3 kHz, dB.
+   *
+   * @return dB, 0 or more
+   */
+  public double tiltDb() {
     return tiltDb;
   }
 }

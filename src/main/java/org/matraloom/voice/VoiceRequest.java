@@ -16,7 +16,7 @@ import org.matraloom.schedule.Stress;
  * @param stress how prominent its place is
  * @param take which of several takes, alike to the ear but not to the sample
  */
-record VoiceRequest(
+public record VoiceRequest(
     PhoneSyllable syllable,
     Optional<PhoneConsonant> following,
     int leadMs,
@@ -28,7 +28,12 @@ record VoiceRequest(
 
   private static final double MS = 1000;
 
-  VoiceTiming timing() {
+  /**
+   * The moments of the sollu.
+   *
+   * @return in seconds from its vowel onset
+   */
+  public VoiceTiming timing() {
     double natural = syllable.onsetSeconds();
     double pace = natural == 0 ? 1 : leadMs / MS / natural;
     return new VoiceTiming(leadMs / MS, endMs / MS, pace, light, rings);

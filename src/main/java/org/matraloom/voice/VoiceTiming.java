@@ -9,7 +9,7 @@ package org.matraloom.voice;
  * @param light whether it is so short that nothing closes fully
  * @param rings whether a karvai follows
  */
-record VoiceTiming(
+public record VoiceTiming(
     double leadSeconds, double endSeconds, double pace, boolean light, boolean rings) {
 
   /**
@@ -31,13 +31,13 @@ record VoiceTiming(
    * How long before its vowel onset a sollu begins: its consonants at their full length, or as much
    * as leaves the vowel before it the larger part of the time.
    *
-   * @param syllable what is said
+   * @param naturalSeconds how long its consonants are where nothing hurries them
    * @param soundingSeconds how much of the time since the vowel onset before is taken by that sollu
    * @param quietSeconds how much of it is silent
    */
-  static double lead(PhoneSyllable syllable, double soundingSeconds, double quietSeconds) {
+  static double lead(double naturalSeconds, double soundingSeconds, double quietSeconds) {
     double share = isLight(soundingSeconds) ? LIGHT_SHARE : LARGEST_SHARE;
-    return Math.min(syllable.onsetSeconds(), quietSeconds + share * soundingSeconds);
+    return Math.min(naturalSeconds, quietSeconds + share * soundingSeconds);
   }
 
   /** Whether a sollu of this length is said lightly. */
@@ -50,8 +50,13 @@ record VoiceTiming(
     return Math.min(0.6 * seconds, consonant.lagSeconds() * StrictMath.sqrt(pace));
   }
 
-  /** When the vowel gives way to what closes the syllable. */
-  double vowelSeconds(PhoneSyllable syllable) {
+  /**
+   * When the vowel gives way to what closes the syllable.
+   *
+   * @param syllable what is said
+   * @return seconds after the vowel onset
+   */
+  public double vowelSeconds(PhoneSyllable syllable) {
     if (syllable.coda().isEmpty()) {
       return endSeconds;
     }

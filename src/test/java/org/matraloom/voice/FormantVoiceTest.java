@@ -96,7 +96,7 @@ class FormantVoiceTest {
     FormantVoice voice = SpokenLine.usual();
     for (int i = 0; i + 1 < sollus.size(); i++) {
       PhoneSyllable next = syllable(sollus.get(i + 1));
-      long lead = (long) (1000 * VoiceTiming.lead(next, ms / 1000.0, 0) + 1e-6);
+      long lead = (long) (1000 * VoiceTiming.lead(next.onsetSeconds(), ms / 1000.0, 0) + 1e-6);
       assertEquals(ms - lead, msAfterGrid(line.sound(voice, i)), 1, sollus.get(i));
       assertTrue(ms - lead >= 0.59 * ms, "the vowel keeps the larger part");
     }

@@ -14,8 +14,8 @@ import org.matraloom.time.Ratio;
 /** Sollus said one after another by the real voice, for looking at. */
 public final class SpokenLine {
 
-  static final int RATE = 48_000;
-  static final int MS = RATE / 1000;
+  public static final int RATE = 48_000;
+  public static final int MS = RATE / 1000;
   public static final Lexicon LEXICON = Lexicon.standard();
 
   private final List<SolluCue> cues = new ArrayList<>();
@@ -23,18 +23,18 @@ public final class SpokenLine {
   private Stress stress = Stress.NONE;
 
   /** Lets the sollus after this have another stress. */
-  SpokenLine stressed(Stress next) {
+  public SpokenLine stressed(Stress next) {
     stress = next;
     return this;
   }
 
   /** Adds a sollu, or silence for a dot. */
-  SpokenLine say(String spelling, int ms) {
+  public SpokenLine say(String spelling, int ms) {
     return say(spelling, ms, 0);
   }
 
   /** Adds a sollu of so many milliseconds, and as many more of karvai. */
-  SpokenLine say(String spelling, int ms, int karvaiMs) {
+  public SpokenLine say(String spelling, int ms, int karvaiMs) {
     long length = (long) (ms + karvaiMs) * MS;
     if (!spelling.equals(".")) {
       String sound = LEXICON.sound(spelling).orElseThrow().name();
@@ -51,24 +51,24 @@ public final class SpokenLine {
     return this;
   }
 
-  List<SolluCue> cues() {
+  public List<SolluCue> cues() {
     return cues;
   }
 
-  long gridFrame(int sollu) {
+  public long gridFrame(int sollu) {
     return cues.get(sollu).startFrame();
   }
 
-  long endFrame() {
+  public long endFrame() {
     return endFrame;
   }
 
-  SolluWave sound(SolluVoice voice, int sollu) {
+  public SolluWave sound(SolluVoice voice, int sollu) {
     return voice.say(cue(sollu - 1), cues.get(sollu), cue(sollu + 1));
   }
 
   /** The sum of all of them, with silence around it. */
-  float[] render(SolluVoice voice) {
+  public float[] render(SolluVoice voice) {
     float[] wave = new float[(int) endFrame + RATE / 4];
     for (int i = 0; i < cues.size(); i++) {
       SolluWave sound = sound(voice, i);

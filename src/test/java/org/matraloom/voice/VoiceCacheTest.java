@@ -14,7 +14,7 @@ class VoiceCacheTest {
 
   @Test
   void keepsWhatWasAskedForLast() {
-    VoiceCache cache = cache(60_000);
+    VoiceCache<VoiceRequest> cache = cache(60_000);
     SolluWave first = cache.get(request(100));
     assertSame(first, cache.get(request(100)));
     for (int ms = 101; ms < 120; ms++) {
@@ -24,8 +24,9 @@ class VoiceCacheTest {
     assertNotSame(first, cache.get(request(100)));
   }
 
-  private static VoiceCache cache(long mostSamples) {
-    return new VoiceCache(new VoiceSpeaker(SpokenLine.RATE, VoiceSettings.USUAL), mostSamples);
+  private static VoiceCache<VoiceRequest> cache(long mostSamples) {
+    return new VoiceCache<>(
+        new VoiceSpeaker(SpokenLine.RATE, VoiceSettings.USUAL)::say, mostSamples);
   }
 
   private static VoiceRequest request(int endMs) {

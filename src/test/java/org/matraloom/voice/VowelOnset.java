@@ -9,10 +9,10 @@ import java.util.Arrays;
  * opens, the bands above it do. The onset is taken where the level has climbed half of the way, as
  * in the beat detector of F. Cummins and R. Port, J. Phonetics 26 (1998) 145-171, in narrower time.
  */
-final class VowelOnset {
+public final class VowelOnset {
 
   /** Which change marks the onset. */
-  enum Mark {
+  public enum Mark {
     /** The voice begins: low frequencies. */
     VOICE,
     /** The mouth opens: higher frequencies. */
@@ -26,7 +26,7 @@ final class VowelOnset {
   private VowelOnset() {}
 
   /** The frame at which the vowel begins, near a frame. */
-  static double frame(float[] wave, int nearFrame, Mark mark) {
+  public static double frame(float[] wave, int nearFrame, Mark mark) {
     double[] band =
         mark == Mark.VOICE ? band(wave, nearFrame, 150, 900) : band(wave, nearFrame, 600, 3500);
     int half = band.length / 2;

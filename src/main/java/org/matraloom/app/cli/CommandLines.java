@@ -2,6 +2,7 @@ package org.matraloom.app.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import org.matraloom.fit.WholeRange;
 import org.matraloom.sound.MixPart;
 import picocli.CommandLine;
@@ -62,6 +63,8 @@ public final class CommandLines {
         err.println("matraloom: " + error.getMessage());
       }
       return ExitCode.BAD_INPUT;
+    } else if (error instanceof UncheckedIOException wrapped) {
+      return explain(wrapped.getCause(), err);
     } else if (error instanceof IOException problem) {
       err.println("matraloom: " + MachineWords.of(problem));
       return ExitCode.MACHINE;

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.matraloom.app.cli.Paragraph;
+import org.matraloom.app.cli.VoiceOptions;
 import org.matraloom.app.cli.WholeFile;
 import org.matraloom.breath.BreathPlan;
 import org.matraloom.breath.BreathText;
@@ -114,7 +115,12 @@ final class ClassPiece {
     String breaths = BreathText.of(plan, List.of(), false, Paragraph::folded);
     WholeFile.writeText(folder.resolve("breaths.txt"), file -> file.append(breaths));
     if (options.phone()) {
-      var sound = PhoneSound.of(performance, lexicon, content, Optional.empty());
+      var sound =
+          PhoneSound.of(
+              performance,
+              PhoneSound.voice(VoiceOptions.USUAL, lexicon),
+              content,
+              Optional.empty());
       WholeFile.writeText(
           folder.resolve("phone.html"), file -> PhonePage.write(sheet, sound, file));
     }

@@ -126,6 +126,7 @@ public final class FilmCommand implements Callable<Integer> {
       Path written = target.frames == null ? target.film : target.frames;
       out.printf(Locale.ROOT, "%s: %.1f s, %d pictures%n", written, seconds, maker.pictures());
     }
+    voice.tellInstead(command.commandLine().getErr());
     if (poster != null) {
       WholeFile.write(poster, maker::writePoster);
       out.println(poster);

@@ -145,6 +145,7 @@ public final class PackCommand implements Callable<Integer> {
       papers(composition);
     }
     int made = make(maker);
+    voice.tellInstead(command.commandLine().getErr());
     PrintWriter out = command.commandLine().getOut();
     out.println(
         folder
@@ -162,7 +163,9 @@ public final class PackCommand implements Callable<Integer> {
     SheetOptions options = content.options(performance, score.lexicon());
     Sheet sheet = Sheet.of(performance, options, content.breaths(performance));
     WholeFile.write(paper(PackPaper.SHEET), file -> PdfPages.write(sheet, file));
-    PageSound sound = PhoneSound.of(performance, score.lexicon(), content, drone.sruti());
+    PageSound sound =
+        PhoneSound.of(
+            performance, PhoneSound.voice(voice.who(), score.lexicon()), content, drone.sruti());
     WholeFile.writeText(paper(PackPaper.PHONE), file -> PhonePage.write(sheet, sound, file));
     BreathPlan plan = content.breathOptions().plan(performance);
     String text = BreathText.of(plan, List.of(), false, Paragraph::folded);

@@ -2,6 +2,7 @@ package org.matraloom.app.handon;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.DroneOptions;
 import org.matraloom.app.cli.ExitCode;
@@ -9,12 +10,14 @@ import org.matraloom.app.cli.RoundsOption;
 import org.matraloom.app.cli.ScoreOptions;
 import org.matraloom.app.cli.SheetOutput;
 import org.matraloom.app.cli.UserError;
+import org.matraloom.app.cli.VoiceOptions;
 import org.matraloom.app.cli.WholeFile;
 import org.matraloom.page.PageSound;
 import org.matraloom.page.PhonePage;
 import org.matraloom.score.Performance;
 import org.matraloom.sheet.Sheet;
 import org.matraloom.sheet.SheetOptions;
+import org.matraloom.voice.SolluVoice;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -54,6 +57,13 @@ public final class PageCommand implements Callable<Integer> {
 
   @Mixin private DroneOptions drone;
 
+  @Option(
+      names = "--voice",
+      paramLabel = "WHO",
+      defaultValue = VoiceOptions.USUAL,
+      description = VoiceOptions.WHO)
+  private String who;
+
   @Override
   public Integer call() throws IOException {
     if (!SheetOutput.endingOf(output).startsWith("htm")) {
@@ -62,9 +72,11 @@ public final class PageCommand implements Callable<Integer> {
     Performance performance = rounds.of(Performance.of(score.read()));
     SheetOptions options = content.options(performance, score.lexicon());
     Sheet sheet = Sheet.of(performance, options, content.breaths(performance));
-    PageSound sound = PhoneSound.of(performance, score.lexicon(), content, drone.sruti());
+    SolluVoice voice = PhoneSound.voice(who, score.lexicon());
+    PageSound sound = PhoneSound.of(performance, voice, content, drone.sruti());
     WholeFile.writeText(output, file -> PhonePage.write(sheet, sound, file));
     command.commandLine().getOut().println(output);
+    VoiceOptions.tellInstead(List.of(voice), who, command.commandLine().getErr());
     return ExitCode.DONE;
   }
 }

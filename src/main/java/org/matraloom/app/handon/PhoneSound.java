@@ -3,12 +3,14 @@ package org.matraloom.app.handon;
 import java.util.List;
 import java.util.Optional;
 import org.matraloom.app.cli.UserError;
+import org.matraloom.app.cli.VoiceOptions;
 import org.matraloom.page.PageSound;
 import org.matraloom.page.PageSoundMaker;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
 import org.matraloom.sound.Sruti;
+import org.matraloom.voice.SolluVoice;
 
 /** The sounds of a page, at as many tempi as it may carry. */
 final class PhoneSound {
@@ -26,8 +28,16 @@ final class PhoneSound {
 
   private PhoneSound() {}
 
+  /** Who speaks on a page, by name. */
+  static SolluVoice voice(String who, Lexicon lexicon) {
+    return VoiceOptions.named(who, PageSoundMaker.RATE, lexicon, PageSoundMaker.ONE_TAKE, false);
+  }
+
   static PageSound of(
-      Performance performance, Lexicon lexicon, PageContentOptions content, Optional<Sruti> drone) {
+      Performance performance,
+      SolluVoice voice,
+      PageContentOptions content,
+      Optional<Sruti> drone) {
     long sollus = performance.rounds().stream().mapToLong(Span.Round::sollus).sum();
     if (sollus > MOST_SOLLUS) {
       throw new UserError(
@@ -39,7 +49,7 @@ final class PhoneSound {
     }
     for (List<Integer> percents : PERCENTS) {
       PageSound sound =
-          new PageSoundMaker(performance, lexicon, content.leadsIn()).make(percents, drone);
+          new PageSoundMaker(performance, content.leadsIn(), voice).make(percents, drone);
       if (sound.bytes() <= LARGEST_SOUND_BYTES) {
         return sound;
       }

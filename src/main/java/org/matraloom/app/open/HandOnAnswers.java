@@ -26,10 +26,12 @@ final class HandOnAnswers {
   private static final long MOST_DOWNLOADED = 500_000_000;
 
   private final ScoreFolder scores;
+  private final String voice;
   private final Map<Integer, HandOnJob> jobs = new TreeMap<>();
 
-  HandOnAnswers(ScoreFolder scores) {
+  HandOnAnswers(ScoreFolder scores, String voice) {
     this.scores = scores;
+    this.voice = voice;
   }
 
   /** Begins to make something of a saved score. */
@@ -50,6 +52,7 @@ final class HandOnAnswers {
       words.addAll(sent.isSet("large") ? List.of("--large") : List.of());
       words.addAll(sent.isSet("cues") ? List.of("--cues") : List.of());
     }
+    words.addAll(kind.isSpoken() ? List.of("--voice", voice) : List.of());
     return begin(sent.text("kind"), target, words);
   }
 

@@ -13,6 +13,8 @@ import org.matraloom.app.cli.UserError;
  */
 record HandOnKind(List<String> command, String ending) {
 
+  private static final List<String> SPOKEN = List.of("render", "pack", "page");
+
   private static final Map<String, HandOnKind> KINDS =
       Map.ofEntries(
           Map.entry("sheet-pdf", new HandOnKind(List.of("sheet"), ".pdf")),
@@ -35,6 +37,11 @@ record HandOnKind(List<String> command, String ending) {
   static HandOnKind of(String name) {
     return Optional.ofNullable(KINDS.get(name))
         .orElseThrow(() -> new UserError("nothing of the kind " + name + " is made"));
+  }
+
+  /** Whether the sollus are said in it. */
+  boolean isSpoken() {
+    return SPOKEN.contains(command.get(0));
   }
 
   boolean isSheet() {

@@ -13,6 +13,7 @@ import org.matraloom.app.cli.LexiconOptions;
 import org.matraloom.app.cli.LogOptions;
 import org.matraloom.app.cli.Program;
 import org.matraloom.app.cli.UserError;
+import org.matraloom.app.cli.VoiceOptions;
 import org.matraloom.device.UserFolders;
 import org.matraloom.door.Door;
 import org.matraloom.door.DoorKeys;
@@ -55,6 +56,13 @@ public final class OpenCommand implements Callable<Integer> {
   @Option(names = "--no-browser", description = "Only print the address.")
   private boolean quiet;
 
+  @Option(
+      names = "--voice",
+      paramLabel = "WHO",
+      defaultValue = VoiceOptions.USUAL,
+      description = VoiceOptions.WHO)
+  private String who;
+
   @Mixin private LexiconOptions lexicon;
 
   @Mixin private LogOptions log;
@@ -63,10 +71,12 @@ public final class OpenCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     PrintWriter out = command.commandLine().getOut();
     Optional<ScoreName> first = first();
+    PlayedPieces.voice(who, lexicon.lexicon());
     Path folder = first.isPresent() ? place.toAbsolutePath().getParent() : place;
     ScoreFolder scores = new ScoreFolder(folder, kept(folder), Clock.systemUTC());
     OpenDesk desk =
-        new OpenDesk(scores, lexicon.lexicon(), log.log(), (Program) command.root().userObject());
+        new OpenDesk(
+            scores, lexicon.lexicon(), log.log(), (Program) command.root().userObject(), who);
     Path file = kept(folder).resolve("door");
     DoorKeys before = DoorKeys.kept(file);
     try (Door door =

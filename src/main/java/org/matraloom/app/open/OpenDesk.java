@@ -12,5 +12,7 @@ import org.matraloom.shelf.ScoreFolder;
  * @param lexicon the sollus to know
  * @param log the practice log
  * @param program runs commands
+ * @param voice who says the sollus, as after --voice
  */
-record OpenDesk(ScoreFolder scores, Lexicon lexicon, PracticeLog log, Program program) {}
+record OpenDesk(
+    ScoreFolder scores, Lexicon lexicon, PracticeLog log, Program program, String voice) {}

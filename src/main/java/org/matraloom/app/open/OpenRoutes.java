@@ -38,7 +38,7 @@ final class OpenRoutes {
     post(routes, "/api/repairs", reading::repairs);
     post(routes, "/api/repair", reading::repair);
     get(routes, "/api/vocabulary", request -> Vocabulary.of(desk.lexicon()));
-    PlayAnswers play = new PlayAnswers(desk.lexicon());
+    PlayAnswers play = new PlayAnswers(desk.lexicon(), desk.voice());
     post(routes, "/api/play", play::begin);
     post(routes, "/api/play/next", play::next);
     post(routes, "/api/play/change", play::change);
@@ -46,7 +46,7 @@ final class OpenRoutes {
     TapAnswers taps = new TapAnswers(desk.lexicon());
     post(routes, "/api/tap", taps::tempo);
     post(routes, "/api/rhythm", taps::rhythm);
-    HandOnAnswers files = new HandOnAnswers(desk.scores());
+    HandOnAnswers files = new HandOnAnswers(desk.scores(), desk.voice());
     post(routes, "/api/make", files::make);
     post(routes, "/api/cancel", files::cancel);
     get(routes, "/api/jobs", request -> files.list());

@@ -28,8 +28,8 @@ final class PlayAnswers {
   private final Map<Integer, PlayedPiece> plays = new LinkedHashMap<>();
   private int last;
 
-  PlayAnswers(Lexicon lexicon) {
-    this.pieces = new PlayedPieces(lexicon);
+  PlayAnswers(Lexicon lexicon, String voice) {
+    this.pieces = new PlayedPieces(lexicon, voice);
   }
 
   /** Begins to play a text. */

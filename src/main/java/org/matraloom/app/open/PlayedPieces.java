@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.matraloom.app.cli.ReciterOption;
 import org.matraloom.app.cli.UserError;
+import org.matraloom.app.cli.VoiceOptions;
 import org.matraloom.breath.BreathPlanner;
 import org.matraloom.breath.BreathSettings;
 import org.matraloom.breath.BreathTimeline;
@@ -21,7 +22,6 @@ import org.matraloom.score.Performance;
 import org.matraloom.sound.MixPart;
 import org.matraloom.sound.Sruti;
 import org.matraloom.sound.SrutiDrone;
-import org.matraloom.voice.FormantVoice;
 import org.matraloom.voice.SolluVoice;
 import org.matraloom.voice.VoiceSettings;
 import org.matraloom.wav.PcmFormat;
@@ -32,9 +32,11 @@ final class PlayedPieces {
   private static final PcmFormat FORMAT = PcmFormat.USUAL;
 
   private final Lexicon lexicon;
+  private final String who;
 
-  PlayedPieces(Lexicon lexicon) {
+  PlayedPieces(Lexicon lexicon, String who) {
     this.lexicon = lexicon;
+    this.who = who;
   }
 
   PlayedPiece of(JsonFields sent) {
@@ -62,7 +64,8 @@ final class PlayedPieces {
             .map(Sruti::parse)
             .map(tonic -> new SrutiDrone(tonic, FORMAT.ratePerSecond()));
     LivePiece piece =
-        new LivePiece(List.of(timeline), countIn, voice(), drone, FORMAT, BreathSettings.study());
+        new LivePiece(
+            List.of(timeline), countIn, voice(who, lexicon), drone, FORMAT, BreathSettings.study());
     Optional<Fade> fade =
         sent.find("fade")
             .filter(given -> !given.isBlank())
@@ -80,7 +83,8 @@ final class PlayedPieces {
     return new PlayedPiece(piece, play);
   }
 
-  private SolluVoice voice() {
-    return new FormantVoice(FORMAT.ratePerSecond(), lexicon, VoiceSettings.USUAL);
+  /** A voice for one play, by its name. */
+  static SolluVoice voice(String who, Lexicon lexicon) {
+    return VoiceOptions.named(who, FORMAT.ratePerSecond(), lexicon, VoiceSettings.USUAL, false);
   }
 }

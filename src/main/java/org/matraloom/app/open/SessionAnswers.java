@@ -23,8 +23,6 @@ import org.matraloom.script.Script;
 import org.matraloom.session.DecisionSound;
 import org.matraloom.shelf.ScoreName;
 import org.matraloom.staircase.StairStep;
-import org.matraloom.voice.FormantVoice;
-import org.matraloom.voice.VoiceSettings;
 import org.matraloom.wav.PcmFormat;
 
 /** A practice session on the page: the same as that of {@code practise}, one at a time. */
@@ -115,9 +113,7 @@ final class SessionAnswers {
         session().playing().orElseThrow(() -> new UserError("no pass is to be played now"));
     return plays.begin(
         PlayedPiece.straight(
-            pass.piece(
-                new FormantVoice(GUIDE.ratePerSecond(), desk.lexicon(), VoiceSettings.USUAL),
-                GUIDE),
+            pass.piece(PlayedPieces.voice(desk.voice(), desk.lexicon()), GUIDE),
             pass.composition().tempo(),
             pass.mix()));
   }

@@ -48,7 +48,7 @@ final class WarmStart {
 
   private static void readAndPlay(OpenDesk desk) throws IOException {
     ReadingAnswers reading = new ReadingAnswers(desk.lexicon());
-    PlayAnswers playing = new PlayAnswers(desk.lexicon());
+    PlayAnswers playing = new PlayAnswers(desk.lexicon(), desk.voice());
     DoorRequest text = request(json -> json.writeStringField("text", Samples.text(PIECE)));
     playing.begin(text);
     DoorRequest frames =

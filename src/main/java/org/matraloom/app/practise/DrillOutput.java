@@ -103,6 +103,7 @@ final class DrillOutput {
               command.commandLine().getErr(),
               rate -> voice.voice(rate, Lexicon.standard()))
           .write(drill.passages(), "(" + drill.what() + ")", drill.sruti(), drill.format(), output);
+      voice.tellInstead(err);
     }
   }
 

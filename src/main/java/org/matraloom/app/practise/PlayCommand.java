@@ -105,6 +105,7 @@ public final class PlayCommand implements Callable<Integer> {
     if (plain || !session.onScreen()) {
       session.inLines(out, System.in);
     }
+    voice.tellInstead(command.commandLine().getErr());
     if (drill != null) {
       DrillEntry.of(made.passages(), session.playedSeconds())
           .ifPresent(entry -> log.note(entry, out));

@@ -82,6 +82,7 @@ public final class RenderCommand implements Callable<Integer> {
     String tempo = "at " + piece.tempo().beatsPerMinute().toMixed() + " beats a minute";
     new TrackOutput(out, err, voices)
         .write(List.of(passage), tempo, drone.sruti(), format.format(), output);
+    voice.tellInstead(err);
     return ExitCode.DONE;
   }
 

@@ -87,6 +87,7 @@ public final class SollusCommand implements Callable<Integer> {
     PrintWriter out = command.commandLine().getOut();
     if (phrase != null) {
       hear(out);
+      voice.tellInstead(command.commandLine().getErr());
     } else if (output != null || picture != null) {
       throw new UserError("what is to be said? Give it with --hear, such as --hear \"ta ka\"");
     } else if (json) {

@@ -58,7 +58,7 @@ class OpenAnswersTest {
         new ScoreFolder(
             Files.createDirectory(top.resolve("scores")), top.resolve("kept"), Clock.systemUTC());
     PracticeLog log = new PracticeLog(top.resolve("log.jsonl"));
-    OpenDesk desk = new OpenDesk(scores, Lexicon.standard(), log, new InProcess());
+    OpenDesk desk = new OpenDesk(scores, Lexicon.standard(), log, new InProcess(), "low");
     routes = OpenRoutes.of(desk, Optional.empty());
   }
 

@@ -45,8 +45,10 @@ class PageSessionTest {
     Files.writeString(folder.resolve("wrong.loom"), "tala adi\nSong = blub\n");
     ScoreFolder scores = new ScoreFolder(folder, top.resolve("kept"), Clock.systemUTC());
     log = new PracticeLog(top.resolve("log.jsonl"));
-    OpenDesk desk = new OpenDesk(scores, Lexicon.standard(), log, new NoProgram());
-    sessions = new SessionAnswers(desk, new HandOnAnswers(scores), new PlayAnswers(desk.lexicon()));
+    OpenDesk desk = new OpenDesk(scores, Lexicon.standard(), log, new NoProgram(), "low");
+    sessions =
+        new SessionAnswers(
+            desk, new HandOnAnswers(scores), new PlayAnswers(desk.lexicon(), desk.voice()));
   }
 
   private static DoorRequest request(String body) {

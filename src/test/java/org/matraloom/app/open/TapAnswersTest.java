@@ -66,7 +66,7 @@ class TapAnswersTest {
 
   private static PieceSection section(String field, String what, double beat) throws IOException {
     PlayedPiece played =
-        new PlayedPieces(Lexicon.standard())
+        new PlayedPieces(Lexicon.standard(), "low")
             .of(JsonFields.of(request(json -> json.writeStringField("text", PIECE))));
     JsonFields sent =
         JsonFields.of(

@@ -1,0 +1,197 @@
+package org.matraloom.app.voices;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.matraloom.app.cli.ExitCode;
+import org.matraloom.app.cli.LexiconOptions;
+import org.matraloom.app.cli.Paragraph;
+import org.matraloom.app.cli.UserError;
+import org.matraloom.mouth.CueSheet;
+import org.matraloom.mouth.KitDraft;
+import org.matraloom.mouth.KitException;
+import org.matraloom.mouth.KitHead;
+import org.matraloom.mouth.KitMaker;
+import org.matraloom.mouth.KitZip;
+import org.matraloom.recording.RecordingException;
+import org.matraloom.score.Lexicon;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Makes a voice of recordings, or of a file that was shared. */
+@Command(
+    name = "make",
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    description = {
+      "Make a voice of recordings of a list of sollus, or of a shared voice (.zip).",
+      "A cue sheet says what was spoken: words as in a score, a row on a line, in order;",
+      "before a word, if you like, when it begins: 12.4 or 1:12.4. Its usual name is that",
+      "of the recording with .txt. One sheet for several recordings: each is a take of it."
+    },
+    footer = {
+      "",
+      "Example: matraloom voice make river list.wav --cue list.txt --owner \"Mira\" --consent"
+    })
+final class VoiceMakeCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec command;
+
+  @Parameters(index = "0", paramLabel = "NAME", description = "What the voice is to be called.")
+  private String name;
+
+  @Parameters(
+      index = "1..*",
+      arity = "1..*",
+      paramLabel = "RECORDING",
+      description = "Recordings of any kind that take reads, or one shared voice.")
+  private List<Path> recordings;
+
+  @Option(
+      names = "--cue",
+      paramLabel = "SHEET",
+      description = "What was spoken; one for all recordings, or one for each.")
+  private List<Path> sheets = List.of();
+
+  @Option(names = "--owner", paramLabel = "TEXT", defaultValue = "", description = "Who spoke.")
+  private String owner;
+
+  @Option(
+      names = "--terms",
+      paramLabel = "TEXT",
+      defaultValue = "",
+      description = "What others may do with the voice.")
+  private String terms;
+
+  @Option(
+      names = "--consent",
+      description = {
+        "I agree: it is my own voice, it is kept on this machine only, and whoever gets",
+        "a page, a track or a film made with it, or the voice itself, hears it."
+      })
+  private boolean consent;
+
+  @Option(names = "--replace", description = "Replace a voice of that name.")
+  private boolean replace;
+
+  @Mixin private ShelfOptions shelf;
+
+  @Mixin private LexiconOptions lexicon;
+
+  @Override
+  public Integer call() throws IOException {
+    ShelfOptions.requireName(name);
+    if (shelf.shelf().has(name) && !replace) {
+      throw new UserError("there is a voice " + name + " already; take another name, or --replace");
+    }
+    PrintWriter out = command.commandLine().getOut();
+    try {
+      KitDraft draft = isShared() ? KitZip.read(recordings.get(0), name) : made();
+      shelf.shelf().put(draft);
+      tell(draft, out);
+    } catch (KitException | RecordingException wrong) {
+      throw new UserError(wrong.getMessage());
+    } catch (NoSuchFileException absent) {
+      throw new UserError("there is no file " + absent.getFile() + "; check the name");
+    }
+    return ExitCode.DONE;
+  }
+
+  private boolean isShared() throws IOException {
+    return recordings.size() == 1 && KitZip.isZip(recordings.get(0));
+  }
+
+  private KitDraft made() throws IOException {
+    if (sheets.size() > 1 && sheets.size() != recordings.size()) {
+      throw new UserError(
+          "--cue was given "
+              + sheets.size()
+              + " times for "
+              + recordings.size()
+              + " recordings; give one for all, or one for each");
+    }
+    Lexicon known = lexicon.lexicon();
+    List<CueSheet> cues = new ArrayList<>();
+    for (int i = 0; i < recordings.size(); i++) {
+      cues.add(sheet(i, known));
+    }
+    String agreed = agreed();
+    KitMaker maker = new KitMaker(known);
+    for (int i = 0; i < recordings.size(); i++) {
+      maker.add(recordings.get(i), cues.get(i));
+    }
+    return maker.draft(new KitHead(name, owner, terms, agreed));
+  }
+
+  private CueSheet sheet(int recording, Lexicon known) throws IOException {
+    Path file =
+        sheets.isEmpty()
+            ? beside(recordings.get(recording))
+            : sheets.get(sheets.size() == 1 ? 0 : recording);
+    if (!Files.isRegularFile(file)) {
+      throw new UserError(
+          "there is no cue sheet " + file + "; write what was spoken and name it with --cue");
+    }
+    try {
+      return CueSheet.read(Files.readString(file), file.toString(), known);
+    } catch (CharacterCodingException other) {
+      throw new UserError(file + " is no text in UTF-8; save it so");
+    }
+  }
+
+  private static Path beside(Path recording) {
+    String file = recording.getFileName().toString();
+    int dot = file.lastIndexOf('.');
+    return recording.resolveSibling((dot > 0 ? file.substring(0, dot) : file) + ".txt");
+  }
+
+  /** Asks once, in one sentence; without a terminal the option has to say it. */
+  private String agreed() throws IOException {
+    if (!consent) {
+      if (System.console() == null) {
+        throw new UserError(
+            "a voice needs its owner's consent: --consent says \"" + asked() + "\"");
+      }
+      PrintWriter out = command.commandLine().getOut();
+      out.println(Paragraph.folded(asked() + " Do you agree? yes or no"));
+      out.flush();
+      BufferedReader typed =
+          new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset()));
+      String answer = typed.readLine();
+      if (answer == null || !answer.strip().equalsIgnoreCase("yes")) {
+        throw new UserError("without consent no voice is made; nothing was kept");
+      }
+    }
+    return "yes, " + LocalDate.now() + ": " + asked();
+  }
+
+  private static String asked() {
+    return KitHead.CONSENT;
+  }
+
+  private void tell(KitDraft draft, PrintWriter out) {
+    KitTable table = new KitTable(draft.kit());
+    out.println(shelf.shelf().folderOf(name));
+    table.printSum(out);
+    table.printDoubts(out);
+    if (!draft.missing().isEmpty()) {
+      out.println(Paragraph.folded("Not found: " + String.join("; ", draft.missing()) + "."));
+    }
+    out.println("Hear it: matraloom voice hear " + name);
+    out.println("Use it: --voice " + shelf.typed(name));
+  }
+}

@@ -1,0 +1,114 @@
+package org.matraloom.mouth;
+
+import org.matraloom.voice.PhoneConsonant;
+import org.matraloom.voice.PhoneManner;
+import org.matraloom.voice.PhoneSyllable;
+
+/**
+ * Finds where a vowel begins.
+ *
+ * <p>It is where a band has climbed half of the way, as in the beat detector of F. Cummins and R.
+ * Port, J. Phonetics 26 (1998) 145-171: the band of the voice and the first formant after a
+ * closure, the bands above it where a murmur opens.
+ */
+final class VowelFinder {
+
+  private static final int MS = Kit.RATE / 1000;
+  private static final int RISE_REACH = 150 * MS;
+  private static final int TAP_REACH = 70 * MS;
+  private static final int BEFORE = 12 * MS;
+  private static final int AROUND = 14 * MS;
+  private static final int MOST_SETTLING = 12;
+  private static final int FAR = 40 * MS;
+  private static final double PLATEAU = 0.7;
+  private static final double CLEAR = 2;
+
+  private final int from;
+  private final int to;
+  private final BandLevel voice;
+  private final BandLevel open;
+
+  /**
+   * Prepares to look in a part of a sound.
+   *
+   * @param voice the level of the voice and the first formant there
+   * @param open the level of the bands above
+   */
+  VowelFinder(int from, int to, BandLevel voice, BandLevel open) {
+    this.from = from;
+    this.to = to;
+    this.voice = voice;
+    this.open = open;
+  }
+
+  /** The frame at which the vowel begins, not before the release. */
+  int find(int release, PhoneSyllable syllable) {
+    if (opensBy(syllable, PhoneManner.TAP)) {
+      return afterTap(release);
+    }
+    BandLevel band = band(syllable);
+    int first = Math.max(from, release - BEFORE);
+    int highest = band.top(release, Math.min(to, release + RISE_REACH));
+    int plateau = release;
+    while (plateau < highest && band.at(plateau) < PLATEAU * band.at(highest)) {
+      plateau++;
+    }
+    int top = band.top(plateau, Math.min(highest + 1, plateau + BEFORE));
+    return Math.max(settled(band, halfWay(band, band.bottom(first, top), top)), release);
+  }
+
+  /** Whether the band rises by 6 dB or more where the vowel begins. */
+  boolean isClear(int vowel, PhoneSyllable syllable) {
+    BandLevel band = band(syllable);
+    int top = band.top(vowel, Math.min(to, vowel + AROUND));
+    int bottom = band.bottom(Math.max(from, vowel - AROUND), vowel + 1);
+    return band.at(top) >= CLEAR * band.at(bottom);
+  }
+
+  private BandLevel band(PhoneSyllable syllable) {
+    return opensBy(syllable, PhoneManner.NASAL) || opensBy(syllable, PhoneManner.APPROXIMANT)
+        ? open
+        : voice;
+  }
+
+  private static boolean opensBy(PhoneSyllable syllable, PhoneManner manner) {
+    return syllable
+        .lastBeforeVowel()
+        .map(PhoneConsonant::manner)
+        .filter(manner::equals)
+        .isPresent();
+  }
+
+  /** The voice dips once while the tongue strikes. */
+  private int afterTap(int release) {
+    int dip = voice.bottom(release, Math.min(to, release + TAP_REACH));
+    int top = voice.top(dip, Math.min(to, dip + TAP_REACH));
+    return settled(voice, halfWay(voice, dip, top));
+  }
+
+  /**
+   * Half of the way in the time around a place, again and again until it stays: a rise that goes on
+   * for long is taken where it is steep.
+   */
+  private int settled(BandLevel band, int place) {
+    int at = place;
+    for (int time = 0; time < MOST_SETTLING; time++) {
+      int top = band.top(Math.max(from, at - AROUND), Math.min(to, at + AROUND));
+      int next = halfWay(band, band.bottom(Math.max(from, at - AROUND), top), top);
+      if (next == at) {
+        break;
+      }
+      at = next;
+    }
+    return Math.abs(at - place) > FAR ? place : at;
+  }
+
+  private static int halfWay(BandLevel band, int bottom, int top) {
+    double middle = (band.at(top) + band.at(bottom)) / 2;
+    int at = bottom;
+    while (at < top && band.at(at) < middle) {
+      at++;
+    }
+    return at;
+  }
+}
