@@ -48,7 +48,9 @@ class PageSessionTest {
     OpenDesk desk = new OpenDesk(scores, Lexicon.standard(), log, new NoProgram(), "low");
     sessions =
         new SessionAnswers(
-            desk, new HandOnAnswers(scores), new PlayAnswers(desk.lexicon(), desk.voice()));
+            desk,
+            new HandOnAnswers(scores, desk.voice()),
+            new PlayAnswers(desk.lexicon(), desk.voice()));
   }
 
   private static DoorRequest request(String body) {
