@@ -53,6 +53,7 @@ final class OpenRoutes {
     get(routes, "/api/made", files::made);
     TakeAnswers takes = new TakeAnswers(desk, files);
     routes.add(DoorRoute.post("/api/take", TakeAnswers.MOST_BYTES, told(takes::measure)));
+    post(routes, "/api/take/expected", takes::expect);
     post(routes, "/api/drill", takes::drill);
     SessionAnswers sessions = new SessionAnswers(desk, files, play);
     post(routes, "/api/session/begin", sessions::begin);

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.regex.Pattern;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.UserError;
@@ -34,10 +35,19 @@ final class TakeAnswers {
   private final OpenDesk desk;
   private final HandOnAnswers files;
   private final Map<String, String> drills = new ConcurrentHashMap<>();
+  private final AtomicBoolean isExpected = new AtomicBoolean();
 
   TakeAnswers(OpenDesk desk, HandOnAnswers files) {
     this.desk = desk;
     this.files = files;
+  }
+
+  /** A take is being said; its measure is made ready once. */
+  DoorReply expect(DoorRequest request) throws IOException {
+    if (!isExpected.getAndSet(true)) {
+      WarmStart.beginTakes(desk.program());
+    }
+    return JsonReply.of(json -> {});
   }
 
   /** Keeps a take and measures it; the reply is what {@code take --json} prints. */

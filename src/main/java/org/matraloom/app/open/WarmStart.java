@@ -6,44 +6,54 @@ import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.locks.LockSupport;
 import org.matraloom.app.cli.Program;
 import org.matraloom.door.DoorRequest;
 
 /**
- * Does for nobody, while the browser starts, what will be asked for: the shelf, a sample read and
- * played, and later a take measured. The first run of that code takes several times as long as the
- * next.
+ * Does for nobody what will be asked for: while the browser starts, the shelf, a sample read and
+ * played; while a first take is recorded, the measure of a take. The first run of that code takes
+ * several times as long as the next.
  */
 final class WarmStart {
 
   private static final String PIECE = "gutter-song.loom";
   private static final int TIMES = 200;
 
-  /** The measure of a take waits until the first page stands there. */
-  private static final long BEFORE_TAKES_NANOS = TimeUnit.SECONDS.toNanos(5);
-
   private static final int TAKES = 2;
 
   private WarmStart() {}
 
   static void begin(OpenDesk desk) {
-    Thread thread = new Thread(() -> run(desk), "matraloom-warm-start");
+    aside(
+        () -> {
+          new ShelfAnswers(desk).list();
+          readAndPlay(desk);
+        });
+  }
+
+  static void beginTakes(Program program) {
+    aside(() -> measure(program));
+  }
+
+  /** Work that reads the program's own files. */
+  private interface Work {
+    void run() throws IOException;
+  }
+
+  private static void aside(Work work) {
+    Thread thread =
+        new Thread(
+            () -> {
+              try {
+                work.run();
+              } catch (IOException unreadable) {
+                // the page will say what is wrong with the program's own files
+              }
+            },
+            "matraloom-warm-start");
     thread.setDaemon(true);
     thread.setPriority(Thread.MIN_PRIORITY);
     thread.start();
-  }
-
-  private static void run(OpenDesk desk) {
-    try {
-      new ShelfAnswers(desk).list();
-      readAndPlay(desk);
-      LockSupport.parkNanos(BEFORE_TAKES_NANOS);
-      measure(desk.program());
-    } catch (IOException unreadable) {
-      // the page will say what is wrong with the program's own files
-    }
   }
 
   private static void readAndPlay(OpenDesk desk) throws IOException {

@@ -14,7 +14,8 @@ const AGAIN_MS = 1000;
 /**
  * @param {string} name the score
  * @param {{ text: string, stamp: string }} first as it was read
- * @param {{ state: (key: string) => void, clash: (theirs: { text: string, stamp: string }) => void }} told
+ * @param {{ state: (key: string) => void, clash: (theirs: { text: string, stamp: string }) => void, drawn: () => Promise<void> }} told
+ *   what is told; "drawn" ends when the sheet is drawn, as somebody waits for that
  */
 export function keeper(name, first, told) {
   const draft = 'draft/' + name;
@@ -50,6 +51,7 @@ export function keeper(name, first, told) {
       return;
     }
     busy = true;
+    await told.drawn();
     const sent = text;
     try {
       stamp = (await post('/api/save', { name, text: sent, stamp })).stamp;
@@ -89,6 +91,7 @@ export function keeper(name, first, told) {
   /** Looks whether another program has written. */
   async function look() {
     if (busy || clashing) return;
+    await told.drawn();
     try {
       const now = await get('/api/stamp', { name });
       if (now.stamp === stamp || busy || clashing) return;

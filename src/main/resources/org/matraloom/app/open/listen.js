@@ -85,6 +85,7 @@ export function openListen(score) {
     await microphone.opened;
     microphone.record();
     recording = true;
+    post('/api/take/expected', {}).catch(() => {});
     record.textContent = say('endTake');
     element.dataset.recording = 'true';
     const begun = performance.now();

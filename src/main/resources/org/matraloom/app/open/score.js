@@ -19,6 +19,9 @@ import { showWriting } from '/page/writing.js';
 import { landingLine } from '/page/landing.js';
 import { showVersions, showClash } from '/page/versions.js';
 
+/** So long what can wait gives way to the sheet. */
+const DRAWN_MS = 150;
+
 /** @type {any} */
 let vocabulary;
 
@@ -71,6 +74,7 @@ export async function showScore(main, name) {
     if (place) editor.goTo(place[0], place[1], byKey);
   });
   const kept = keeper(name, first, {
+    drawn: async () => { await Promise.race([reading, new Promise((wait) => setTimeout(wait, DRAWN_MS))]); },
     state: (key) => { state.textContent = say(key); state.dataset.state = key; },
     clash: (theirs) => showClash(margin, name, editor.text(), theirs, async (mine, now) => {
       if (!mine) editor.replace(now.text);
