@@ -92,7 +92,7 @@ final class LessonPieces {
   }
 
   private static LessonPass pass(String what, Composition said, Help help) {
-    Timeline laidOut = ScoreTimeline.of(Performance.of(said), 1);
+    Timeline laidOut = ScoreTimeline.of(Performance.of(said), LessonPass.COUNT_IN);
     Timeline heard =
         help.isLeast()
             ? new ClickTimeline(

@@ -24,6 +24,8 @@ export function keeper(name, first, told) {
   let text = first.text;
   let clashing = false;
   let busy = false;
+  /** What is being saved. */
+  let saving = Promise.resolve();
   let timer = 0;
   /** When the first key was pressed that is not saved; 0 if all is. */
   let waitsSince = 0;
@@ -42,12 +44,23 @@ export function keeper(name, first, told) {
     }
   }
 
-  async function save() {
+  /** Saves what is typed now, after what is being saved. */
+  async function saveNow() {
+    await saving;
+    await save();
+  }
+
+  function save() {
     clearTimeout(timer);
     timer = 0;
+    if (!busy) saving = write();
+    return saving;
+  }
+
+  async function write() {
     waitsSince = 0;
-    if (busy || clashing || text === saved) {
-      if (!busy && !clashing) settle();
+    if (clashing || text === saved) {
+      if (!clashing) settle();
       return;
     }
     busy = true;
@@ -112,7 +125,7 @@ export function keeper(name, first, told) {
   const looking = window.setInterval(look, LOOK_MS);
   return {
     typed,
-    save,
+    save: saveNow,
     /**
      * The clash is settled; what is typed goes over their text.
      * @param {string} theirStamp
@@ -126,7 +139,7 @@ export function keeper(name, first, told) {
     },
     async close() {
       clearInterval(looking);
-      await save();
+      await saveNow();
     },
   };
 }

@@ -6,7 +6,7 @@ import { post, postBytes, get } from '/page/ask.js';
 import { say } from '/page/words.js';
 import { make, button, tell } from '/page/make.js';
 import { openMicrophone } from '/page/microphone.js';
-import { measureRoundTrip, roundTripOf } from '/page/roundtrip.js';
+import { measureRoundTrip, guideIn } from '/page/roundtrip.js';
 
 const SPEEDS = [100, 75, 50, 25];
 
@@ -70,13 +70,10 @@ export function openListen(score) {
    * @returns {Promise<Record<string, string>>}
    */
   async function guidePlace() {
-    const straight = score.hear.latest()?.straight();
-    const { frames } = await roundTripOf(microphone.name);
-    if (!guide.checked || !straight || frames === undefined || !Number.isFinite(microphone.beganAt())) return {};
-    return {
-      guideFrame: String(straight.frame - microphone.beganAt() + frames), tripFrames: String(frames),
-      tempo: String(Math.round(straight.tempo * 100)), countIn: String(score.hear.countIn()),
-    };
+    const latest = score.hear.latest();
+    const place = guide.checked ? await guideIn(microphone, latest) : {};
+    if (!place.guideFrame) return {};
+    return { ...place, tempo: String(Math.round(latest.straight().tempo * 100)), countIn: String(score.hear.countIn()) };
   }
 
   async function begin() {

@@ -4,23 +4,18 @@
  */
 import { watch } from '/page/ask.js';
 import { fillIn, readWords, say, chosen, TONGUES } from '/page/words.js';
-import { make, tell } from '/page/make.js';
+import { make, tell, forget } from '/page/make.js';
 import { showShelf, expectShelf } from '/page/shelf.js';
 
 const main = /** @type {HTMLElement} */ (document.getElementById('main'));
 /** @type {() => Promise<void> | void} */
 let leave = () => {};
 
-/** Whether what is told belongs to the view that comes. */
-let carried = false;
-window.addEventListener('carried', () => { carried = true; });
-
 const score = () => import('/page/score.js');
 
 async function show() {
   await leave();
-  if (!carried) tell('');
-  carried = false;
+  forget();
   main.replaceChildren();
   const [view, name] = decodeURIComponent(location.hash.slice(1)).split('/');
   main.dataset.view = view === 'score' ? 'score' : 'shelf';

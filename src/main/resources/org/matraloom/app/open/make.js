@@ -33,11 +33,22 @@ export function button(words, done, set = {}) {
   return make('button', { type: 'button', onclick: done, ...set }, words);
 }
 
+/** Whether what is told belongs to the view that comes. */
+let stays = false;
+
 /**
  * Tells something in one line at the top, which a screen reader says.
  * @param {string} words
+ * @param {boolean} [withNext] whether it belongs to the view that comes
  */
-export function tell(words) {
+export function tell(words, withNext = false) {
   const told = document.getElementById('told');
   if (told) told.textContent = words;
+  stays = withNext;
+}
+
+/** Another view comes: what was told of the one before goes. */
+export function forget() {
+  if (!stays) tell('');
+  stays = false;
 }

@@ -8,7 +8,7 @@ import { say } from '/page/words.js';
 import { make, button, tell } from '/page/make.js';
 import { play, audio } from '/page/sound.js';
 import { openMicrophone } from '/page/microphone.js';
-import { roundTripOf } from '/page/roundtrip.js';
+import { guideIn } from '/page/roundtrip.js';
 import { openHand } from '/page/hand.js';
 import { onKeys } from '/page/keys.js';
 
@@ -48,7 +48,7 @@ export function showSession(place, score) {
     make('div.row-of-verbs', {}, begin, end, level, close),
     now, hand.element, sentence, decision, done);
   goal.focus();
-  const stop = () => post('/api/session/end', {});
+  const stop = () => post('/api/session/end', {}).catch(() => {});
   let unkey = () => {};
   let isHeard = false;
 
@@ -72,6 +72,7 @@ export function showSession(place, score) {
       await follow(microphone);
     } catch (refusal) {
       tell(/** @type {Error} */ (refusal).message);
+      await stop();
     }
     microphone.close();
     isHeard = false;
@@ -159,21 +160,8 @@ export function showSession(place, score) {
     await new Promise((wait) => setTimeout(wait, TAIL_MS));
     hand.element.hidden = true;
     score.sheet().dark();
-    const guide = await guidePlace(microphone, playing);
+    const guide = await guideIn(microphone, playing).catch(() => ({}));
     await postBytes('/api/session/take', { number: String(state.number), ...guide }, microphone.take());
-  }
-
-  /**
-   * Where the guide was in the take, if the round trip is known and it went straight on.
-   * @param {any} microphone
-   * @param {any} playing
-   * @returns {Promise<Record<string, string>>}
-   */
-  async function guidePlace(microphone, playing) {
-    const straight = playing.straight();
-    const { frames } = await roundTripOf(microphone.name).catch(() => ({ frames: undefined }));
-    if (!straight || frames === undefined || !Number.isFinite(microphone.beganAt())) return {};
-    return { guideFrame: String(straight.frame - microphone.beganAt() + frames), tripFrames: String(frames) };
   }
 
   /** @param {any} state */

@@ -41,3 +41,16 @@ export async function measureRoundTrip() {
 export function roundTripOf(input) {
   return get('/api/round-trip', { input });
 }
+
+/**
+ * Where the guide was in a take, if the round trip is known and it went straight on.
+ * @param {any} microphone what recorded it
+ * @param {any} playing the guide
+ * @returns {Promise<Record<string, string>>}
+ */
+export async function guideIn(microphone, playing) {
+  const straight = playing?.straight();
+  const { frames } = await roundTripOf(microphone.name);
+  if (!straight || frames === undefined || !Number.isFinite(microphone.beganAt())) return {};
+  return { guideFrame: String(straight.frame - microphone.beganAt() + frames), tripFrames: String(frames) };
+}

@@ -55,16 +55,10 @@ async function ask(path, body, enter = false) {
   try {
     const told = await post(path, body);
     if (enter) {
-      if (told.guesses?.length) {
-        tell(say('guessed', { what: told.guesses.join('; ') }));
-        window.dispatchEvent(new Event('carried'));
-      }
+      if (told.guesses?.length) tell(say('guessed', { what: told.guesses.join('; ') }), true);
       open(told.name);
     } else {
-      if (path === '/api/rename') {
-        tell(say('renamed', { name: told.name }));
-        window.dispatchEvent(new Event('carried'));
-      }
+      if (path === '/api/rename') tell(say('renamed', { name: told.name }), true);
       window.dispatchEvent(new HashChangeEvent('hashchange'));
     }
   } catch (refusal) {

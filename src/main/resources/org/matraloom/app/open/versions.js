@@ -6,6 +6,9 @@ import { get } from '/page/ask.js';
 import { say } from '/page/words.js';
 import { make, button } from '/page/make.js';
 
+/** Swedish dates are those of ISO 8601: the year first, then month, day, and the time of 24 hours. */
+const ISO_DATES = 'sv';
+
 /**
  * @param {HTMLElement} place
  * @param {string} name
@@ -16,7 +19,7 @@ export async function showVersions(place, name, replace) {
   const shown = make('pre.old', { tabIndex: 0, 'aria-label': say('versionText') });
   const back = button(say('takeBack'), () => { replace(shown.textContent); place.replaceChildren(); }, { id: 'take-back', hidden: true });
   const list = make('ol.versions', {}, ...versions.map((/** @type {any} */ each) =>
-    make('li', {}, button(moment(new Date(each.when)), async () => {
+    make('li', {}, button(new Date(each.when).toLocaleString(ISO_DATES), async () => {
       shown.textContent = (await get('/api/version', { name, id: each.id })).text;
       back.hidden = false;
     }))));
@@ -25,15 +28,6 @@ export async function showVersions(place, name, replace) {
     versions.length ? list : make('p', {}, say('noVersions')),
     shown, back, button(say('close'), () => place.replaceChildren()));
   place.querySelector('button')?.focus();
-}
-
-/**
- * A moment as ISO 8601 writes it, without its letter.
- * @param {Date} when
- */
-function moment(when) {
-  const two = (/** @type {number} */ number) => String(number).padStart(2, '0');
-  return `${when.getFullYear()}-${two(when.getMonth() + 1)}-${two(when.getDate())} ${two(when.getHours())}:${two(when.getMinutes())}:${two(when.getSeconds())}`;
 }
 
 /**
