@@ -89,6 +89,26 @@ final class FilmPen {
     return base;
   }
 
+  /**
+   * The same type, smaller if a text would not go into a room otherwise.
+   *
+   * @param most lines at the least size; above it one fewer
+   */
+  Stylus fitting(String text, double room, int most, Stylus type) {
+    Stylus fits = type;
+    while (fits.size > LEAST && !goesInto(text, room, most - 1, fits)) {
+      fits = new Stylus(Math.max(LEAST, fits.size - 2), fits.bold, fits.color);
+    }
+    return fits;
+  }
+
+  /** Whether a text goes into so many lines of a room uncut. */
+  boolean goesInto(String text, double room, int most, Stylus type) {
+    List<String> lines = wrap(text, room, type);
+    return lines.size() <= most
+        && lines.stream().allMatch(line -> width(line, type.size, type.bold) <= room);
+  }
+
   private List<String> wrap(String text, double room, Stylus type) {
     List<String> lines = new ArrayList<>();
     String line = "";

@@ -88,7 +88,7 @@ final class PassWords {
   }
 
   String nadai(Span.Round round) {
-    String kalam = round.kalam() == 1 ? "" : ", kalam " + round.kalam();
+    String kalam = round.kalam() == 1 ? "" : ", kalam\u00a0" + round.kalam();
     return words.nadai(round.nadai()) + kalam;
   }
 

@@ -19,6 +19,13 @@ final class ScreenBands {
   private static final double SMALL = 32;
   private static final double NEWS_PAD = 36;
 
+  /** So many go in at the least size, three at the usual one. */
+  static final int NEWS_LINES = 4;
+
+  private static final double FIGURE = 120;
+  private static final double ARROW = 106;
+  private static final double AFTER_FIGURE = 28;
+
   private final FilmSize size;
   private final HandBand hand;
 
@@ -112,7 +119,7 @@ final class ScreenBands {
   /** What comes, in a black box where it is another nadai. */
   private void news(ScreenView.News news, FilmPen pen) {
     Rectangle2D area = size.news();
-    double left = area.getMinX() + (size.isUpright() ? size.margin() : 20);
+    double left = newsLeft(size);
     double right = area.getMaxX() - size.margin();
     if (news instanceof ScreenView.News.Told told) {
       Stylus type = new Stylus(SMALL + 4, false, pen.look().ink());
@@ -128,7 +135,7 @@ final class ScreenBands {
   }
 
   private void change(ScreenView.News.Change change, Rectangle2D box, FilmPen pen) {
-    Stylus figure = new Stylus(120, true, pen.look().paper());
+    Stylus figure = new Stylus(FIGURE, true, pen.look().paper());
     Stylus words = new Stylus(SMALL + 6, true, pen.look().paper());
     Stylus small = new Stylus(SMALL + 2, false, pen.look().paper());
     double left = box.getMinX() + NEWS_PAD;
@@ -138,10 +145,13 @@ final class ScreenBands {
     if (change.before() > 0) {
       x += pen.text("" + change.before(), x, base, Side.LEFT, room, figure) + 30;
       arrow(x, base - 42, pen);
-      x += 120;
+      x += ARROW;
     }
-    x += pen.text("" + change.after(), x, base, Side.LEFT, room, figure) + 40;
-    pen.lines(change.words(), x, base - 70, box.getMaxX() - NEWS_PAD - x, 3, words);
+    x += pen.text("" + change.after(), x, base, Side.LEFT, room, figure) + AFTER_FIGURE;
+    double beside = box.getMaxX() - NEWS_PAD - x;
+    Stylus fitting = pen.fitting(change.words(), beside, NEWS_LINES, words);
+    double top = fitting.size() > FilmPen.LEAST ? base - 70 : base - 84;
+    pen.lines(change.words(), x, top, beside, NEWS_LINES, fitting);
     boolean now = change.beatsLeft() == 0;
     String when =
         now ? "now" : change.beatsLeft() == 1 ? "in 1 beat" : "in " + change.beatsLeft() + " beats";
@@ -151,6 +161,17 @@ final class ScreenBands {
       Rectangle2D dot = new Rectangle2D.Double(left + beat * (side + 10), base + 104, side, side);
       pen.fill(dot, pen.look().paper());
     }
+  }
+
+  private static double newsLeft(FilmSize size) {
+    return size.news().getMinX() + (size.isUpright() ? size.margin() : 20);
+  }
+
+  /** How wide the name of a nadai may be beside the figures of a change. */
+  static double changeRoom(FilmSize size, int before, int after, FilmPen pen) {
+    double figures = pen.width("" + before, FIGURE, true) + pen.width("" + after, FIGURE, true);
+    double box = size.news().getMaxX() - size.margin() - newsLeft(size);
+    return box - 2 * NEWS_PAD - figures - 30 - ARROW - AFTER_FIGURE;
   }
 
   private static void arrow(double x, double y, FilmPen pen) {
