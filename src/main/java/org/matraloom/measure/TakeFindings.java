@@ -2,6 +2,7 @@ package org.matraloom.measure;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.matraloom.breath.BreathPlan;
 import org.matraloom.breath.BreathPlanner;
 import org.matraloom.breath.BreathSettings;
@@ -114,16 +115,37 @@ public record TakeFindings(
    * Whether the take lands beyond doubt.
    *
    * @return true if it can be judged, the last sollu is in its place, and nothing is missing or
-   *     left over of which it cannot be told where, and the pulse it is held against is steady;
-   *     where the first sollu was not heard though the recording was on, every sound may be another
-   *     sollu than it seems, the last one too
+   *     left over of which it cannot be told where, the pulse it is held against is steady, and it
+   *     was said in one go; where the first sollu was not heard though the recording was on, every
+   *     sound may be another sollu than it seems, the last one too
    */
   public boolean lands() {
     return doubt.isEmpty()
         && alignment.unsure().isEmpty()
         && !alignment.missed().contains(0)
         && landing.filter(TakeLanding::lands).isPresent()
+        && !hasRestart()
         && !isByDriftingPulse();
+  }
+
+  /**
+   * Whether the reciter broke off and began again.
+   *
+   * @return true if some of the score was said twice
+   */
+  public boolean hasRestart() {
+    return IntStream.range(1, sollus.size())
+        .anyMatch(i -> alignment.isRestart(sollus.get(i - 1), sollus.get(i)));
+  }
+
+  /**
+   * The landing, where it is known which sound is the last sollu.
+   *
+   * @return empty if the last sollu was not heard, or if something is missing or left over of which
+   *     it cannot be told where: then every sound may be another sollu than it seems
+   */
+  public Optional<TakeLanding> knownLanding() {
+    return landing.filter(found -> alignment.unsure().isEmpty());
   }
 
   /**

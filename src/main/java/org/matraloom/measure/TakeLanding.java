@@ -18,8 +18,8 @@ public record TakeLanding(
     double mostSeconds,
     LandingBeat against) {
 
-  /** Nineteen of twenty errors of a measure are less than so many standard errors to one side. */
-  private static final double SURE = 1.645;
+  /** Of a hundred errors of a measure 98 are less than so many standard errors to one side. */
+  private static final double SURE = 2;
 
   /**
    * Whether the last sollu is surely near enough.

@@ -107,7 +107,14 @@ public final class DeviationPicture {
       sum.append(String.format(Locale.ROOT, "%.1f beats a minute, ", pulse.beatsPerMinute()));
       sum.append(drift(pulse.driftPercent())).append("; ");
       sum.append(
-          findings.landing().map(DeviationPicture::landing).orElse("the last sollu is missing"));
+          findings
+              .landing()
+              .map(
+                  found ->
+                      findings.knownLanding().isPresent()
+                          ? landing(found)
+                          : "something is missing or left over, so the landing is not known")
+              .orElse("the last sollu is missing"));
     }
     return sum.toString();
   }

@@ -96,7 +96,7 @@ class TakeFindingsTest {
     assertTrue(found.doubt().isEmpty(), "" + found.doubt());
     assertTrue(found.pulse().orElseThrow().line().wanders());
     assertTrue(found.pulse().orElseThrow().spreadSeconds() < 0.020, "" + found.pulse());
-    assertTrue(found.landing().orElseThrow().lands(), "" + found.landing());
+    assertFalse(found.landing().orElseThrow().isOff(), "" + found.landing());
     assertEquals(List.of(), found.habits());
   }
 
@@ -227,6 +227,8 @@ class TakeFindingsTest {
       boolean begunAgain = judgement.wrong().startsWith("You broke off");
       assertEquals(pause > 0, begunAgain, judgement.wrong());
       assertEquals(pause > 0, found.landing().orElseThrow().lands(), "" + found.landing());
+      assertEquals(pause > 0, found.hasRestart());
+      assertFalse(found.lands(), "who begins again has not landed in one go");
     }
   }
 }

@@ -37,13 +37,21 @@ final class MeasureJson {
     json.writeEndObject();
   }
 
-  void write(TakeLanding landing) throws IOException {
+  /** How it landed; if it is not known which sound is the last sollu, only how it may have. */
+  void write(TakeLanding landing, boolean known) throws IOException {
     json.writeObjectFieldStart("landing");
     json.writeNumberField("place", landing.place());
-    seconds("errorSeconds", landing.errorSeconds());
-    rounded("errorMatras", landing.errorMatras());
+    if (known) {
+      seconds("errorSeconds", landing.errorSeconds());
+      rounded("errorMatras", landing.errorMatras());
+    } else {
+      json.writeNullField("errorSeconds");
+      json.writeNullField("errorMatras");
+      seconds("errorSecondsIfWhole", landing.errorSeconds());
+    }
     seconds("giveOrTakeSeconds", landing.giveOrTakeSeconds());
-    json.writeBooleanField("lands", landing.lands());
+    json.writeBooleanField("lands", known && landing.lands());
+    json.writeBooleanField("off", known && landing.isOff());
     json.writeStringField("against", landing.against().words());
     json.writeEndObject();
   }

@@ -57,9 +57,9 @@ final class TakeComparison {
     row(
         "landing, ms",
         take ->
-            take.landing()
+            take.knownLanding()
                 .map(landing -> SignedNumber.of(1_000 * landing.errorSeconds(), 1))
-                .orElse("not heard"));
+                .orElse(take.landing().isPresent() ? "not known" : "not heard"));
     row("sollus missed", take -> "" + take.alignment().missed().size());
     row("sounds added", take -> "" + take.alignment().added().size());
     row(

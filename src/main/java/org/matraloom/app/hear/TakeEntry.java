@@ -75,7 +75,7 @@ public final class TakeEntry {
         new LogEntry.Outcome(
             Optional.of(clean.ofWhole()),
             findings
-                .landing()
+                .knownLanding()
                 .map(landing -> OptionalDouble.of(rounded(1000 * landing.errorSeconds())))
                 .orElse(OptionalDouble.empty()),
             rounds(clean),

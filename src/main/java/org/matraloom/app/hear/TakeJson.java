@@ -71,7 +71,7 @@ final class TakeJson {
       json.writeNullField("pulse");
     }
     if (findings.landing().isPresent()) {
-      measures.write(findings.landing().get());
+      measures.write(findings.landing().get(), findings.knownLanding().isPresent());
     } else {
       json.writeNullField("landing");
     }

@@ -206,11 +206,19 @@ final class TakeReport {
 
   /** A landing that may be that of another sollu is no landing yet. */
   private String landing(TakeLanding found) {
+    if (findings.knownLanding().isEmpty()) {
+      return found.lands()
+          ? "it lands if nothing is missing or left over"
+          : "if nothing is missing or left over";
+    }
     if (!found.lands()) {
       return found.isOff() ? "it does not land" : "I cannot tell whether it lands";
     }
     if (findings.isByDriftingPulse()) {
       return "it lands only as its own tempo changes";
+    }
+    if (findings.hasRestart()) {
+      return "it lands from where you began again";
     }
     return findings.lands() ? "it lands" : "it lands if nothing is missing or left over";
   }

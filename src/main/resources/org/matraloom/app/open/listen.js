@@ -144,9 +144,9 @@ export function openListen(score) {
    */
   function landing(found) {
     const { landing: end, addedSeconds: added } = found;
-    const ms = end ? Math.round(1000 * end.errorSeconds) : 0;
+    const ms = end ? Math.round(1000 * (end.errorSeconds ?? end.errorSecondsIfWhole)) : 0;
     return [
-      end && say(found.lands ? 'takeLands' : end.lands ? 'takeDoubtful' : 'takeMisses', { ms: Math.abs(ms), side: say(ms < 0 ? 'tooEarly' : 'tooLate'), against: end.against }),
+      end && say(found.lands ? 'takeLands' : end.off ? 'takeMisses' : 'takeDoubtful', { ms: Math.abs(ms), side: say(ms < 0 ? 'tooEarly' : 'tooLate'), against: end.against }),
       added.length && say('takeAdded', { count: added.length, at: added.slice(0, 5).map((/** @type {number} */ each) => each.toFixed(1)).join(', ') }),
     ];
   }
