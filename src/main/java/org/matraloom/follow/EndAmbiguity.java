@@ -40,7 +40,7 @@ public record EndAmbiguity(boolean missing, End at) {
       case LAST -> "The last sollu, or a matra on the way, is missing";
       case EITHER -> "The first sollu or the last is missing";
       case EITHER_SOME -> "The first sollus or the last are missing";
-      case UNLIKE -> "Where the last sollu should be, a sound is heard that is like none of them";
+      case UNLIKE -> "Where the last sollu should be, a sound is heard that is not like it";
     };
   }
 

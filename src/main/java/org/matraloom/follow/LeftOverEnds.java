@@ -14,7 +14,12 @@ final class LeftOverEnds {
   /** What is nearer than this to the first or the last is of the same sollu, in matras. */
   private static final double SAME_MATRAS = 0.65;
 
-  private static final double NEXT_MATRAS = 1.6;
+  /** A sound left over before the first is no farther than this, in matras. */
+  private static final double BEFORE_MATRAS = 1.6;
+
+  /** One after the last may be that sollu, come late. */
+  private static final double AFTER_MATRAS = 2.5;
+
   private static final double SURE_CONFIDENCE = 0.5;
 
   /** A sound speaks for one of the sollus by so much. */
@@ -64,10 +69,11 @@ final class LeftOverEnds {
   }
 
   private boolean isLeftOver(Alignment.Said end, int direction, double matraSeconds) {
+    double farthest = (direction > 0 ? AFTER_MATRAS : BEFORE_MATRAS) * matraSeconds;
     double at = onsets.get(end.onset()).seconds();
     return IntStream.iterate(
             end.onset() + direction, j -> j >= 0 && j < onsets.size(), j -> j + direction)
-        .takeWhile(j -> Math.abs(onsets.get(j).seconds() - at) <= NEXT_MATRAS * matraSeconds)
+        .takeWhile(j -> Math.abs(onsets.get(j).seconds() - at) <= farthest)
         .filter(j -> Math.abs(onsets.get(j).seconds() - at) > SAME_MATRAS * matraSeconds)
         .filter(j -> onsets.get(j).confidence() >= SURE_CONFIDENCE)
         .anyMatch(

@@ -36,6 +36,9 @@ public final class PulseRuns {
   private static final double LEAST_ON_THE_WAY = 0.7;
   private static final double DISAGREE_ON_THE_WAY = 0.25;
 
+  /** The few sollus before an early slip are so even, in matras. */
+  private static final double EVEN_BEGIN = 0.07;
+
   /** How far the sollus may disagree with the interval that holds the slip, in matras. */
   private static final double DISAGREE = 0.35;
 
@@ -127,7 +130,7 @@ public final class PulseRuns {
                   && IntStream.range(i, from)
                       .mapToDouble(k -> (heard[k] - asked[k] * pace - before) / unit)
                       .allMatch(off -> off * Math.signum(step) >= BEGUN_MATRAS)
-                  && i >= AGREEING;
+                  && (i >= AGREEING || isEven(i, asked, heard, pace, EVEN_BEGIN * unit));
       if (isStep
           && Math.abs(after - before) >= LEAST_LASTING * unit
           && Math.abs((after - before) / unit - step)
@@ -136,6 +139,14 @@ public final class PulseRuns {
       }
     }
     return false;
+  }
+
+  /** Whether all before a sollu keep one pulse to so many seconds. */
+  private static boolean isEven(
+      int i, double[] asked, double[] heard, double pace, double seconds) {
+    double middle = median(0, i, asked, heard, pace);
+    return IntStream.range(0, i)
+        .allMatch(k -> Math.abs(heard[k] - asked[k] * pace - middle) <= seconds);
   }
 
   /** How much longer it took from before one sollu to another than the pace asks. */

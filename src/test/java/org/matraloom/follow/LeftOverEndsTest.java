@@ -119,11 +119,28 @@ class LeftOverEndsTest {
   @Test
   void whatIsNearerIsOfTheSameSolluAndWhatIsFartherIsNoMatter() {
     for (long number = 0; number < 8; number++) {
-      for (double matras : new double[] {0.3, 0.5, 1.7, 2, 3}) {
+      for (double matras : new double[] {0.3, 0.5, 2.6, 3}) {
         Ends ends = new Ends(number);
         ends.before(matras);
         ends.after(matras);
         assertEquals(Optional.empty(), ends.unsure(0.9), matras + " matras away");
+      }
+    }
+  }
+
+  /**
+   * What follows the last sollu by two matras may be that sollu, late; before the first it is not.
+   */
+  @Test
+  void aSoundTwoMatrasAfterTheLastIsOneTooMany() {
+    for (long number = 0; number < 8; number++) {
+      for (double matras : new double[] {1.7, 2, 2.4}) {
+        Ends before = new Ends(number);
+        before.before(matras);
+        assertEquals(Optional.empty(), before.unsure(0.9), matras + " matras before");
+        Ends after = new Ends(number);
+        after.after(matras);
+        assertEquals(leftOver(EndAmbiguity.End.LAST), after.unsure(0.9), matras + " matras after");
       }
     }
   }

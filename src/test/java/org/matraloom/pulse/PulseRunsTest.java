@@ -74,6 +74,22 @@ class PulseRunsTest {
     assertArrayEquals(runsFrom(COUNT), runs());
   }
 
+  /** The same where the take has hardly begun; three even sollus tell where they would go on. */
+  @Test
+  void anEarlySlipSpreadOverSomeSollusIsOneBoundary() {
+    double[] even = heard.clone();
+    for (double slip : new double[] {-0.2, 0.2}) {
+      for (int spread = 2; spread <= 3; spread++) {
+        for (int at = 3; at < 6; at++) {
+          for (int i = 0; i < COUNT; i++) {
+            heard[i] = even[i] + slip * Math.max(0, Math.min(1, (i - at + 1.0) / spread));
+          }
+          assertArrayEquals(runsFrom(at), runs(), slip + " over " + spread + " from " + at);
+        }
+      }
+    }
+  }
+
   /** A matra lasts 0.2 s; the sound of the sollu left out went to another, or to two. */
   @Test
   void aSlipSpreadOverSomeSollusIsOneBoundary() {
