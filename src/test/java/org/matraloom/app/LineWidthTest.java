@@ -48,9 +48,9 @@ class LineWidthTest {
     fits("shape", "28", "21", "14", "7", "9", "8", "7", "6", "28", "21", "14", "7", "9", "8", "7");
     fits("propose", "--yati", "mridanga", "--matras", "400", "--lines", "12");
     fits("propose", "--reduce", "tadiginatomtakadimi");
-    fits("fit", "--rounds", "?-?-?", "--start", "?", "--eduppu", "?");
-    fits("fit", "--rounds", "4-4-5", "--eduppu", "+3/4");
-    fits("fit", "--rounds", "9k3-7-(?n5)-5", "--eduppu", "+3/28");
+    fits("fit", "--as", "?-?-?", "--start", "?", "--eduppu", "?");
+    fits("fit", "--as", "4-4-5", "--eduppu", "+3/4");
+    fits("fit", "--as", "9k3-7-(?n5)-5", "--eduppu", "+3/28");
     fits("fit", "14 + 5(2)5(2)5", "--start", "1 matra late");
   }
 

@@ -33,7 +33,7 @@ class LessonTest {
       ScoreReader.read(Path.of("samples-synth/gutter-song.loom"), Lexicon.standard())
           .composition()
           .orElseThrow();
-  private final LessonPieces pieces = new LessonPieces(song, Lexicon.standard());
+  private final LessonPieces pieces = new LessonPieces(song, Lexicon.standard(), Optional.empty());
 
   private Lesson.End run(MadeReciter reciter, int start, int goal, int minutes, boolean whole)
       throws IOException {
