@@ -72,11 +72,11 @@ record PageStyle(
 
   /**
    * This style, those with less space under a line and one that is a little smaller in all, for
-   * pieces that nearly fit their pages; large print stays as it is.
+   * pieces that nearly fit their pages; the letters of large print stay as they are.
    */
   List<PageStyle> tighter() {
     return large
-        ? List.of(this)
+        ? List.of(this, scaled(1, 0.6), scaled(1, 0.2))
         : List.of(this, scaled(1, 0.6), scaled(1, 0.2), scaled(A_LITTLE_SMALLER, 0.2));
   }
 
