@@ -85,6 +85,11 @@ public final class SheetWords {
         + " beats a minute";
   }
 
+  /** A place as it is said everywhere. */
+  String place(Ratio beat) {
+    return avartana.goingOnAt(beat).say(beat);
+  }
+
   /** Where it begins and where it must end. */
   String places() {
     return "From "
