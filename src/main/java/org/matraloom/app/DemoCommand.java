@@ -53,7 +53,7 @@ final class DemoCommand implements Callable<Integer> {
   @Spec private CommandSpec command;
 
   @Option(
-      names = {"-o", "--output", "--folder"},
+      names = {"-o", "--output", "-d", "--folder"},
       paramLabel = "DIR",
       defaultValue = "matraloom-demo",
       description = "Where the files go (default ${DEFAULT-VALUE}).")

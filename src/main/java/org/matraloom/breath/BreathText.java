@@ -161,7 +161,7 @@ public final class BreathText {
       out.append('\n');
       plan.tooLong().forEach(stretch -> say(trouble(stretch)));
       out.append(cures.isEmpty() ? "no single kind of change was found that cures it\n" : "");
-      cures.forEach(cure -> out.append("  it helps to ").append(cure.words()).append('\n'));
+      cures.forEach(cure -> say("  it helps to " + cure.words()));
     }
   }
 

@@ -1,6 +1,7 @@
 package org.matraloom.breath;
 
 import java.util.Locale;
+import org.matraloom.kanakku.SumWords;
 import org.matraloom.time.Ratio;
 
 /** Numbers in words and figures. */
@@ -27,7 +28,7 @@ final class Counts {
   }
 
   static String beats(Ratio beats) {
-    return beats.toMixed() + (beats.equals(Ratio.ONE) ? " beat" : " beats");
+    return SumWords.counted(beats, "beat");
   }
 
   static String seconds(Ratio seconds) {

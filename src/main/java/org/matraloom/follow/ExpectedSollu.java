@@ -33,7 +33,7 @@ public record ExpectedSollu(
     boolean entry) {
 
   /**
-   * All sollus of a timeline.
+   * All sollus of the rounds of a timeline; words that lead in are nobody's to say.
    *
    * @param timeline the performance laid out
    * @return in order of time; empty if nothing is said
@@ -44,7 +44,7 @@ public record ExpectedSollu(
     double first = 0;
     for (Event event : timeline) {
       section.pass(event);
-      if (event instanceof Event.SolluSaid said) {
+      if (event instanceof Event.SolluSaid said && said.round() > 0) {
         double seconds = timeline.secondsAt(said.beat()).toDouble();
         first = sollus.isEmpty() ? seconds : first;
         boolean entry = said.stress() == Stress.ROUND || said.stress() == Stress.PHRASE;

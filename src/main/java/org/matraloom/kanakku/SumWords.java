@@ -48,6 +48,7 @@ public final class SumWords {
    * @return such as "3 1/5 beats" or "1/2 matra"
    */
   public static String counted(Ratio number, String unit) {
-    return number.toMixed() + " " + (number.compareTo(Ratio.ONE) <= 0 ? unit : unit + "s");
+    boolean one = number.signum() > 0 && number.compareTo(Ratio.ONE) <= 0;
+    return number.toMixed() + " " + (one ? unit : unit + "s");
   }
 }

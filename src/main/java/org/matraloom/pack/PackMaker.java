@@ -178,7 +178,7 @@ public final class PackMaker {
   private Timeline timeline(PackTrack track) {
     Performance performance = Performance.of(track.composition());
     Timeline counted = ScoreTimeline.of(performance, order.countInAvartanas());
-    Timeline score = beside.leadsIn() ? SpokenLeadIn.before(counted, 0) : counted;
+    Timeline score = SpokenLeadIn.before(counted, beside.leadIn());
     return order
         .breaths()
         .map(settings -> BreathPlanner.plan(performance, settings))

@@ -56,6 +56,7 @@ final class PageScore {
       beats("rows", sheet.rows().stream().map(Row::startBeat).toList(), json);
       beats("marks", marks().stream().map(Mark::beat).toList(), json);
       beats("rounds", rounds(), json);
+      json.writeNumberField("countIn", countIn(sound.beside().leadIn()));
       if (sound.beside().droneHertz().isPresent()) {
         json.writeNumberField("drone", sound.beside().droneHertz().get());
       }
@@ -143,18 +144,21 @@ final class PageScore {
     json.writeEndArray();
   }
 
+  /** Avartanas that are counted in before the first one: those with words, at least one. */
+  private static int countIn(Optional<Integer> leadIn) {
+    return leadIn.map(avartanas -> Math.max(1, avartanas)).orElse(1);
+  }
+
   /**
    * What is heard of a performance; with words from samam, if the avartana of its start has them.
    */
-  static Timeline timeline(Performance performance, boolean leadsIn) {
-    if (!leadsIn) {
-      return ScoreTimeline.of(performance, 0);
-    }
-    return SpokenLeadIn.before(ScoreTimeline.of(performance, 1), 0);
+  static Timeline timeline(Performance performance, Optional<Integer> leadIn) {
+    int counted = leadIn.isPresent() ? countIn(leadIn) : 0;
+    return SpokenLeadIn.before(ScoreTimeline.of(performance, counted), leadIn);
   }
 
   private void events(JsonGenerator json) throws IOException {
-    Timeline timeline = timeline(sheet.performance(), sound.beside().leadsIn());
+    Timeline timeline = timeline(sheet.performance(), sound.beside().leadIn());
     json.writeArrayFieldStart("ticks");
     for (Event event : timeline) {
       if (event instanceof Event.Tick tick && tick.round() > 0) {

@@ -32,9 +32,10 @@ public record PageSound(
    * What sounds beside the piece itself.
    *
    * @param droneHertz the tonic of a drone; empty for none
-   * @param leadsIn whether the sollus begin with words that lead in from samam
+   * @param leadIn whole avartanas of words before those that lead in from samam; empty if the
+   *     sollus begin without words
    */
-  public record Beside(Optional<Double> droneHertz, boolean leadsIn) {}
+  public record Beside(Optional<Double> droneHertz, Optional<Integer> leadIn) {}
 
   /**
    * One sound.
@@ -69,7 +70,14 @@ public record PageSound(
       Stroke tick,
       double voiceGain,
       Map<Integer, List<Integer>> sollus) {
-    this(ratePerSecond, clips, hand, tick, voiceGain, sollus, new Beside(Optional.empty(), false));
+    this(
+        ratePerSecond,
+        clips,
+        hand,
+        tick,
+        voiceGain,
+        sollus,
+        new Beside(Optional.empty(), Optional.empty()));
   }
 
   /** Copies the collections. */

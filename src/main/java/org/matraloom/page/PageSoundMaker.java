@@ -34,7 +34,7 @@ public final class PageSoundMaker {
   private record Key(int hash, int length, int leadFrames) {}
 
   private final Performance performance;
-  private final boolean leadsIn;
+  private final Optional<Integer> leadIn;
   private final LooseSounds loose;
   private final SolluVoice voice;
   private final List<PageSound.Clip> clips = new ArrayList<>();
@@ -47,7 +47,7 @@ public final class PageSoundMaker {
    * @param lexicon how its sollus are said
    */
   public PageSoundMaker(Performance performance, Lexicon lexicon) {
-    this(performance, lexicon, false);
+    this(performance, lexicon, Optional.empty());
   }
 
   /**
@@ -55,21 +55,21 @@ public final class PageSoundMaker {
    *
    * @param performance what is heard, at the score's own tempo
    * @param lexicon how its sollus are said
-   * @param leadsIn whether words lead in from samam to a start off samam
+   * @param leadIn whole avartanas of words before those from samam to a start; empty for no words
    */
-  public PageSoundMaker(Performance performance, Lexicon lexicon, boolean leadsIn) {
-    this(performance, leadsIn, new FormantVoice(RATE, lexicon, ONE_TAKE));
+  public PageSoundMaker(Performance performance, Lexicon lexicon, Optional<Integer> leadIn) {
+    this(performance, leadIn, new FormantVoice(RATE, lexicon, ONE_TAKE));
   }
 
   /**
    * Prepares to make sounds in any voice.
    *
    * @param performance what is heard, at the score's own tempo
-   * @param leadsIn whether words lead in from samam to a start off samam
+   * @param leadIn whole avartanas of words before those from samam to a start; empty for no words
    * @param voice says the sollus, at {@link #RATE} and as {@link #ONE_TAKE} asks for
    */
-  public PageSoundMaker(Performance performance, boolean leadsIn, SolluVoice voice) {
-    this.leadsIn = leadsIn;
+  public PageSoundMaker(Performance performance, Optional<Integer> leadIn, SolluVoice voice) {
+    this.leadIn = leadIn;
     this.performance = performance;
     this.voice = voice;
     this.loose = new LooseSounds(RATE, Mix.lesson());
@@ -104,12 +104,12 @@ public final class PageSoundMaker {
         sollus.put(percent, said.stream().map(this::number).toList());
       }
     }
-    PageSound.Beside beside = new PageSound.Beside(drone.map(Sruti::hertz), leadsIn);
+    PageSound.Beside beside = new PageSound.Beside(drone.map(Sruti::hertz), leadIn);
     return new PageSound(RATE, clips, hand(), stroke(loose.tick()), voiceGain, sollus, beside);
   }
 
   private List<LooseSounds.Loose> said(Tempo tempo) {
-    Timeline timeline = PageScore.timeline(performance.at(tempo), leadsIn);
+    Timeline timeline = PageScore.timeline(performance.at(tempo), leadIn);
     return loose.sollus(timeline, timeline.clock(RATE), voice);
   }
 

@@ -21,9 +21,20 @@ public final class SpokenLeadIn {
    * @return the words
    */
   public static Optional<String> words(Performance performance) {
+    return words(performance, 0);
+  }
+
+  /**
+   * The words as text, whole avartanas of them first.
+   *
+   * @param performance what is led into
+   * @param wholeAvartanas how many avartanas of words, 0 or more, before the way from samam
+   * @return the words, such as "11 x takadimi"; nothing where there are none
+   */
+  public static Optional<String> words(Performance performance, int wholeAvartanas) {
     Span.Round first = performance.rounds().get(0);
     Avartana avartana = performance.avartana().goingOnAt(performance.startBeat());
-    return LeadIn.of(avartana, placeIn(performance), first.nadai(), 0)
+    return LeadIn.of(avartana, placeIn(performance), first.nadai(), wholeAvartanas)
         .map(lead -> lead.said(size -> PlainWords.of(size).orElse("")))
         .filter(words -> !words.isEmpty());
   }
@@ -33,10 +44,15 @@ public final class SpokenLeadIn {
    * room; as it is where there are no words, or no room for them.
    *
    * @param timeline what is led into, its count-in included
-   * @param wholeAvartanas how many avartanas of words at most, 0 or more, before the way from samam
+   * @param wholeAvartanas how many avartanas of words at most, 0 or more, before the way from
+   *     samam; empty for no words
    * @return the timeline with the words
    */
-  public static Timeline before(Timeline timeline, int wholeAvartanas) {
+  public static Timeline before(Timeline timeline, Optional<Integer> wholeAvartanas) {
+    return wholeAvartanas.map(avartanas -> before(timeline, avartanas.intValue())).orElse(timeline);
+  }
+
+  private static Timeline before(Timeline timeline, int wholeAvartanas) {
     Performance performance = timeline.performance();
     Span.Round first = performance.rounds().get(0);
     Avartana avartana = performance.avartana().goingOnAt(performance.startBeat());

@@ -51,8 +51,8 @@ public enum Script {
    */
   public String loss() {
     return this == TAMIL
-        ? "Tamil writes k and g, t and d, ṭ and ḍ with one letter each, so the roman spelling"
-            + " cannot be read back from it."
+        ? "Tamil writes k and g, t and d, ṭ and ḍ with one letter each: what is roman cannot be read"
+            + " back."
         : "";
   }
 }

@@ -55,6 +55,11 @@ public record Cell(
     return samam && kriya.isPresent();
   }
 
+  /** The same beat with nothing in it. */
+  Cell withoutMarks() {
+    return new Cell(beat, from, to, kriya, samam, again, end, List.of());
+  }
+
   /** The part up to a mark, as a cell after which the beat goes on. */
   Cell before(int mark) {
     Ratio cut = marks.get(mark).beat();

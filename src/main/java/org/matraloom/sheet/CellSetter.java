@@ -2,6 +2,7 @@ package org.matraloom.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.matraloom.picture.Lettering;
 import org.matraloom.picture.Typeface;
 import org.matraloom.time.Ratio;
@@ -14,6 +15,7 @@ final class CellSetter {
 
   private static final String KARVAI = ",";
   private static final String SILENCE = ".";
+  private static final double LANDING_GAP = 5;
 
   /**
    * A mark in its place.
@@ -22,16 +24,27 @@ final class CellSetter {
    * @param x where it begins
    * @param room how far it is to the next mark or the end of the cell
    * @param width how wide it is drawn
-   * @param prefix how much of that is the sign of its speed, in the large form
+   * @param prefix how much of that is room for a stem or, in the large form, the sign of its speed
    */
   record Placed(Mark mark, double x, double room, double width, double prefix) {}
 
   private final PageStyle style;
   private final Typeface typeface;
+  private final Set<Ratio> stems;
 
   CellSetter(PageStyle style, Typeface typeface) {
+    this(style, typeface, Set.of());
+  }
+
+  /**
+   * A setter that leaves room for stems.
+   *
+   * @param stems where rounds begin inside a beat, in beats
+   */
+  CellSetter(PageStyle style, Typeface typeface, Set<Ratio> stems) {
     this.style = style;
     this.typeface = typeface;
+    this.stems = stems;
   }
 
   /** The least width of a cell. */
@@ -40,7 +53,13 @@ final class CellSetter {
     for (int index = 0; index < cell.marks().size(); index++) {
       width += widthOf(cell, index) + style.markGap();
     }
-    return width;
+    return width + (landsInside(cell) ? style.sign() + LANDING_GAP : 0);
+  }
+
+  /** Whether what is said ends inside a cell, so that the sign of the landing stands there. */
+  private static boolean landsInside(Cell cell) {
+    int count = cell.marks().size();
+    return count > 0 && cell.marks().get(count - 1).endBeat().compareTo(cell.to()) < 0;
   }
 
   /** Cuts a cell into parts that are not wider than a line; most cells stay whole. */
@@ -107,10 +126,11 @@ final class CellSetter {
   }
 
   private double prefixWidth(Cell cell, int index) {
+    double stem = stems.contains(cell.marks().get(index).beat()) ? style.stemRoom() : 0;
     int speed = cell.marks().get(index).speed();
     boolean begins = index == 0 || cell.marks().get(index - 1).speed() != speed;
     return style.large() && speed > 1 && begins
-        ? speedSign(speed).width(style.body()) + style.markGap()
-        : 0;
+        ? stem + speedSign(speed).width(style.body()) + style.markGap()
+        : stem;
   }
 }

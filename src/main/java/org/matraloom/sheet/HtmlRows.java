@@ -91,8 +91,9 @@ public final class HtmlRows {
 
   /** Whether two reciters say two rows at once. */
   private static boolean areTogether(Row row, Row next) {
-    return row.label().equals(TwoReciterSheet.FIRST)
-        && next.label().equals(TwoReciterSheet.SECOND)
+    return !row.label().isEmpty()
+        && !row.isBelow()
+        && next.isBelow()
         && row.startBeat().equals(next.startBeat());
   }
 

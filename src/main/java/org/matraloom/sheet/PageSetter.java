@@ -13,6 +13,7 @@ import org.matraloom.score.Kriya;
 final class PageSetter {
 
   private static final double LEADING = PageFlow.LEADING;
+  private static final int MOST_TIGHTENED = 6;
 
   private final Sheet sheet;
   private final SheetWords words;
@@ -21,19 +22,39 @@ final class PageSetter {
   private final Typeface typeface;
   private final PageFlow flow;
 
-  private PageSetter(Sheet sheet, Typeface typeface) {
+  private PageSetter(Sheet sheet, Typeface typeface, PageStyle style) {
     this.sheet = sheet;
     this.words = new SheetWords(sheet);
     this.avartana = sheet.performance().avartana();
-    PageStyle usual = PageStyle.of(sheet.options().large());
-    this.style = isSpeeds(sheet) ? usual.aligned() : usual;
+    this.style = style;
     this.typeface = typeface;
     this.flow = new PageFlow(style, typeface);
   }
 
   /** The pages of a sheet, each a list of what is drawn on it. */
   static List<List<Drawn>> set(Sheet sheet, Typeface typeface) {
-    return new PageSetter(sheet, typeface).set();
+    PageSetter set = fewest(sheet, typeface);
+    set.flow.footers(set.words.title());
+    return set.flow.pages();
+  }
+
+  /** With less space between the lines where that saves a page of a short piece. */
+  private static PageSetter fewest(Sheet sheet, Typeface typeface) {
+    PageStyle usual = PageStyle.of(sheet.options().large());
+    PageStyle style = isSpeeds(sheet) ? usual.aligned() : usual;
+    PageSetter best = null;
+    for (PageStyle tried : style.tighter()) {
+      PageSetter setter = new PageSetter(sheet, typeface, tried);
+      setter.bare();
+      int pages = setter.flow.pages().size();
+      if (best == null || pages < best.flow.pages().size()) {
+        best = setter;
+      }
+      if (pages == 1 || pages > MOST_TIGHTENED) {
+        break;
+      }
+    }
+    return best;
   }
 
   private static boolean isSpeeds(Sheet sheet) {
@@ -42,23 +63,16 @@ final class PageSetter {
 
   /** The pages of a sheet without a line at their foot. */
   static List<List<Drawn>> setBare(Sheet sheet, Typeface typeface) {
-    return new PageSetter(sheet, typeface).bare();
+    return fewest(sheet, typeface).flow.pages();
   }
 
-  private List<List<Drawn>> bare() {
+  private void bare() {
     titleBlock();
     rows(sheet.rows(), !isSpeeds(sheet));
     new PageClosing(sheet, style, flow).set();
     if (sheet.options().cues()) {
       cues();
     }
-    return flow.pages();
-  }
-
-  private List<List<Drawn>> set() {
-    bare();
-    flow.footers(words.title());
-    return flow.pages();
   }
 
   private void titleBlock() {

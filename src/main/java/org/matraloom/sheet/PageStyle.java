@@ -36,6 +36,7 @@ record PageStyle(
 
   private static final double USUAL_BODY = 12;
   private static final List<Double> DENSER = List.of(USUAL_BODY, 10.0, 8.5);
+  private static final double A_LITTLE_SMALLER = 0.93;
   private static final double ASCENT = 0.8;
   private static final double DESCENT = 0.32;
 
@@ -69,6 +70,28 @@ record PageStyle(
             .toList();
   }
 
+  /**
+   * This style, those with less space under a line and one that is a little smaller in all, for
+   * pieces that nearly fit their pages; the letters of large print stay as they are.
+   */
+  List<PageStyle> tighter() {
+    return large
+        ? List.of(this, scaled(1, 0.6), scaled(1, 0.2))
+        : List.of(this, scaled(1, 0.6), scaled(1, 0.2), scaled(A_LITTLE_SMALLER, 0.2));
+  }
+
+  private PageStyle scaled(double size, double gap) {
+    return new PageStyle(
+        large,
+        body * size,
+        label * size,
+        title,
+        sign * size,
+        numberColumn,
+        sumColumn,
+        lineGap * gap);
+  }
+
   /** This style without room for sums, for lines that stand under one another. */
   PageStyle aligned() {
     return new PageStyle(large, body, label, title, sign, numberColumn, 0, large ? 6 : 3);
@@ -86,12 +109,17 @@ record PageStyle(
 
   /** The height of the strip above a line that holds names, figures and brackets. */
   double lane() {
-    return tag() + (large ? 4 : 1);
+    return tag() + (large ? 6 : 3);
+  }
+
+  /** From the top of that strip to the brackets, whose hooks end above the signs of the hand. */
+  double bracketTop() {
+    return lane() - (large ? 4 : 2);
   }
 
   /** Space under a line whose next line may have a strip above it. */
   double taggedGap() {
-    return large ? lineGap : 3;
+    return large ? lineGap : lineGap / 2;
   }
 
   double textWidth() {
@@ -118,6 +146,11 @@ record PageStyle(
   }
 
   double cellPadding() {
+    return body * 0.4;
+  }
+
+  /** Room before a mark for the thick stem at which a round begins inside a beat. */
+  double stemRoom() {
     return body * 0.4;
   }
 

@@ -1,6 +1,8 @@
 package org.matraloom.sheet;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.matraloom.kanakku.SumWords;
 import org.matraloom.score.Kriya;
@@ -42,7 +44,7 @@ public final class ReadAloud {
       }
       line(opening(row), out);
       for (Cell cell : row.cells()) {
-        line(beat(cell, words), out);
+        line(beat(cell, row, words), out);
       }
       for (RoundPart part : row.parts()) {
         line(sum(part), out);
@@ -63,8 +65,29 @@ public final class ReadAloud {
         : "Phrase " + row.label() + ", in avartana " + row.number() + ".";
   }
 
-  private static String beat(Cell cell, SheetWords words) {
-    return words.beat(cell) + ": " + BeatWords.of(cell.marks()) + ".";
+  /** A beat with its sollus; a round that begins later than its row is told where it begins. */
+  private static String beat(Cell cell, Row row, SheetWords words) {
+    List<String> said = new ArrayList<>();
+    List<Mark> rest = cell.marks();
+    for (RoundPart part : row.parts()) {
+      if (part.opensHere() && cell.holds(part.from()) && !part.from().equals(row.startBeat())) {
+        int before = (int) rest.stream().takeWhile(mark -> isBefore(mark, part)).count();
+        if (before > 0) {
+          said.add(BeatWords.of(rest.subList(0, before)));
+          rest = rest.subList(before, rest.size());
+        }
+        String place = part.from().isWhole() ? "" : " on " + words.place(part.from());
+        said.add("round " + part.round() + " begins" + place);
+      }
+    }
+    if (said.isEmpty() || !rest.isEmpty()) {
+      said.add(BeatWords.of(rest));
+    }
+    return words.beat(cell) + ": " + String.join("; ", said) + ".";
+  }
+
+  private static boolean isBefore(Mark mark, RoundPart part) {
+    return mark.beat().compareTo(part.from()) < 0;
   }
 
   private static String sum(RoundPart part) {

@@ -27,6 +27,18 @@ public record Row(
     Optional<Ratio> landing,
     List<Tag> tags) {
 
+  /** The label of the rows of the first reciter in the drawn forms. */
+  static final String FIRST = "reciter 1";
+
+  /** The label of the rows of the second reciter. */
+  static final String SECOND = "reciter 2";
+
+  /** The label of the rows of the voice where those of a drum stand below. */
+  static final String VOICE = "voice";
+
+  /** The label of the rows of a drum. */
+  static final String DRUM = "drum";
+
   public Row {
     cells = List.copyOf(cells);
     parts = List.copyOf(parts);
@@ -86,6 +98,11 @@ public record Row(
         .filter(breath -> breath.startBeat().compareTo(from) >= 0)
         .filter(breath -> breath.startBeat().compareTo(to) < 0)
         .toList();
+  }
+
+  /** Whether it stands below a row of the voice or of the first reciter. */
+  boolean isBelow() {
+    return label.equals(SECOND) || label.equals(DRUM);
   }
 
   /** Whether one breathes in a cell. */

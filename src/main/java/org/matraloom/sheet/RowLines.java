@@ -7,7 +7,8 @@ import org.matraloom.score.Avartana;
 
 /**
  * The lines that a row takes on a page. Beats are equally wide, unless that tears angas and room by
- * need does not, or some beats are much denser than the others.
+ * need does not, or some beats are much denser than the others, or the whole row then fits one line
+ * that else were two of unlike length.
  *
  * @param style the style they are set in; a dense row has smaller letters
  * @param lines the cells of each line
@@ -56,8 +57,9 @@ record RowLines(PageStyle style, List<List<Cell>> lines) {
     List<List<Cell>> dense = whole(row, avartana, own, room);
     boolean worth = dense.size() * 2 <= alike.size() && tears(alike, avartana);
     boolean uneven = dense.size() < alike.size() && hasDenseBeats(row);
+    boolean whole = dense.size() == 1 && !areHalves(alike);
     List<List<Cell>> lines = new ArrayList<>();
-    for (List<Cell> line : worth || uneven ? dense : alike) {
+    for (List<Cell> line : worth || uneven || whole ? dense : alike) {
       if (line.size() > 1) {
         lines.add(line);
       } else {
@@ -65,6 +67,11 @@ record RowLines(PageStyle style, List<List<Cell>> lines) {
       }
     }
     return lines;
+  }
+
+  /** Whether lines hold equally many beats, as the halves of adi do. */
+  private static boolean areHalves(List<List<Cell>> lines) {
+    return lines.stream().mapToInt(List::size).distinct().count() == 1;
   }
 
   /** Whether a line begins inside an anga. */

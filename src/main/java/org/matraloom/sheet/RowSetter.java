@@ -4,17 +4,21 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.matraloom.paper.Drawn;
 import org.matraloom.paper.Drawn.Shade;
 import org.matraloom.picture.Typeface;
 import org.matraloom.score.Avartana;
+import org.matraloom.score.Span;
 import org.matraloom.time.Ratio;
 
 /** Sets rows on pages: their lines, what stands above each line, and the sums. */
 final class RowSetter {
 
   private static final double LEADING = PageFlow.LEADING;
-  private static final double SUM_GAP = 16;
+  private static final double SUM_GAP = 6;
+  private static final double LANDING_GAP = 5;
   private static final double STEM_RULE = 2.4;
   private static final int MOST_SUMS_BESIDE = 2;
   private static final int MOST_HEADINGS = 4;
@@ -27,6 +31,7 @@ final class RowSetter {
   private final PageStyle style;
   private final Typeface typeface;
   private final PageFlow flow;
+  private final Set<Ratio> stems;
   private final Map<PageStyle, CellSetter> setters = new HashMap<>();
 
   /** One line with what stands above it. */
@@ -50,6 +55,11 @@ final class RowSetter {
     this.style = style;
     this.typeface = typeface;
     this.flow = flow;
+    this.stems =
+        sheet.performance().rounds().stream()
+            .map(Span::startBeat)
+            .filter(beat -> !beat.isWhole())
+            .collect(Collectors.toSet());
   }
 
   void set(List<Row> rows, boolean withSums) {
@@ -67,7 +77,7 @@ final class RowSetter {
   }
 
   private CellSetter setter(PageStyle ofStyle) {
-    return setters.computeIfAbsent(ofStyle, each -> new CellSetter(each, typeface));
+    return setters.computeIfAbsent(ofStyle, each -> new CellSetter(each, typeface, stems));
   }
 
   private double widest(Row row) {
@@ -87,7 +97,7 @@ final class RowSetter {
   }
 
   private void set(Row row, List<Whole> lines, boolean withSums) {
-    List<String> below = withSums ? sumsBelow(row) : List.of();
+    List<String> below = withSums ? sumsBelow(row, lines.get(lines.size() - 1)) : List.of();
     double belowHeight = below.size() * style.label() * LEADING;
     List<String> told = withSums ? told(row) : List.of();
     double toldHeight = told.isEmpty() ? 0 : (told.size() * LEADING + TOLD_GAP) * style.label();
@@ -171,13 +181,13 @@ final class RowSetter {
   }
 
   /** The lines of sums that do not fit right of a row and so stand below it. */
-  private List<String> sumsBelow(Row row) {
+  private List<String> sumsBelow(Row row, Whole last) {
     List<String> sums = sumsOf(row);
+    double drop = row.landing().isPresent() ? style.sign() + LANDING_GAP : 0;
+    double room = PageStyle.WIDTH - PageStyle.RIGHT - last.line().right() - drop - SUM_GAP;
     boolean fits =
         sums.size() <= MOST_SUMS_BESIDE
-            && sums.stream()
-                .allMatch(
-                    sum -> flow.widthOf(sum, style.label(), false) + SUM_GAP <= style.sumColumn());
+            && sums.stream().allMatch(sum -> flow.widthOf(sum, style.label(), false) <= room);
     return fits ? List.of() : flow.wrap(String.join(" · ", sums), style.label(), false);
   }
 

@@ -99,6 +99,16 @@ record SetLine(List<Cell> cells, List<Double> edges, List<List<CellSetter.Placed
     return beat.compareTo(startBeat()) < 0 ? left() : right();
   }
 
+  /** Where the letters of the mark on a place begin, right of a stem or a sign of its speed. */
+  double lettersOf(Ratio beat) {
+    return placed.stream()
+        .flatMap(List::stream)
+        .filter(one -> one.mark().beat().equals(beat))
+        .mapToDouble(one -> one.x() + one.prefix())
+        .findFirst()
+        .orElseGet(() -> xOf(beat));
+  }
+
   /** Where a cell begins that begins on a place; else where the mark there does. */
   double edgeOf(Ratio beat) {
     for (int index = 0; index < cells.size(); index++) {

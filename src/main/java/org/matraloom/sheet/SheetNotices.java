@@ -21,7 +21,7 @@ final class SheetNotices {
    */
   static List<String> above(Row row, Performance performance) {
     List<String> lines = new ArrayList<>();
-    if (row.label().equals(TwoReciterSheet.SECOND)) {
+    if (row.isBelow()) {
       return lines;
     }
     for (Notice notice : performance.notices()) {

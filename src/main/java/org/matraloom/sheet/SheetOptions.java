@@ -1,5 +1,6 @@
 package org.matraloom.sheet;
 
+import java.util.Optional;
 import org.matraloom.script.SolluWriting;
 
 /**
@@ -8,11 +9,12 @@ import org.matraloom.script.SolluWriting;
  * @param lines how the piece is cut into rows
  * @param large whether it is for readers who see little: 18 point, no underlines
  * @param cues whether it also shows which sollu falls on each kriya
- * @param leadIn whether the words that lead in from samam are told
+ * @param leadIn the whole avartanas of words that are told before those which lead in from samam;
+ *     empty if none are told
  * @param writing how the sollus are written
  */
 public record SheetOptions(
-    Lines lines, boolean large, boolean cues, boolean leadIn, SolluWriting writing) {
+    Lines lines, boolean large, boolean cues, Optional<Integer> leadIn, SolluWriting writing) {
 
   /**
    * A page without lead-in.
@@ -23,7 +25,7 @@ public record SheetOptions(
    * @param writing how the sollus are written
    */
   public SheetOptions(Lines lines, boolean large, boolean cues, SolluWriting writing) {
-    this(lines, large, cues, false, writing);
+    this(lines, large, cues, Optional.empty(), writing);
   }
 
   /** How a piece is cut into rows. */

@@ -3,6 +3,7 @@ package org.matraloom.sheet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -37,7 +38,7 @@ public final class SheetWords {
   private final Composition composition;
   private final Avartana avartana;
   private final Script script;
-  private final boolean leadIn;
+  private final Optional<Integer> leadIn;
 
   /**
    * Prepares to say.
@@ -48,7 +49,7 @@ public final class SheetWords {
     this(sheet.performance(), sheet.options().writing().script(), sheet.options().leadIn());
   }
 
-  SheetWords(Performance performance, Script script, boolean leadIn) {
+  SheetWords(Performance performance, Script script, Optional<Integer> leadIn) {
     this.performance = performance;
     this.composition = performance.composition();
     this.avartana = performance.avartana();
@@ -84,13 +85,21 @@ public final class SheetWords {
         + " beats a minute";
   }
 
+  /** A place as it is said everywhere. */
+  String place(Ratio beat) {
+    return avartana.goingOnAt(beat).say(beat);
+  }
+
   /** Where it begins and where it must end. */
   String places() {
     return "From "
         + composition.avartana().say(composition.startBeat())
         + "; eduppu "
         + avartana.goingOnAt(performance.endBeat()).say(composition.eduppuBeat())
-        + (leadIn ? SpokenLeadIn.words(performance).map(LEAD_IN::concat).orElse("") : "");
+        + leadIn
+            .flatMap(avartanas -> SpokenLeadIn.words(performance, avartanas))
+            .map(LEAD_IN::concat)
+            .orElse("");
   }
 
   /**

@@ -10,7 +10,7 @@ import org.matraloom.picture.Typeface;
 final class TagDrawer {
 
   private static final double GAP = 4;
-  private static final double HOOK = 3;
+  private static final double HOOK = 2;
   private static final double BRACKET_RULE = 0.8;
 
   private final PageStyle style;
@@ -44,13 +44,13 @@ final class TagDrawer {
       if (!isDrawn(tag, line)) {
         continue;
       } else if (tag.kind() == Row.Tag.Kind.STATEMENT) {
-        bracket(tag, line, top + style.lane() - (style.large() ? 2 : 0));
+        bracket(tag, line, top + style.bracketTop());
         continue;
       }
       Lettering text = typeface.lettering(tag.text(), false);
       double width = text.width(style.tag());
       double most = right - width;
-      double x = Math.max(Math.min(line.xOf(tag.from()), most), free);
+      double x = Math.max(Math.min(line.lettersOf(tag.from()), most), free);
       if (x <= most) {
         double base = top + style.tag() * 0.8;
         page.add(new Drawn.Text(x, base, style.tag(), text, Shade.QUIET));

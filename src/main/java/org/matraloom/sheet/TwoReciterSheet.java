@@ -4,11 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.ToIntFunction;
 import org.matraloom.breath.Breath;
+import org.matraloom.score.Avartana;
 import org.matraloom.score.Performance;
 import org.matraloom.score.TwoReciters;
 import org.matraloom.score.TwoReciters.SideBySide;
+import org.matraloom.script.SolluWriting;
 import org.matraloom.time.Ratio;
 
 /**
@@ -21,14 +22,10 @@ import org.matraloom.time.Ratio;
  */
 public record TwoReciterSheet(TwoReciters reciters, Sheet first, Sheet second) {
 
-  /** The label of the rows of the second reciter. */
-  static final String SECOND = "reciter 2";
+  private static final int MOST_MARKS_A_LINE = 24;
 
-  /** The label of the rows of the first reciter in the drawn forms. */
-  static final String FIRST = "reciter 1";
-
-  private static final int MOST_MARKS_A_LINE = 28;
-  private static final int HALF = 4;
+  /** Names of strokes are wider than sollus. */
+  private static final int MOST_STROKES_A_LINE = 16;
 
   /**
    * Writes both down.
@@ -50,29 +47,36 @@ public record TwoReciterSheet(TwoReciters reciters, Sheet first, Sheet second) {
   }
 
   /**
+   * What is said, and below each line the strokes of a drum that plays it, for the drawn forms.
+   *
+   * @param said the sheet of the voice, a row an avartana
+   * @param strokes how the strokes of its sollus are written
+   * @return the sheet of both
+   */
+  public static Sheet withStrokes(Sheet said, SolluWriting strokes) {
+    SheetOptions options = said.options();
+    Sheet played =
+        Sheet.of(
+            said.performance(),
+            new SheetOptions(options.lines(), options.large(), false, strokes),
+            List.of());
+    List<Row> below = played.rows().stream().map(row -> bare(row, Row.DRUM, row.cells())).toList();
+    List<Row> above = said.rows().stream().map(row -> labelled(row, Row.VOICE, true)).toList();
+    List<Row> rows = new Lines(said.performance().avartana(), MOST_STROKES_A_LINE).of(above, below);
+    return new Sheet(said.performance(), options, rows, said.closing());
+  }
+
+  /**
    * Both as one sheet for the drawn forms. A dense avartana is cut into lines of both reciters.
    *
    * @return the sheet
    */
   public Sheet together() {
-    List<Row> rows = new ArrayList<>();
-    int beats = beatsALine();
-    List<Row> above = labelled(first, FIRST);
-    List<Row> below = labelled(second, SECOND);
-    for (int index = 0; index < Math.max(above.size(), below.size()); index++) {
-      Optional<Row> one = at(above, index);
-      Optional<Row> other = at(below, index).filter(TwoReciterSheet::says);
-      int cells = one.or(() -> other).map(row -> row.cells().size()).orElse(0);
-      for (int from = 0; from < cells; from += beats) {
-        int begin = from;
-        int end = Math.min(cells, from + beats);
-        one.ifPresent(row -> rows.add(part(row, begin, end)));
-        other
-            .map(row -> part(row, begin, end))
-            .filter(TwoReciterSheet::hasMarks)
-            .ifPresent(rows::add);
-      }
-    }
+    List<Row> below =
+        labelled(second, Row.SECOND).stream().map(row -> says(row) ? row : wordless(row)).toList();
+    List<Row> rows =
+        new Lines(first.performance().avartana(), MOST_MARKS_A_LINE)
+            .of(labelled(first, Row.FIRST), below);
     return new Sheet(first.performance(), first.options(), rows, closing());
   }
 
@@ -100,19 +104,29 @@ public record TwoReciterSheet(TwoReciters reciters, Sheet first, Sheet second) {
   /** The rows of one reciter; one who does not end the piece lands nowhere. */
   List<Row> labelled(Sheet sheet, String label) {
     boolean lands = sheet == first || reciters.endsThePiece();
-    return sheet.rows().stream()
-        .map(
-            row ->
-                new Row(
-                    row.number(),
-                    label,
-                    row.cells(),
-                    row.parts(),
-                    row.turns(),
-                    row.breaths(),
-                    row.landing().filter(beat -> lands),
-                    row.tags()))
-        .toList();
+    return sheet.rows().stream().map(row -> labelled(row, label, lands)).toList();
+  }
+
+  private static Row labelled(Row row, String label, boolean lands) {
+    return new Row(
+        row.number(),
+        label,
+        row.cells(),
+        row.parts(),
+        row.turns(),
+        row.breaths(),
+        row.landing().filter(beat -> lands),
+        row.tags());
+  }
+
+  /** The marks of a row and nothing else of it. */
+  private static Row bare(Row row, String label, List<Cell> cells) {
+    return new Row(
+        row.number(), label, cells, List.of(), List.of(), List.of(), Optional.empty(), List.of());
+  }
+
+  private static Row wordless(Row row) {
+    return bare(row, row.label(), row.cells().stream().map(Cell::withoutMarks).toList());
   }
 
   /** Whether there is something to say in a row. */
@@ -120,26 +134,52 @@ public record TwoReciterSheet(TwoReciters reciters, Sheet first, Sheet second) {
     return !row.parts().isEmpty() || row.landing().isPresent();
   }
 
-  private static Optional<Row> at(List<Row> rows, int index) {
-    return index < rows.size() ? Optional.of(rows.get(index)) : Optional.empty();
-  }
+  /**
+   * Rows of two, cut into lines at the same beats: after angas, as far as that can be.
+   *
+   * @param avartana the cycle
+   * @param mostMarks how many marks a line holds
+   */
+  private record Lines(Avartana avartana, int mostMarks) {
 
-  /** A whole avartana where it is not dense, else four beats, two, or one. */
-  private int beatsALine() {
-    int most = most(row -> row.cells().stream().mapToInt(c -> c.marks().size()).max().orElse(1));
-    int beats = most(row -> row.cells().size());
-    for (int tried : List.of(beats, HALF, HALF / 2)) {
-      if (most * tried <= MOST_MARKS_A_LINE) {
-        return tried;
+    List<Row> of(List<Row> above, List<Row> below) {
+      List<Row> lines = new ArrayList<>();
+      for (int index = 0; index < Math.max(above.size(), below.size()); index++) {
+        List<Row> both = new ArrayList<>();
+        both.addAll(
+            above.subList(Math.min(index, above.size()), Math.min(index + 1, above.size())));
+        int own = both.size();
+        both.addAll(
+            below.subList(Math.min(index, below.size()), Math.min(index + 1, below.size())));
+        List<Integer> cuts = cuts(both.get(0), Math.max(1, mostMarks / densest(both)));
+        for (int line = 0; line + 1 < cuts.size(); line++) {
+          for (int each = 0; each < both.size(); each++) {
+            Row part = part(both.get(each), cuts.get(line), cuts.get(line + 1));
+            if (each < own || hasMarks(part)) {
+              lines.add(part);
+            }
+          }
+        }
       }
+      return lines;
     }
-    return 1;
-  }
 
-  private int most(ToIntFunction<Row> of) {
-    return Math.max(
-        first.rows().stream().mapToInt(of).max().orElse(1),
-        second.rows().stream().mapToInt(of).max().orElse(1));
+    private List<Integer> cuts(Row row, int mostBeats) {
+      Avartana going = avartana.goingOnAt(row.startBeat());
+      int cells = row.cells().size();
+      List<Integer> cuts = new ArrayList<>(LineBreaks.of(going, mostBeats).starts());
+      cuts.removeIf(cut -> cut >= cells);
+      cuts.add(cells);
+      return cuts;
+    }
+
+    private static int densest(List<Row> rows) {
+      return rows.stream()
+          .flatMap(row -> row.cells().stream())
+          .mapToInt(cell -> cell.marks().size())
+          .max()
+          .orElse(1);
+    }
   }
 
   /** Some beats of a row; a round is summed up where it begins. */

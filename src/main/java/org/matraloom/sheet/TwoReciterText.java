@@ -40,7 +40,7 @@ public final class TwoReciterText {
 
   private void write(Appendable out) throws IOException {
     first.writeHead(out);
-    Iterator<Row> below = sheet.labelled(sheet.second(), TwoReciterSheet.SECOND).iterator();
+    Iterator<Row> below = sheet.labelled(sheet.second(), Row.SECOND).iterator();
     for (Row row : sheet.labelled(sheet.first(), "")) {
       first.writeRow(row, out);
       if (below.hasNext()) {

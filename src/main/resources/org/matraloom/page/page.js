@@ -217,7 +217,8 @@
     const spb = secondsPerBeat();
     const silent = !context || context.state === "closed";
     const last = playsToTheEnd();
-    const counted = beat === undefined && state.countIn ? talaAt(from).cycle : 0;
+    const avartanas = from === score.rows[0] ? score.countIn : 1;
+    const counted = beat === undefined && state.countIn ? avartanas * talaAt(from).cycle : 0;
     const at = beat === undefined ? from : beat;
     const time = silent ? performance.now() / 1000 : context.currentTime;
     const start = time + LEAD_TIME + counted * spb - (at - from) * spb;
@@ -262,8 +263,10 @@
       sources.push(...drone());
     }
     if (counted) {
-      const lead = compose("hand", from - counted, from, frames(counted) + tail + pad, 0, 0);
-      schedule("hand", lead, start - counted * spb, 0, false);
+      for (const part of from === score.rows[0] ? ["hand", "voice"] : ["hand"]) {
+        const lead = compose(part, from - counted, from, frames(counted) + tail + pad, 0, 0);
+        schedule(part, lead, start - counted * spb, 0, false);
+      }
     }
   }
 
@@ -308,7 +311,7 @@
   function position(now = clock()) {
     const seconds = now - run.start;
     if (seconds < 0) {
-      const beat = run.from + seconds / run.spb;
+      const beat = run.counted > 0 ? run.from + seconds / run.spb : run.from;
       return { beat, pass: 0, counting: run.counted > 0 };
     }
     if (!run.loop) {

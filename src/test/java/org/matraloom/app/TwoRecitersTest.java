@@ -10,6 +10,7 @@ import java.nio.ByteOrder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import javax.sound.midi.InvalidMidiDataException;
@@ -309,5 +310,44 @@ class TwoRecitersTest {
     CommandLineRun run = CommandLineRun.of("check", score.toString(), "--reciter", "3");
     assertEquals(ExitCode.BAD_INPUT, run.code());
     assertTrue(run.err().contains("--reciter takes 1 or 2, given 3"), run.err());
+  }
+
+  /** Below each line of the voice stand the strokes, beat under beat; the sum stands once. */
+  @Test
+  void theStrokesOfADrumStandBelowTheVoice() throws IOException {
+    String score = "samples-synth/gutter-song.loom";
+    Path page = folder.resolve("drum.html");
+    CommandLineRun run = CommandLineRun.of("sheet", score, "--with-drum", "-o", page.toString());
+    assertEquals(ExitCode.DONE, run.code(), run.err());
+    String html = Files.readString(page);
+    List<String> systems =
+        Arrays.stream(html.split("<div class=\"system\""))
+            .skip(1)
+            .map(TwoRecitersTest::words)
+            .toList();
+    // Seven avartanas: rupaka at four in 2 and 4 beats, at five in 2, 2 and 2.
+    assertEquals(5 * 2 + 2 * 3, systems.size());
+    assertTrue(systems.get(0).contains("ta ki ta tom Trickle 10 , , ta ka voice 24 (24/60)"));
+    assertTrue(systems.get(0).contains("ta ki ta thom , , ta ki drum"), systems.get(0));
+    assertFalse(systems.get(0).matches(".*drum.*60.*"), "the sum stands once");
+    Path own = folder.resolve("own.loom");
+    Files.writeString(own, "tala adi\ndrum tom = nam + tha\nSong = takadimi tom , tom ,\n");
+    Path pdf = folder.resolve("own.html");
+    CommandLineRun.of("booklet", own.toString(), "--with-drum", "-o", pdf.toString());
+    assertTrue(words(Files.readString(pdf)).contains("nam+tha"), words(Files.readString(pdf)));
+    CommandLineRun text = CommandLineRun.of("sheet", score, "--with-drum");
+    assertEquals(ExitCode.BAD_INPUT, text.code());
+    assertTrue(text.err().replaceAll("\\s+", " ").contains("take --drum, which has both in text"));
+    assertTrue(
+        CommandLineRun.of("sheet", score, "--drum", "--lead-in-avartanas", "1")
+            .out()
+            .contains("lead-in from samam"));
+  }
+
+  /** What a reader sees: without markup and without what only a screen reader meets. */
+  private static String words(String html) {
+    return html.replaceAll("<span class=\"vh\">[^<]*</span>", "")
+        .replaceAll("<[^>]*>", " ")
+        .replaceAll("\\s+", " ");
   }
 }

@@ -56,7 +56,7 @@ class PackBesideTest {
   @Test
   void theWayFromSamamIsSpokenOnlyWhereItIsAskedFor() throws IOException {
     byte[] plain = track("plain", PackMix.VOICE, PackBeside.NOTHING);
-    byte[] led = track("led", PackMix.VOICE, new PackBeside(true, Optional.empty(), ""));
+    byte[] led = track("led", PackMix.VOICE, new PackBeside(Optional.of(0), Optional.empty(), ""));
     assertEquals(plain.length, led.length);
     assertFalse(Arrays.equals(plain, led), "words are heard");
   }
@@ -65,7 +65,7 @@ class PackBesideTest {
   void aDrumIsHeardWhereTheStudentDoesNotRecite() throws IOException {
     PackBeside drum =
         new PackBeside(
-            false,
+            Optional.empty(),
             Optional.of(
                 rate ->
                     new DrumVoice(

@@ -68,14 +68,14 @@ class LeadInTest {
   @Test
   void wholeAvartanasOfWordsAreSaidAsFarAsThereIsRoom() {
     Timeline plain = ScoreTimeline.of(startingOn("beat 3"), 2);
-    assertEquals(8, words(SpokenLeadIn.before(plain, 0)).size());
+    assertEquals(8, words(SpokenLeadIn.before(plain, Optional.of(0))).size());
     assertEquals(Ratio.of(-16), plain.originBeat());
-    assertEquals(8 + 32, words(SpokenLeadIn.before(plain, 1)).size());
-    List<Event.SolluSaid> most = words(SpokenLeadIn.before(plain, 9));
+    assertEquals(8 + 32, words(SpokenLeadIn.before(plain, Optional.of(1))).size());
+    List<Event.SolluSaid> most = words(SpokenLeadIn.before(plain, Optional.of(9)));
     assertEquals(8 + 64, most.size());
     assertEquals(plain.originBeat(), most.get(0).beat());
     Timeline onSamam = ScoreTimeline.of(startingOn("sam"), 1);
-    assertSame(onSamam, SpokenLeadIn.before(onSamam, 0));
+    assertSame(onSamam, SpokenLeadIn.before(onSamam, Optional.of(0)));
   }
 
   private static List<Event.SolluSaid> words(Timeline timeline) {

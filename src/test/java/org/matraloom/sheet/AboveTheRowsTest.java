@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -237,7 +238,8 @@ class AboveTheRowsTest {
     Performance performance = Performance.of(Sheets.score(SONG));
     SheetOptions plain =
         Sheets.of(performance, Script.LATIN, SheetOptions.Lines.AVARTANA).options();
-    SheetOptions led = new SheetOptions(plain.lines(), false, false, true, plain.writing());
+    SheetOptions led =
+        new SheetOptions(plain.lines(), false, false, Optional.of(0), plain.writing());
     String with = new SheetWords(Sheet.of(performance, led, List.of())).places();
     String without = new SheetWords(Sheet.of(performance, plain, List.of())).places();
     assertTrue(with.startsWith(without + "; lead-in from samam: "), with);

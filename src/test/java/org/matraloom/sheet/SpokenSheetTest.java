@@ -69,6 +69,24 @@ class SpokenSheetTest {
     assertTrue(breaths > 50, "breaths were told: " + breaths);
   }
 
+  /** Round 1 from beat 4 1/2, round 2 from beat 6 3/4: each is told inside its beat. */
+  @Test
+  void aRoundIsToldWhereItBegins() throws IOException {
+    StringBuilder text = new StringBuilder();
+    Path heron = Path.of("src/test/resources/org/matraloom/pieces/late-heron.loom");
+    ReadAloud.write(Sheets.plain(Sheets.read(heron)), text);
+    String spoken = text.toString();
+    assertTrue(
+        spoken.contains("Beat 4, middle finger: round 1 begins on beat 4 1/2; ta ka."), spoken);
+    assertTrue(
+        spoken.contains("Beat 6, wave: gi na tom; round 2 begins on beat 6 3/4; ta."), spoken);
+    StringBuilder stairs = new StringBuilder();
+    Path file = Path.of("src/test/resources/org/matraloom/pieces/heron-stairs.loom");
+    ReadAloud.write(Sheets.plain(Sheets.read(file)), stairs);
+    assertTrue(stairs.toString().contains("Beat 5, clap: round 2 begins; ta ka di mi."));
+    assertEquals(1, stairs.toString().split(" begins").length - 1, "the others begin their rows");
+  }
+
   @Test
   void nothingIsLeftToColumnsOrSigns() throws IOException {
     StringBuilder text = new StringBuilder();

@@ -5,7 +5,6 @@ import org.matraloom.breath.BreathPlan;
 import org.matraloom.breath.BreathSettings;
 import org.matraloom.breath.BreathTimeline;
 import org.matraloom.schedule.ScoreTimeline;
-import org.matraloom.schedule.SpokenLeadIn;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Performance;
@@ -33,18 +32,7 @@ public final class TimelineOptions {
 
   @Mixin private RoundsOption rounds;
 
-  @Option(
-      names = "--lead-in",
-      description = "Speak plain words from samam up to a start off samam.")
-  private boolean leadIn;
-
-  @Option(
-      names = "--lead-in-avartanas",
-      paramLabel = "N",
-      defaultValue = "0",
-      description =
-          "With --lead-in: whole avartanas of words before that, as far as is counted in.")
-  private int leadInAvartanas;
+  @Mixin private LeadInOptions leadIn;
 
   @Option(
       names = "--breath-cue",
@@ -94,9 +82,7 @@ public final class TimelineOptions {
           "--count-in takes 0 to " + ScoreTimeline.MOST_COUNT_IN + " avartanas, given " + countIn);
     }
     Performance performance = rounds.of(Performance.of(composition));
-    Timeline counted = ScoreTimeline.of(performance, countIn);
-    Timeline timeline =
-        leadIn ? SpokenLeadIn.before(counted, Math.max(0, leadInAvartanas)) : counted;
+    Timeline timeline = leadIn.before(ScoreTimeline.of(performance, countIn));
     if (!breathCue) {
       return new Shown(timeline, () -> breaths.plan(performance));
     }

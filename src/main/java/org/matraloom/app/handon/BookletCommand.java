@@ -97,6 +97,6 @@ public final class BookletCommand implements Callable<Integer> {
     SheetOptions options = content.options(performance, lexicon.lexicon());
     return options.lines() == SheetOptions.Lines.SPEEDS
         ? Trikala.of(performance, options)
-        : Sheet.of(performance, options, content.breaths(performance));
+        : content.sheet(performance, lexicon.lexicon());
   }
 }

@@ -54,7 +54,14 @@ public final class ClassCommand implements Callable<Integer> {
 
   /** Options that change no file of a piece. */
   private static final Set<String> NO_MATTER =
-      Set.of("--plan", "--piece", "--contents", "--directory", "--ffmpeg", LexiconOptions.NAME);
+      Set.of(
+          "--plan",
+          "--piece",
+          "--contents",
+          "--output",
+          "--folder",
+          "--ffmpeg",
+          LexiconOptions.NAME);
 
   @Spec private CommandSpec command;
 
@@ -62,7 +69,7 @@ public final class ClassCommand implements Callable<Integer> {
   private Path folder;
 
   @Option(
-      names = {"-o", "--output", "-d", "--directory"},
+      names = {"-o", "--output", "-d", "--folder"},
       required = true,
       paramLabel = "SITE",
       description = "The folder of the set; it is made if it does not exist.")

@@ -68,7 +68,7 @@ public final class PackCommand implements Callable<Integer> {
   @Mixin private ScoreOptions score;
 
   @Option(
-      names = {"-o", "--output", "-d", "--directory"},
+      names = {"-o", "--output", "-d", "--folder"},
       required = true,
       paramLabel = "DIR",
       description = "The folder of the set; it is made if it does not exist.")
@@ -215,7 +215,7 @@ public final class PackCommand implements Callable<Integer> {
     double hertz = drone.sruti().map(Sruti::hertz).orElse(DrumVoice.USUAL_HERTZ);
     StrokeTable strokes = StrokeTable.usual(score.lexicon()).plus(wording);
     return new PackBeside(
-        content.leadsIn(),
+        content.leadIn(),
         withDrum ? Optional.of(rate -> new DrumVoice(rate, hertz, strokes)) : Optional.empty(),
         withDrum ? "usual" : "");
   }

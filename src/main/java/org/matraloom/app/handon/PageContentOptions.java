@@ -1,7 +1,9 @@
 package org.matraloom.app.handon;
 
 import java.util.List;
+import java.util.Optional;
 import org.matraloom.app.cli.BreathOptions;
+import org.matraloom.app.cli.LeadInOptions;
 import org.matraloom.app.cli.ScriptOption;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.breath.Breath;
@@ -20,8 +22,7 @@ final class PageContentOptions {
 
   @Mixin private ScriptOption script;
 
-  @Option(names = "--lead-in", description = "Plain words from samam up to a start off samam.")
-  private boolean leadIn;
+  @Mixin private LeadInOptions leadIn;
 
   @Option(names = "--no-breaths", description = "Leave the breath marks out.")
   private boolean withoutBreaths;
@@ -41,12 +42,12 @@ final class PageContentOptions {
               + Sheet.MOST_MATRAS
               + " matras and this piece has more; take some of it with --rounds");
     }
-    return new SheetOptions(lines, large, cues, leadIn, script.writing(lexicon));
+    return new SheetOptions(lines, large, cues, leadIn.avartanas(), script.writing(lexicon));
   }
 
-  /** Whether words lead in from samam. */
-  boolean leadsIn() {
-    return leadIn;
+  /** Whole avartanas of words before those that lead in from samam; empty for no words. */
+  Optional<Integer> leadIn() {
+    return leadIn.avartanas();
   }
 
   BreathOptions breathOptions() {

@@ -49,7 +49,7 @@ final class PhoneSound {
     }
     for (List<Integer> percents : PERCENTS) {
       PageSound sound =
-          new PageSoundMaker(performance, content.leadsIn(), voice).make(percents, drone);
+          new PageSoundMaker(performance, content.leadIn(), voice).make(percents, drone);
       if (sound.bytes() <= LARGEST_SOUND_BYTES) {
         return sound;
       }

@@ -89,7 +89,12 @@ public final class SheetCommand implements Callable<Integer> {
       SheetOutput.write(Trikala.of(performance, options), score.lexicon(), output, out);
       return ExitCode.DONE;
     }
-    Sheet sheet = Sheet.of(performance, options, content.breaths(performance));
+    Sheet sheet = content.sheet(performance, score.lexicon());
+    if (content.hasDrumBeside() && (readAloud || output == null || SheetOutput.isText(output))) {
+      throw new UserError(
+          "--with-drum is drawn; give -o with .pdf, .svg or .html, or take --drum, which has both"
+              + " in text");
+    }
     if (readAloud && output != null) {
       requireText();
       WholeFile.writeText(output, file -> ReadAloud.write(sheet, file));

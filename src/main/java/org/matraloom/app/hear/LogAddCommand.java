@@ -65,7 +65,7 @@ final class LogAddCommand implements Callable<Integer> {
   @Option(names = "--round", paramLabel = "N", description = "Only this round was said.")
   private Integer round;
 
-  @Option(names = "--nadai", paramLabel = "N", description = "Its matras a beat.")
+  @Option(names = "--nadai", paramLabel = "N", description = "In this nadai: what was said.")
   private NadaiNumber nadai;
 
   @Option(

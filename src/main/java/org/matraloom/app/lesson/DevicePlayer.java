@@ -15,6 +15,7 @@ import org.matraloom.session.LivePass;
 import org.matraloom.session.PassSound;
 import org.matraloom.session.PracticeDesk;
 import org.matraloom.session.RecordedPass;
+import org.matraloom.sound.SrutiDrone;
 import org.matraloom.sound.TakeNote;
 import org.matraloom.staircase.StairStep;
 import org.matraloom.voice.SolluVoice;
@@ -29,19 +30,27 @@ final class DevicePlayer implements PassPlayer {
   private static final long ENOUGH_BYTES = 1_152_000;
 
   private final Devices devices;
-  private final SolluVoice voice;
+  private final Guide guide;
   private final PracticeDesk desk;
   private final Lexicon lexicon;
   private final PassEar ear;
   private boolean isWarm;
 
-  DevicePlayer(Devices devices, SolluVoice voice, PracticeDesk desk, Lexicon lexicon, PassEar ear) {
+  DevicePlayer(Devices devices, Guide guide, PracticeDesk desk, Lexicon lexicon, PassEar ear) {
     this.lexicon = lexicon;
     this.ear = ear;
     this.devices = devices;
-    this.voice = voice;
+    this.guide = guide;
     this.desk = desk;
   }
+
+  /**
+   * What the guide sounds like.
+   *
+   * @param voice says the sollus
+   * @param drone sounds below it
+   */
+  record Guide(SolluVoice voice, Optional<SrutiDrone> drone) {}
 
   /**
    * Which devices are used.
@@ -69,7 +78,7 @@ final class DevicePlayer implements PassPlayer {
     desk.heading(pass.words());
     PcmFormat taken = new PcmFormat(devices.rate, 16, 1);
     warm(pass, target);
-    LivePiece piece = pass.piece(voice, devices.guide());
+    LivePiece piece = pass.piece(guide.voice(), guide.drone(), devices.guide());
     TakeNote note = pass.note(Optional.empty(), devices.roundTripFrames());
     try (AudioOut heard =
             devices.found.openOut(devices.output, devices.guide(), SoundDevices.SAFE_MS);

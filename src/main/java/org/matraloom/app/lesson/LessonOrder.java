@@ -20,6 +20,8 @@ import org.matraloom.staircase.StairSettings;
  * @param explains whether each step is told with its reason
  * @param folder a new folder for the takes
  * @param log where each pass is noted, if anywhere
+ * @param leadIn whole avartanas of plain words before those that lead in to the whole, as far as
+ *     they are counted in; empty for no words
  */
 public record LessonOrder(
     Composition composition,
@@ -28,7 +30,8 @@ public record LessonOrder(
     boolean onlyTheWhole,
     boolean explains,
     Path folder,
-    Optional<PracticeLog> log) {
+    Optional<PracticeLog> log,
+    Optional<Integer> leadIn) {
 
   /**
    * What is wished of the tempo.
@@ -58,7 +61,7 @@ public record LessonOrder(
   }
 
   private LessonPieces pieces() {
-    return new LessonPieces(composition, lexicon);
+    return new LessonPieces(composition, lexicon, leadIn);
   }
 
   /**

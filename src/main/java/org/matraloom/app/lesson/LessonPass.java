@@ -10,6 +10,7 @@ import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Composition;
 import org.matraloom.sound.Mix;
 import org.matraloom.sound.MixPart;
+import org.matraloom.sound.SrutiDrone;
 import org.matraloom.sound.TakeNote;
 import org.matraloom.spell.ScorePrinter;
 import org.matraloom.staircase.Help;
@@ -60,12 +61,12 @@ public record LessonPass(String what, Composition composition, Timeline timeline
    * The guide.
    *
    * @param voice says the sollus
+   * @param drone sounds below it, if one is asked for
    * @param format the format in which it is heard
    * @return the piece, one passage
    */
-  public LivePiece piece(SolluVoice voice, PcmFormat format) {
-    return new LivePiece(
-        List.of(timeline), COUNT_IN, voice, Optional.empty(), format, BreathSettings.study());
+  public LivePiece piece(SolluVoice voice, Optional<SrutiDrone> drone, PcmFormat format) {
+    return new LivePiece(List.of(timeline), COUNT_IN, voice, drone, format, BreathSettings.study());
   }
 
   /**

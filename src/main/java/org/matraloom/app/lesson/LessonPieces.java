@@ -2,6 +2,7 @@ package org.matraloom.app.lesson;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.matraloom.live.PieceSection;
 import org.matraloom.live.PieceSections;
@@ -11,6 +12,7 @@ import org.matraloom.practice.SwitchDrill;
 import org.matraloom.schedule.ClickPattern;
 import org.matraloom.schedule.ClickTimeline;
 import org.matraloom.schedule.ScoreTimeline;
+import org.matraloom.schedule.SpokenLeadIn;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
@@ -33,10 +35,18 @@ final class LessonPieces {
 
   private final Composition score;
   private final Lexicon lexicon;
+  private final Optional<Integer> leadIn;
 
-  LessonPieces(Composition score, Lexicon lexicon) {
+  /**
+   * Prepares.
+   *
+   * @param leadIn whole avartanas of words before those that lead in to the whole, as far as they
+   *     are counted in; empty for no words
+   */
+  LessonPieces(Composition score, Lexicon lexicon, Optional<Integer> leadIn) {
     this.score = score;
     this.lexicon = lexicon;
+    this.leadIn = leadIn;
   }
 
   /** The title that takes of the whole have in the log. */
@@ -88,11 +98,17 @@ final class LessonPieces {
   }
 
   LessonPass whole(int tempo, Help help) {
-    return pass("The whole", score.at(Tempo.of(tempo)), help);
+    return pass("The whole", score.at(Tempo.of(tempo)), help, leadIn);
   }
 
   private static LessonPass pass(String what, Composition said, Help help) {
-    Timeline laidOut = ScoreTimeline.of(Performance.of(said), LessonPass.COUNT_IN);
+    return pass(what, said, help, Optional.empty());
+  }
+
+  private static LessonPass pass(
+      String what, Composition said, Help help, Optional<Integer> leadIn) {
+    Timeline counted = ScoreTimeline.of(Performance.of(said), LessonPass.COUNT_IN);
+    Timeline laidOut = SpokenLeadIn.before(counted, leadIn);
     Timeline heard =
         help.isLeast()
             ? new ClickTimeline(

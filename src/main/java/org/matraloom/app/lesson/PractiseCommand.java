@@ -11,8 +11,10 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import org.matraloom.app.cli.DeviceOptions;
+import org.matraloom.app.cli.DroneOptions;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.InputOption;
+import org.matraloom.app.cli.LeadInOptions;
 import org.matraloom.app.cli.LogOptions;
 import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.ScoreOptions;
@@ -24,6 +26,7 @@ import org.matraloom.log.PracticeLog;
 import org.matraloom.log.VoicedTime;
 import org.matraloom.score.Composition;
 import org.matraloom.session.PracticeDesk;
+import org.matraloom.sound.SrutiDrone;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -95,7 +98,7 @@ public final class PractiseCommand implements Callable<Integer> {
   private boolean explain;
 
   @Option(
-      names = {"-d", "--folder"},
+      names = {"-o", "--output", "-d", "--folder"},
       paramLabel = "FOLDER",
       description = "A new folder for the takes (named after the score and the time).")
   private Path folder;
@@ -104,6 +107,10 @@ public final class PractiseCommand implements Callable<Integer> {
   private boolean noLog;
 
   @Mixin private LogOptions log;
+
+  @Mixin private LeadInOptions leadIn;
+
+  @Mixin private DroneOptions drone;
 
   @Mixin private VoiceOptions voice;
 
@@ -137,7 +144,8 @@ public final class PractiseCommand implements Callable<Integer> {
             whole,
             explain,
             target(),
-            noted);
+            noted,
+            leadIn.avartanas());
     order.settings();
     DevicePlayer.Devices devices =
         new DevicePlayer.Devices(SoundDevices.find(), device.device(), input.input(), RATE);
@@ -147,7 +155,9 @@ public final class PractiseCommand implements Callable<Integer> {
       DevicePlayer player =
           new DevicePlayer(
               devices,
-              voice.voice(RATE, score.lexicon()),
+              new DevicePlayer.Guide(
+                  voice.voice(RATE, score.lexicon()),
+                  drone.sruti().map(tonic -> new SrutiDrone(tonic, RATE))),
               desk,
               score.lexicon(),
               new PassEar(score.lexicon()));

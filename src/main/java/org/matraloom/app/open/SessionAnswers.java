@@ -61,7 +61,8 @@ final class SessionAnswers {
             sent.isSet("onlyTheWhole"),
             true,
             folder(name),
-            Optional.of(desk.log()));
+            Optional.of(desk.log()),
+            Optional.empty());
     PageSession begun = new PageSession();
     Lesson lesson = order.lesson(begun);
     session.ifPresent(PageSession::end);
@@ -113,7 +114,7 @@ final class SessionAnswers {
         session().playing().orElseThrow(() -> new UserError("no pass is to be played now"));
     return plays.begin(
         PlayedPiece.straight(
-            pass.piece(PlayedPieces.voice(desk.voice(), desk.lexicon()), GUIDE),
+            pass.piece(PlayedPieces.voice(desk.voice(), desk.lexicon()), Optional.empty(), GUIDE),
             pass.composition().tempo(),
             pass.mix()));
   }

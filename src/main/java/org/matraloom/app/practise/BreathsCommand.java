@@ -10,7 +10,9 @@ import java.util.concurrent.Callable;
 import org.matraloom.app.cli.BreathOptions;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.Paragraph;
+import org.matraloom.app.cli.RoundsOption;
 import org.matraloom.app.cli.ScoreOptions;
+import org.matraloom.app.cli.UserError;
 import org.matraloom.app.cli.WholeFile;
 import org.matraloom.breath.BreathPlan;
 import org.matraloom.breath.BreathText;
@@ -45,6 +47,8 @@ public final class BreathsCommand implements Callable<Integer> {
 
   @Mixin private ScoreOptions score;
 
+  @Mixin private RoundsOption rounds;
+
   @Mixin private BreathOptions options;
 
   @Option(names = "--why", description = "Say of every breath why it is taken.")
@@ -61,7 +65,11 @@ public final class BreathsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Performance performance = Performance.of(score.read());
+    if (keep != null && rounds.isGiven()) {
+      throw new UserError(
+          "--keep writes the plan of all rounds, for a mark speaks in each; leave --rounds out");
+    }
+    Performance performance = rounds.of(Performance.of(score.read()));
     BreathPlan plan = options.plan(performance);
     List<Cure> cures = Cures.of(plan);
     PrintWriter out = command.commandLine().getOut();

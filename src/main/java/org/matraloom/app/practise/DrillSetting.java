@@ -14,7 +14,7 @@ final class DrillSetting {
       names = "--tala",
       paramLabel = "TALA",
       defaultValue = "adi",
-      description = "Tala by name, formula or grouping (default ${DEFAULT-VALUE}).")
+      description = "In this tala: a name, formula or grouping (default ${DEFAULT-VALUE}).")
   private String tala;
 
   @Option(

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.IntFunction;
 import org.matraloom.app.cli.DroneOptions;
-import org.matraloom.app.cli.DrumBesideOptions;
+import org.matraloom.app.cli.DrumOptions;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.FormatOptions;
 import org.matraloom.app.cli.MixOptions;
@@ -67,7 +67,7 @@ public final class RenderCommand implements Callable<Integer> {
 
   @Mixin private VoiceOptions voice;
 
-  @Mixin private DrumBesideOptions drum;
+  @Mixin private DrumOptions drum;
 
   @Mixin private FormatOptions format;
 

@@ -15,14 +15,16 @@ final class CatalogueOptions {
   @Option(
       names = "--nadai",
       paramLabel = "N",
-      description = "Of a folder: only scores with a round in this nadai.")
+      description = "In this nadai: of a folder, only scores with such a round.")
   private NadaiNumber nadai;
+
+  /** The names of shapes, as they are typed. */
+  static final String SHAPES = "One of sama, gopuccha, srotovaha, mridanga, damaru, vishama, none.";
 
   @Option(
       names = "--yati",
       paramLabel = "SHAPE",
-      description =
-          "Of a folder: only scores whose purvanga has this shape: ${COMPLETION-CANDIDATES}.")
+      description = "Of this shape: of a folder, only scores with such a purvanga. " + SHAPES)
   private Yati yati;
 
   /** A filter with the tala, if one is named, and the length, if one is given. */

@@ -41,13 +41,14 @@ public final class CheckCommand implements Callable<Integer> {
   @Option(
       names = "--tala",
       paramLabel = "TALA",
-      description = "Of a folder: only scores in this tala.")
+      description = "In this tala: of a folder, only such scores.")
   private String tala;
 
   @Option(
       names = "--matras",
       paramLabel = "RANGE",
-      description = "Of a folder: only scores whose first round is so long, such as 70..90.")
+      description =
+          "So many matras: of a folder, only scores with such a first round, such as 70..90.")
   private WholeRange matras;
 
   @Mixin private CatalogueOptions catalogue;
@@ -58,10 +59,14 @@ public final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     if (Files.isDirectory(score.file())) {
+      String ofOne = "name one score and not a folder";
+      AskedOptions.refuse(command, ofOne, "--tempo", "--slow", "--reciter");
       CatalogueFilter filter = catalogue.filter(Optional.ofNullable(tala), matras);
       return Catalogue.read(score.file(), filter, score.lexicon())
           .print(command.commandLine().getOut(), false, json);
     }
+    String ofFolders = "this searches in a folder of scores";
+    AskedOptions.refuse(command, ofFolders, "--tala", "--matras", "--nadai", "--yati");
     return prove(score.readAll(), json, command.commandLine().getOut());
   }
 

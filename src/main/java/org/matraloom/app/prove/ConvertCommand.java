@@ -49,10 +49,10 @@ public final class ConvertCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", description = "The score, a .loom file.")
   private Path file;
 
-  @Option(names = "--nadai", paramLabel = "N", description = "All rounds in this nadai.")
+  @Option(names = "--nadai", paramLabel = "N", description = "In this nadai: all rounds.")
   private NadaiNumber nadai;
 
-  @Option(names = "--tala", paramLabel = "TALA", description = "Another tala.")
+  @Option(names = "--tala", paramLabel = "TALA", description = "In this tala: the whole piece.")
   private String tala;
 
   @Option(names = "--same-place", description = "Start where it lands: eduppu to eduppu.")

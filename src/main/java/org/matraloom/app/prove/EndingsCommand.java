@@ -64,7 +64,7 @@ public final class EndingsCommand implements Callable<Integer> {
       names = "--nadai",
       paramLabel = "N",
       defaultValue = "4",
-      description = "Matras a beat (default ${DEFAULT-VALUE}).")
+      description = "In this nadai: the ending (default ${DEFAULT-VALUE}).")
   private NadaiNumber nadai;
 
   @Option(

@@ -56,12 +56,12 @@ final class FitQuestion {
 
   static List<RoundPlan> plans(String rounds) {
     if (rounds == null) {
-      throw new UserError("name a score, or say the rounds, such as --rounds 4-4-5");
+      throw new UserError("name a score, or say the rounds, such as --as 4-4-5");
     }
     try {
       return RoundPlanReader.read(rounds);
     } catch (IllegalArgumentException notAPlan) {
-      throw new UserError("--rounds " + rounds + ": " + notAPlan.getMessage());
+      throw new UserError("--as " + rounds + ": " + notAPlan.getMessage());
     }
   }
 }

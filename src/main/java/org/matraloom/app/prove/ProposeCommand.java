@@ -45,13 +45,13 @@ public final class ProposeCommand implements Callable<Integer> {
   @Option(
       names = "--yati",
       paramLabel = "SHAPE",
-      description = "The shape: ${COMPLETION-CANDIDATES}.")
+      description = "Of this shape. " + CatalogueOptions.SHAPES)
   private Yati yati;
 
   @Option(
       names = "--matras",
       paramLabel = "RANGE",
-      description = "What the lines come to: a number such as 70, or a range such as 60..80.")
+      description = "So many matras: what the lines come to, such as 70 or 60..80.")
   private WholeRange matras;
 
   @Option(

@@ -48,7 +48,10 @@ public final class RebarCommand implements Callable<Integer> {
       description = "Which round (default ${DEFAULT-VALUE}).")
   private int number;
 
-  @Option(names = "--nadai", paramLabel = "N", description = "Another nadai to compare with.")
+  @Option(
+      names = "--nadai",
+      paramLabel = "N",
+      description = "In this nadai: the round once more, to compare.")
   private NadaiNumber nadai;
 
   @Option(names = "--all", description = "Show every beat, not only a screenful.")

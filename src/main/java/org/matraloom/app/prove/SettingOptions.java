@@ -16,7 +16,7 @@ final class SettingOptions {
       names = "--tala",
       paramLabel = "TALA",
       description =
-          "Tala by name, formula or grouping, such as adi or 3+2+2 (without a score: adi).")
+          "In this tala: a name, formula or grouping, such as adi or 3+2+2 (default adi).")
   private String tala;
 
   @Option(

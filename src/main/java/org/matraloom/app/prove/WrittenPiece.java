@@ -46,7 +46,7 @@ record WrittenPiece(Path path, String text, Composition composition, Lexicon lex
     PaperSum sum = PaperSum.of(typed);
     List<RoundPlan> plans = FitQuestion.plans(rounds == null ? sum.rounds().orElse("4") : rounds);
     if (plans.size() != 1 || plans.get(0).hasOpenWait()) {
-      throw new UserError("the rounds of a sum must be plain, such as --rounds 4-4-5");
+      throw new UserError("the rounds of a sum must be plain, such as --as 4-4-5");
     }
     RoundPlan.Part.Round first = plans.get(0).rounds().get(0);
     int density = first.nadai() * Composition.density(first.kalam());

@@ -9,17 +9,26 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.log.History;
 import org.matraloom.log.LogEntry;
 import org.matraloom.log.PracticeLog;
 import org.matraloom.notation.ScoreReader;
+import org.matraloom.schedule.Event;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
+import org.matraloom.sound.Sruti;
+import org.matraloom.sound.SrutiDrone;
 import org.matraloom.staircase.Help;
 import org.matraloom.staircase.Spot;
 import org.matraloom.staircase.StairSettings;
+import org.matraloom.voice.FormantVoice;
+import org.matraloom.voice.SolluVoice;
+import org.matraloom.voice.VoiceSettings;
+import org.matraloom.wav.PcmFormat;
 import org.matraloom.wav.WavReader;
 
 /** Whole sessions with a made reciter, heard by the full measure, without a sound card. */
@@ -33,7 +42,7 @@ class LessonTest {
       ScoreReader.read(Path.of("samples-synth/gutter-song.loom"), Lexicon.standard())
           .composition()
           .orElseThrow();
-  private final LessonPieces pieces = new LessonPieces(song, Lexicon.standard());
+  private final LessonPieces pieces = new LessonPieces(song, Lexicon.standard(), Optional.empty());
 
   private Lesson.End run(MadeReciter reciter, int start, int goal, int minutes, boolean whole)
       throws IOException {
@@ -105,6 +114,32 @@ class LessonTest {
     assertTrue(what.contains("The whole"), told);
     assertTrue(what.indexOf("Join 1") < what.indexOf("The phrase Stream"), told);
     assertTrue(what.indexOf("The phrase Stream") < what.indexOf("The whole"), told);
+  }
+
+  /** Beats 1 to 4 of rupaka are four words of takadimi before a start on beat 5. */
+  @Test
+  void wordsLeadIntoTheWholeAndADroneLiesBelow() {
+    Composition late =
+        ScoreReader.read(
+                "tala rupaka\ntempo 60\nstart beat 5\nSong = takadimi takadimi\n",
+                "",
+                Lexicon.standard())
+            .composition()
+            .orElseThrow();
+    LessonPass bare =
+        new LessonPieces(late, Lexicon.standard(), Optional.empty()).whole(60, Help.ALL);
+    LessonPass led = new LessonPieces(late, Lexicon.standard(), Optional.of(1)).whole(60, Help.ALL);
+    assertEquals(8, ExpectedSollu.of(bare.timeline()).size());
+    assertEquals(8, ExpectedSollu.of(led.timeline()).size(), "the words are not measured");
+    long words =
+        StreamSupport.stream(led.timeline().spliterator(), false)
+            .filter(event -> event instanceof Event.SolluSaid said && said.round() == 0)
+            .count();
+    assertEquals(16 + 24, words);
+    PcmFormat format = new PcmFormat(48_000, 16, 2);
+    SrutiDrone drone = new SrutiDrone(Sruti.parse("C#"), 48_000);
+    SolluVoice voice = new FormantVoice(48_000, Lexicon.standard(), VoiceSettings.USUAL);
+    assertEquals(Optional.of(drone), led.piece(voice, Optional.of(drone), format).drone());
   }
 
   @Test

@@ -49,7 +49,7 @@ final class RigVoice {
   public static void main(String[] arguments) throws IOException {
     Composition score =
         ScoreReader.read(Path.of(arguments[0]), Lexicon.standard()).composition().orElseThrow();
-    LessonPieces pieces = new LessonPieces(score, Lexicon.standard());
+    LessonPieces pieces = new LessonPieces(score, Lexicon.standard(), Optional.empty());
     int cleanUpTo = Integer.parseInt(arguments[1]);
     BufferedReader headings = new BufferedReader(new InputStreamReader(System.in));
     int number = 0;

@@ -54,7 +54,7 @@ class FitCommandTest {
   @Test
   void numbersGiveTheLength() {
     CommandLineRun run =
-        CommandLineRun.of("fit", "--tala", "adi", "--rounds", "4-4-5", "--matras", "70..90");
+        CommandLineRun.of("fit", "--tala", "adi", "--as", "4-4-5", "--matras", "70..90");
     assertEquals(
         """
         4-4-5 in adi (8 beats), 70 to 90 matras, from samam to samam:
@@ -70,14 +70,7 @@ class FitCommandTest {
   void aSumNamesItsTalaAndRounds() {
     String asOptions =
         CommandLineRun.of(
-                "fit",
-                "16 12 8 8(2)8(2)8",
-                "--tala",
-                "rupaka",
-                "--rounds",
-                "4-4-5",
-                "--start",
-                "+1")
+                "fit", "16 12 8 8(2)8(2)8", "--tala", "rupaka", "--as", "4-4-5", "--start", "+1")
             .out();
     assertTrue(asOptions.contains("64 matras"), asOptions);
     assertEquals(
@@ -120,7 +113,7 @@ class FitCommandTest {
   /** Where the end can only fall on one place, no second one is offered. */
   @Test
   void thePlaceThatCanBeReachedIsNamedOnce() {
-    CommandLineRun run = CommandLineRun.of("fit", "--rounds", "4-4-3", "--matras", "64");
+    CommandLineRun run = CommandLineRun.of("fit", "--as", "4-4-3", "--matras", "64");
     assertEquals(ExitCode.CHECK_FAILED, run.code());
     assertTrue(run.out().contains("a rest before the last round"), run.out());
     assertEquals(
@@ -147,7 +140,7 @@ class FitCommandTest {
 
   @Test
   void whatCannotLandIsExplained() {
-    CommandLineRun run = CommandLineRun.of("fit", "--rounds", "4-4-5", "--eduppu", "+3/4");
+    CommandLineRun run = CommandLineRun.of("fit", "--as", "4-4-5", "--eduppu", "+3/4");
     assertEquals(ExitCode.CHECK_FAILED, run.code());
     assertTrue(run.out().contains("impossible with whole matras"), run.out());
     assertTrue(run.out().contains("tenths of a beat"), run.out());
@@ -158,13 +151,12 @@ class FitCommandTest {
   @Test
   void twoOpenThingsFillNoMoreThanAScreen() {
     CommandLineRun run =
-        CommandLineRun.of("fit", "--rounds", "4-4-(?n5)-5", "--start", "?", "--matras", "1..400");
+        CommandLineRun.of("fit", "--as", "4-4-(?n5)-5", "--start", "?", "--matras", "1..400");
     assertTrue(run.out().lines().count() <= A_SCREENFUL, run.out());
     assertTrue(run.out().contains("more; --all lists them."), run.out());
-    CommandLineRun any = CommandLineRun.of("fit", "--rounds", "4-4-5", "--matras", "?");
+    CommandLineRun any = CommandLineRun.of("fit", "--as", "4-4-5", "--matras", "?");
     assertTrue(any.out().contains("160 matras"), any.out());
-    CommandLineRun all =
-        CommandLineRun.of("fit", "--rounds", "4-4-4", "--matras", "1..640", "--all");
+    CommandLineRun all = CommandLineRun.of("fit", "--as", "4-4-4", "--matras", "1..640", "--all");
     assertEquals(21, all.out().lines().count(), "a heading and the multiples of 32");
   }
 
@@ -218,7 +210,7 @@ class FitCommandTest {
   void leadInWordsAreNamedAndSpoken() throws IOException {
     CommandLineRun numbers =
         CommandLineRun.of(
-            "fit", "--tala", "misra chapu", "--rounds", "3", "--matras", "15", "--start", "?");
+            "fit", "--tala", "misra chapu", "--as", "3", "--matras", "15", "--start", "?");
     assertTrue(numbers.out().endsWith("to samam; lead in: 2 x takita\n"), numbers.out());
     write("lead.loom", "tala misra chapu\nstart beat 3\nSong = 15\nperform\n Song nadai 3\n");
     String score = folder.resolve("lead.loom").toString();
@@ -242,11 +234,11 @@ class FitCommandTest {
 
   @Test
   void mistakesAreExplained() {
-    assertTrue(error("fit").contains("say the rounds, such as --rounds 4-4-5"));
-    assertTrue(error("fit", "--rounds", "4-x-5").contains("\"x\" is not a round or a rest"));
-    assertTrue(error("fit", "--rounds", "4", "--tala", "adl").contains("the nearest is adi"));
-    assertTrue(error("fit", "--rounds", "4", "--start", "5").contains("write beat 5"));
-    assertTrue(error("fit", "--rounds", "4", "--matras", "9..2").contains("given 9..2"));
+    assertTrue(error("fit").contains("say the rounds, such as --as 4-4-5"));
+    assertTrue(error("fit", "--as", "4-x-5").contains("\"x\" is not a round or a rest"));
+    assertTrue(error("fit", "--as", "4", "--tala", "adl").contains("the nearest is adi"));
+    assertTrue(error("fit", "--as", "4", "--start", "5").contains("write beat 5"));
+    assertTrue(error("fit", "--as", "4", "--matras", "9..2").contains("given 9..2"));
     assertTrue(error("fit", "nothing-here.loom").contains("there is no such file"));
     assertEquals(
         """
@@ -257,14 +249,14 @@ class FitCommandTest {
         """,
         error("fit", " 14 + hoopla"));
     assertTrue(
-        error("fit", "14 + 3x7", "--rounds", "5")
+        error("fit", "14 + 3x7", "--as", "5")
             .startsWith(
                 "the sum: error: x after a bare number can mean a repeat or a hold\n14 + 3x"));
   }
 
   @Test
   void jsonGivesExactNumbers() {
-    String out = CommandLineRun.of("fit", "--rounds", "4-4-5", "--matras", "80", "--json").out();
+    String out = CommandLineRun.of("fit", "--as", "4-4-5", "--matras", "80", "--json").out();
     assertTrue(
         out.contains("\"roundBeats\" : [\n        \"0\",\n        \"20\",\n        \"40\"\n"));
     assertTrue(out.contains("\"count\" : 1"), out);

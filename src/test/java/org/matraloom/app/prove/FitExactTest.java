@@ -108,7 +108,7 @@ class FitExactTest {
             "fit",
             "--tala",
             question.tala(),
-            "--rounds",
+            "--as",
             plan,
             "--matras",
             question.low() + ".." + question.high(),
