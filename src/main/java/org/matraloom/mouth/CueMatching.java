@@ -51,10 +51,14 @@ final class CueMatching {
 
   /**
    * Sounds with those put in that only the sheet knows of: where it gives a time and nothing is
-   * heard.
+   * heard. Where it gives the time of every sollu, sounds that lie elsewhere are none of them.
    */
   static List<Onset> withTold(List<CalledSollu> called, List<Onset> heard) {
+    boolean knowsAll = called.stream().allMatch(each -> each.seconds().isPresent());
     List<Onset> all = new ArrayList<>(heard);
+    if (knowsAll) {
+      all.removeIf(sound -> called.stream().noneMatch(each -> isNear(sound, each)));
+    }
     for (CalledSollu each : called) {
       if (each.seconds().isPresent()) {
         double at = each.seconds().getAsDouble();
@@ -65,6 +69,10 @@ final class CueMatching {
     }
     all.sort(Comparator.comparingDouble(Onset::seconds));
     return all;
+  }
+
+  private static boolean isNear(Onset sound, CalledSollu called) {
+    return Math.abs(sound.seconds() - called.seconds().getAsDouble()) <= TIME_REACH_SECONDS;
   }
 
   /**
