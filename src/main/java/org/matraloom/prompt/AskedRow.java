@@ -17,7 +17,7 @@ import org.matraloom.time.Tempo;
  * @param phrase the row as a phrase of a score, eight matras long
  * @param places its sollus in order, at least one
  */
-public record AskedRow(String phrase, List<Place> places) {
+public record AskedRow(String phrase, List<DueSollu> places) {
 
   /** Claps in a row. */
   public static final int BEATS = 4;
@@ -34,7 +34,7 @@ public record AskedRow(String phrase, List<Place> places) {
    * @param sound the lexicon's name of its sound
    * @param seconds when it is due, from the first clap of the row
    */
-  public record Place(String sound, double seconds) {}
+  public record DueSollu(String sound, double seconds) {}
 
   /**
    * Checks the row.
@@ -61,13 +61,13 @@ public record AskedRow(String phrase, List<Place> places) {
       return Optional.empty();
     }
     Performance performance = Performance.of(read.get());
-    List<Place> places = new ArrayList<>();
+    List<DueSollu> places = new ArrayList<>();
     performance
         .spoken()
         .forEach(
             said ->
                 places.add(
-                    new Place(said.sollu().sound(), TEMPO.secondsOf(said.beat()).toDouble())));
+                    new DueSollu(said.sollu().sound(), TEMPO.secondsOf(said.beat()).toDouble())));
     boolean fits = performance.endBeat().equals(Ratio.of(BEATS));
     return fits && !places.isEmpty() ? Optional.of(new AskedRow(phrase, places)) : Optional.empty();
   }

@@ -146,7 +146,7 @@ public final class RowFolder {
    */
   public Path next(int row) {
     int time = 1;
-    while (Files.exists(file(row, time)) || Files.exists(sheet(file(row, time)))) {
+    while (Files.exists(file(row, time)) || Files.exists(RowSheet.of(file(row, time)))) {
       time++;
     }
     return file(row, time);
@@ -154,74 +154,6 @@ public final class RowFolder {
 
   private Path file(int row, int time) {
     return folder.resolve(String.format(Locale.ROOT, "row-%02d-%d.wav", row + 1, time));
-  }
-
-  /**
-   * The cue sheet of a recording of a row.
-   *
-   * @param recording the recording
-   * @return its file, which may not be there
-   */
-  public static Path sheet(Path recording) {
-    String name = recording.getFileName().toString();
-    return recording.resolveSibling(name.replaceFirst("\\.wav$", ".txt"));
-  }
-
-  /**
-   * Notes what was good in a recording, and what was not, and why.
-   *
-   * @param recording the recording
-   * @param row what was asked for in it
-   * @param says the verdicts
-   * @throws IOException if the sheet cannot be written
-   */
-  public void note(Path recording, AskedRow row, List<SayVerdict> says) throws IOException {
-    StringBuilder text = new StringBuilder("# " + row.words() + "\n");
-    for (SayVerdict say : says) {
-      if (say.isGood()) {
-        for (int i = 0; i < say.seconds().size(); i++) {
-          text.append(
-              String.format(
-                  Locale.ROOT,
-                  "%s%.4f %s",
-                  i == 0 ? "" : " ",
-                  say.seconds().get(i),
-                  row.places().get(i).sound()));
-        }
-        text.append('\n');
-      } else {
-        text.append("# again: ").append(say.fault().orElseThrow()).append('\n');
-      }
-    }
-    WholeText.put(sheet(recording), text.toString());
-  }
-
-  /**
-   * How often a row was said well in a recording.
-   *
-   * @param recording the recording
-   * @return 0 if it has no sheet
-   * @throws IOException if the sheet cannot be read
-   */
-  public static int good(Path recording) throws IOException {
-    Path sheet = sheet(recording);
-    if (!Files.isRegularFile(sheet)) {
-      return 0;
-    }
-    try (Stream<String> lines = Files.lines(sheet)) {
-      return (int) lines.filter(line -> !line.isBlank() && !line.startsWith("#")).count();
-    }
-  }
-
-  /**
-   * Gives up a recording.
-   *
-   * @param recording one of this folder
-   * @throws IOException if it cannot be removed
-   */
-  public static void drop(Path recording) throws IOException {
-    Files.deleteIfExists(sheet(recording));
-    Files.deleteIfExists(recording);
   }
 
   /**

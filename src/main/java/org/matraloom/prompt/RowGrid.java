@@ -21,7 +21,7 @@ final class RowGrid {
   private static final double REACH_SECONDS = 0.16;
   private static final double FAR_SHIFT_COSTS = 0.3;
 
-  private final List<AskedRow.Place> places;
+  private final List<AskedRow.DueSollu> places;
   private final List<Onset> onsets;
   private final double beginSeconds;
 
@@ -30,7 +30,7 @@ final class RowGrid {
    *
    * @param beginSeconds where the saying is due to begin in the recording
    */
-  RowGrid(List<AskedRow.Place> places, List<Onset> onsets, double beginSeconds) {
+  RowGrid(List<AskedRow.DueSollu> places, List<Onset> onsets, double beginSeconds) {
     this.places = places;
     this.onsets = onsets;
     this.beginSeconds = beginSeconds;
@@ -54,7 +54,7 @@ final class RowGrid {
 
   private double nearness(double shift) {
     double sum = 0;
-    for (AskedRow.Place place : places) {
+    for (AskedRow.DueSollu place : places) {
       double due = due(place, shift);
       sum += onsets.stream().mapToDouble(onset -> worth(onset, due, NEAR_SECONDS)).max().orElse(0);
     }
@@ -62,7 +62,7 @@ final class RowGrid {
   }
 
   /** When a sollu is due in the recording, by a shift. */
-  double due(AskedRow.Place place, double shift) {
+  double due(AskedRow.DueSollu place, double shift) {
     return beginSeconds + shift + place.seconds();
   }
 
@@ -80,7 +80,7 @@ final class RowGrid {
   List<Optional<Double>> sounds(double shift) {
     List<Optional<Double>> found = new ArrayList<>();
     double before = Double.NEGATIVE_INFINITY;
-    for (AskedRow.Place place : places) {
+    for (AskedRow.DueSollu place : places) {
       double due = due(place, shift);
       Optional<Onset> best = Optional.empty();
       for (Onset onset : onsets) {

@@ -24,7 +24,7 @@ public final class RowList {
       List.of(
           "takadimi tam , , .",
           "takajonu tom , , .",
-          "takita takita .",
+          "takita takita , .",
           "tadiginatom , , .",
           "tarikita dhim , , .",
           "kitataka dhin , , .",
@@ -36,10 +36,12 @@ public final class RowList {
           "tat . tit . dhit , tam .");
 
   /** Common beside those that stand in the words. */
-  private static final List<String> ALONE = List.of("du", "la", "na", "ni", "nu", "tu", "ti");
+  private static final List<String> ALONE =
+      List.of("dim", "du", "ga", "la", "na", "ni", "nu", "ra", "tu", "ti");
 
   private static final double EACH_ROW_SECONDS = 1.5;
   private static final double REST_SECONDS = 20;
+  private static final int SECONDS_A_MINUTE = 60;
   private static final int OPEN_A_ROW = 4;
   private static final int CLOSED_A_ROW = 2;
   private static final int MOST_RUN = 6;
@@ -125,7 +127,7 @@ public final class RowList {
   private static Set<String> soundsOf(List<AskedRow> rows) {
     return rows.stream()
         .flatMap(row -> row.places().stream())
-        .map(AskedRow.Place::sound)
+        .map(AskedRow.DueSollu::sound)
         .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
@@ -166,7 +168,7 @@ public final class RowList {
       phrase[i] = sounds.get(i) + after;
     }
     return AskedRow.of(String.join(" ", phrase), lexicon)
-        .filter(row -> row.places().stream().map(AskedRow.Place::sound).toList().equals(sounds));
+        .filter(row -> row.places().stream().map(AskedRow.DueSollu::sound).toList().equals(sounds));
   }
 
   /**
@@ -180,6 +182,17 @@ public final class RowList {
     double heard = 2 * rows + sayings;
     double rests = REST_SECONDS * Math.max(0, (rows - 1) / Asking.ROWS_TO_REST);
     return heard * AskedRow.seconds() + rows * EACH_ROW_SECONDS + rests;
+  }
+
+  /**
+   * The same in whole minutes.
+   *
+   * @param rows how many rows
+   * @param sayings how often they are said in all
+   * @return minutes, rounded up
+   */
+  public static int minutes(int rows, int sayings) {
+    return (int) Math.ceil(seconds(rows, sayings) / SECONDS_A_MINUTE);
   }
 
   /**

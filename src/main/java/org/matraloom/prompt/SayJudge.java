@@ -132,7 +132,7 @@ public final class SayJudge {
       double begins, double saidDb, double quietDb, OptionalDouble clapDb, OptionalDouble usualDb) {
     double ends = begins + AskedRow.seconds();
     if (saidDb < SILENT_DB || saidDb < quietDb + LEAST_OVER_NOISE_DB) {
-      return Optional.of("nothing was heard; is the microphone open?");
+      return Optional.of("nothing was heard; see that the microphone is open");
     }
     if (level.isClipped(begins - EARLY_SECONDS, ends)) {
       return Optional.of("it was clipped; turn the input down, or move a hand's breadth away");
@@ -173,7 +173,7 @@ public final class SayJudge {
     List<Double> seconds = new ArrayList<>();
     List<String> missing = new ArrayList<>();
     for (int i = 0; i < sounds.size(); i++) {
-      AskedRow.Place place = row.places().get(i);
+      AskedRow.DueSollu place = row.places().get(i);
       double due = grid.due(place, shift);
       double nearDb = level.levelDb(due, due + AskedRow.matraSeconds() / 2, LOUD_SHARE);
       if (sounds.get(i).isEmpty() && nearDb < saidDb - PRESENT_DB) {

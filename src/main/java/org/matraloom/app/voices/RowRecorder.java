@@ -37,7 +37,7 @@ final class RowRecorder {
   private static final PcmFormat TAKEN = new PcmFormat(RATE, 16, 1);
   private static final Mix MIX = Mix.lesson().only(Set.of(MixPart.CLAP, MixPart.VOICE));
 
-  private final SoundDevices devices = SoundDevices.find();
+  private final SoundDevices devices;
   private final Optional<String> output;
   private final Optional<String> input;
   private final Lexicon lexicon;
@@ -45,7 +45,13 @@ final class RowRecorder {
   private final SolluVoice voice;
 
   /** Records by these devices; a part of a name each, empty for the usual ones. */
-  RowRecorder(Optional<String> output, Optional<String> input, Lexicon lexicon, RowDesk desk) {
+  RowRecorder(
+      SoundDevices devices,
+      Optional<String> output,
+      Optional<String> input,
+      Lexicon lexicon,
+      RowDesk desk) {
+    this.devices = devices;
     this.output = output;
     this.input = input;
     this.lexicon = lexicon;

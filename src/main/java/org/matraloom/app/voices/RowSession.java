@@ -11,6 +11,7 @@ import org.matraloom.prompt.AskedRow;
 import org.matraloom.prompt.Asking;
 import org.matraloom.prompt.RowFolder;
 import org.matraloom.prompt.RowList;
+import org.matraloom.prompt.RowSheet;
 import org.matraloom.prompt.RowTake;
 import org.matraloom.prompt.SayJudge;
 import org.matraloom.prompt.SayVerdict;
@@ -46,10 +47,10 @@ final class RowSession {
     int[] good = new int[rows.size()];
     for (int row = 0; row < good.length; row++) {
       for (Path recording : folder.recordings(row)) {
-        if (!Files.exists(RowFolder.sheet(recording))) {
+        if (!Files.exists(RowSheet.of(recording))) {
           judge(row, recording, Asking.TAKES, false);
         }
-        good[row] += RowFolder.good(recording);
+        good[row] += RowSheet.good(recording);
       }
     }
     return new Asking(good);
@@ -91,7 +92,7 @@ final class RowSession {
     Path target = folder.next(ask.row());
     RowPass.End end = recorder.record(row, ask.says(), target);
     if (end.key().equals(Optional.of(RowKey.AGAIN))) {
-      RowFolder.drop(target);
+      RowSheet.drop(target);
       return Optional.empty();
     }
     int good = judge(ask.row(), target, ask.says(), end.lost() > 0);
@@ -102,7 +103,7 @@ final class RowSession {
   private Optional<RowKey> done(Asking.Ask ask, Path target, int good, Optional<RowKey> key)
       throws IOException {
     if (key.equals(Optional.of(RowKey.AGAIN))) {
-      RowFolder.drop(target);
+      RowSheet.drop(target);
       asking.again(ask.row(), good);
     } else if (key.equals(Optional.of(RowKey.SKIP))) {
       asking.skip(ask.row());
@@ -114,14 +115,13 @@ final class RowSession {
   }
 
   private String heading(Asking.Ask ask) {
-    double seconds = RowList.seconds(asking.left(), asking.wanted());
     return String.format(
         Locale.ROOT,
-        "row %d of %d%s, about %.0f min left",
+        "row %d of %d%s, about %d min left",
         ask.row() + 1,
         rows.size(),
         ask.isAgain() ? " again" : "",
-        Math.ceil(seconds / 60));
+        RowList.minutes(asking.left(), asking.wanted()));
   }
 
   /** Hears a recording, notes what is good in it, tells what is not, and counts the former. */
@@ -130,12 +130,12 @@ final class RowSession {
     Optional<RowTake> take = RowTake.read(recording);
     OptionalDouble claps = GuideHeard.peakDbfs(recording, AskedRow.tempo());
     if (take.isEmpty() || isBroken) {
-      folder.note(recording, row, List.of());
+      RowSheet.note(recording, row, List.of());
       desk.tell("The sound broke off; once more.");
       return 0;
     }
     SayJudge.Heard heard = take.get().judge(row).judge(most, claps, usualDb);
-    folder.note(recording, row, heard.says());
+    RowSheet.note(recording, row, heard.says());
     usualDb = heard.usualDb().isPresent() ? heard.usualDb() : usualDb;
     int good = (int) heard.says().stream().filter(SayVerdict::isGood).count();
     desk.tell(words(heard, good));

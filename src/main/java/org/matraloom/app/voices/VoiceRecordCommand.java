@@ -16,6 +16,7 @@ import org.matraloom.app.cli.LexiconOptions;
 import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.ScoreOptions;
 import org.matraloom.app.cli.UserError;
+import org.matraloom.device.SoundDevices;
 import org.matraloom.mouth.CueSheet;
 import org.matraloom.mouth.KitDraft;
 import org.matraloom.mouth.KitException;
@@ -25,6 +26,7 @@ import org.matraloom.prompt.AskedRow;
 import org.matraloom.prompt.Asking;
 import org.matraloom.prompt.RowFolder;
 import org.matraloom.prompt.RowList;
+import org.matraloom.prompt.RowSheet;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
 import org.matraloom.session.RowDesk;
@@ -103,8 +105,11 @@ final class VoiceRecordCommand implements Callable<Integer> {
     boolean isWhole;
     List<String> missing;
     int kept;
+    SoundDevices devices = SoundDevices.find();
+    devices.outName(device.device());
+    devices.inName(input.input());
     try (RowDesk desk = RowDesk.open(plain, out, System.in)) {
-      RowRecorder recorder = new RowRecorder(device.device(), input.input(), known, desk);
+      RowRecorder recorder = new RowRecorder(devices, device.device(), input.input(), known, desk);
       RowSession session = new RowSession(folder, recorder, desk);
       isWhole = session.run();
       missing = session.missing();
@@ -131,16 +136,15 @@ final class VoiceRecordCommand implements Callable<Integer> {
       out.println("Going on with " + folder.path() + "; --anew begins anew.");
     } else {
       List<AskedRow> rows = rows(known);
-      double minutes = RowList.seconds(rows.size(), rows.size() * Asking.TAKES) / 60;
       out.println(
           Paragraph.folded(
               String.format(
                   Locale.ROOT,
-                  "%d rows, each heard once and said %d times: about %.0f minutes with rests."
+                  "%d rows, each heard once and said %d times: about %d minutes with rests."
                       + " Headphones on, water beside you; stop if it hurts.",
                   rows.size(),
                   Asking.TAKES,
-                  Math.ceil(minutes))));
+                  RowList.minutes(rows.size(), rows.size() * Asking.TAKES))));
       String agreed = owner.agreed(out);
       folder.begin(new RowFolder.Head(owner.owner(), owner.terms(), agreed), rows);
     }
@@ -182,8 +186,8 @@ final class VoiceRecordCommand implements Callable<Integer> {
     try {
       for (int row = 0; row < folder.rows().size(); row++) {
         for (Path recording : folder.recordings(row)) {
-          if (RowFolder.good(recording) > 0) {
-            Path sheet = RowFolder.sheet(recording);
+          if (RowSheet.good(recording) > 0) {
+            Path sheet = RowSheet.of(recording);
             maker.add(recording, CueSheet.read(Files.readString(sheet), sheet.toString(), known));
           }
         }
