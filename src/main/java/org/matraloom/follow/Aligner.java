@@ -37,8 +37,27 @@ public final class Aligner {
    */
   public static Alignment of(
       List<ExpectedSollu> expected, OnsetCurve curve, List<Onset> onsets, Lexicon lexicon) {
-    SoundColours colours = SoundColours.of(curve.levels(), onsets);
-    PairingSearch.Found found = new PairingSearch(expected, onsets, colours, lexicon).find();
+    return of(expected, curve, onsets, lexicon, KnownMouth.NONE);
+  }
+
+  /**
+   * Aligns onsets of a mouth that may be known.
+   *
+   * @param expected the sollus of the score, in order
+   * @param curve the recording in which they were heard
+   * @param onsets what was heard, in order of time
+   * @param lexicon what the score was read with
+   * @param mouth what is known beforehand of who speaks
+   * @return the best alignment
+   */
+  public static Alignment of(
+      List<ExpectedSollu> expected,
+      OnsetCurve curve,
+      List<Onset> onsets,
+      Lexicon lexicon,
+      KnownMouth mouth) {
+    SoundColours colours = SoundColours.of(curve.levels(), onsets, expected, mouth);
+    PairingSearch.Found found = new PairingSearch(expected, onsets, colours, lexicon, mouth).find();
     FaintSollus.Filled filled = filled(expected, curve.levels(), onsets, found);
     List<Alignment.Said> said =
         new LoneEnds(expected, curve.levels(), filled.onsets(), found.lagSeconds())

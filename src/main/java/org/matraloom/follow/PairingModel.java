@@ -49,6 +49,16 @@ record PairingModel(
         SolluModels.unknown(kinds.size()));
   }
 
+  /** The same with the lags of a mouth that is known; what may begin unheard stays uncertain. */
+  PairingModel of(List<ExpectedSollu> asked, KnownMouth mouth) {
+    boolean[] soft = soft();
+    double[] lags = lagSeconds.clone();
+    for (int k = 0; k < lags.length; k++) {
+      lags[k] = soft[k] ? lags[k] : mouth.lagSeconds(asked.get(k), lags[k]);
+    }
+    return new PairingModel(stretch, lags, slackSeconds, lagDoubt, spreadSeconds, tracks, sollus);
+  }
+
   /** Of which places the sound may begin unheard: murmurs and breaths, which lag by any time. */
   boolean[] soft() {
     boolean[] soft = new boolean[slackSeconds.length];

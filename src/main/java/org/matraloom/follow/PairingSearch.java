@@ -27,7 +27,11 @@ final class PairingSearch {
   private final List<Onset> onsets;
 
   PairingSearch(
-      List<ExpectedSollu> asked, List<Onset> onsets, SoundColours colours, Lexicon lexicon) {
+      List<ExpectedSollu> asked,
+      List<Onset> onsets,
+      SoundColours colours,
+      Lexicon lexicon,
+      KnownMouth mouth) {
     this(
         HabitLayouts.of(asked),
         Intervals.matras(asked),
@@ -35,8 +39,8 @@ final class PairingSearch {
         ExpectedSollu.kinds(asked),
         onsets,
         colours,
-        PairingModel.first(
-            asked.stream().map(each -> FeltBeat.of(each.sollu(), lexicon)).toList()));
+        PairingModel.first(asked.stream().map(each -> FeltBeat.of(each.sollu(), lexicon)).toList())
+            .of(asked, mouth));
   }
 
   PairingSearch(

@@ -9,6 +9,7 @@ import org.matraloom.follow.Aligner;
 import org.matraloom.follow.Alignment;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.GuideBleed;
+import org.matraloom.follow.KnownMouth;
 import org.matraloom.follow.SaidSollu;
 import org.matraloom.follow.StrangeEnds;
 import org.matraloom.onset.OnsetCurve;
@@ -167,13 +168,35 @@ public record TakeFindings(
       Lexicon lexicon,
       Optional<GuideStart> guide,
       BreathPlan plan) {
+    return of(timeline, curve, lexicon, guide, plan, KnownMouth.NONE);
+  }
+
+  /**
+   * Measures a take of a mouth that may be known.
+   *
+   * @param timeline what was to be said
+   * @param curve what was heard
+   * @param lexicon what the score was read with
+   * @param guide where the guide was heard, if the recording tells
+   * @param plan where to breathe
+   * @param mouth what is known beforehand of who speaks
+   * @return the findings
+   */
+  public static TakeFindings of(
+      Timeline timeline,
+      OnsetCurve curve,
+      Lexicon lexicon,
+      Optional<GuideStart> guide,
+      BreathPlan plan,
+      KnownMouth mouth) {
     Alignment alignment =
         GuideBleed.leftOut(
                 Aligner.of(
                     ExpectedSollu.of(timeline),
                     curve,
                     curve.heard(Alignment.LEAST_CONFIDENCE),
-                    lexicon),
+                    lexicon,
+                    mouth),
                 curve,
                 lexicon)
             .withPauses(curve.levels());

@@ -137,7 +137,11 @@ public final class HeardTake {
     SoundColours colours =
         new SoundColours(all.stream().map(Heard::colour).toArray(double[][]::new));
     return new PairingSearch(
-            expected, all.stream().map(Heard::onset).toList(), colours, Lexicon.standard())
+            expected,
+            all.stream().map(Heard::onset).toList(),
+            colours,
+            Lexicon.standard(),
+            KnownMouth.NONE)
         .find();
   }
 

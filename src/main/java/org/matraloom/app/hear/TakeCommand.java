@@ -18,7 +18,9 @@ import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.ReciterOption;
 import org.matraloom.app.cli.RoundsOption;
 import org.matraloom.app.cli.UserError;
+import org.matraloom.app.cli.VoiceOptions;
 import org.matraloom.breath.BreathPlan;
+import org.matraloom.follow.KnownMouth;
 import org.matraloom.measure.GuideGaps;
 import org.matraloom.measure.GuideStart;
 import org.matraloom.measure.RecordedRounds;
@@ -79,6 +81,15 @@ public final class TakeCommand implements Callable<Integer> {
 
   @Mixin private RoundsOption rounds;
 
+  @Option(
+      names = "--voice",
+      paramLabel = "NAME",
+      description = {
+        "Who speaks: a recorded voice, by its name or its folder, whose sollus the ear",
+        "then knows beforehand; see matraloom voice."
+      })
+  private String mouth;
+
   @Mixin private BreathOptions breaths;
 
   @Mixin private TakeOutputs outputs;
@@ -108,12 +119,14 @@ public final class TakeCommand implements Callable<Integer> {
     Performance performance = rounds(Performance.of(score));
     Timeline timeline = ScoreTimeline.of(performance, 0);
     BreathPlan plan = breaths.plan(performance);
+    KnownMouth known = mouth == null ? KnownMouth.NONE : VoiceOptions.mouth(mouth);
     List<TakeFindings> takes = new ArrayList<>();
     for (Path file : files.subList(1, files.size())) {
       GuideGaps gaps = GuideGaps.of(file);
       tell(gaps);
       OnsetCurve curve = OnsetOptions.listen(file, gaps);
-      takes.add(TakeFindings.of(timeline, curve, lexicon.lexicon(), GuideStart.of(file), plan));
+      takes.add(
+          TakeFindings.of(timeline, curve, lexicon.lexicon(), GuideStart.of(file), plan, known));
     }
     PrintWriter out = command.commandLine().getOut();
     Optional<String> list = lexicon.file().map(Path::toString);

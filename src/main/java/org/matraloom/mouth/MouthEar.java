@@ -1,0 +1,64 @@
+package org.matraloom.mouth;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.matraloom.follow.KnownMouth;
+import org.matraloom.onset.OnsetCurve;
+import org.matraloom.onset.SoundLevels;
+import org.matraloom.recording.HeldRecording;
+
+/** What the ear may know of a mouth from its recorded sollus. */
+public final class MouthEar {
+
+  private static final int MOST_OF_EACH = 6;
+  private static final int GAP_FRAMES = Kit.RATE / 5;
+  private static final int LONGEST_FRAMES = Kit.RATE / 2;
+
+  private MouthEar() {}
+
+  /**
+   * Listens to the samples of a voice, a few of each sollu; doubtful ones only where there is no
+   * other.
+   *
+   * @param kit the voice
+   * @param folder where its samples are
+   * @return what is known of the mouth
+   * @throws IOException if a sample cannot be read
+   */
+  public static KnownMouth of(Kit kit, Path folder) throws IOException {
+    List<KitSample> chosen = new ArrayList<>();
+    for (String sollu : kit.sollus()) {
+      List<KitSample> all = kit.of(sollu);
+      List<KitSample> sure = all.stream().filter(each -> each.doubts().isEmpty()).toList();
+      (sure.isEmpty() ? all : sure).stream().limit(MOST_OF_EACH).forEach(chosen::add);
+    }
+    float[] row = new float[chosen.size() * (LONGEST_FRAMES + GAP_FRAMES) + GAP_FRAMES];
+    double[] releases = new double[chosen.size()];
+    int at = GAP_FRAMES;
+    for (int i = 0; i < releases.length; i++) {
+      KitSample sample = chosen.get(i);
+      float[] sound =
+          KitSounds.read(folder.resolve(sample.file()), Kit.RATE, KitShelf.LONGEST_SAMPLE_SECONDS);
+      int length = Math.min(sound.length, LONGEST_FRAMES);
+      System.arraycopy(sound, 0, row, at, length);
+      releases[i] = (double) (at + sample.places().release()) / Kit.RATE;
+      at += length + GAP_FRAMES;
+    }
+    SoundLevels levels =
+        OnsetCurve.of(new HeldRecording(Arrays.copyOf(row, at), Kit.RATE)).levels();
+    List<KnownMouth.Heard> heard = new ArrayList<>();
+    for (int i = 0; i < releases.length; i++) {
+      KitSample sample = chosen.get(i);
+      SamplePlaces places = sample.places();
+      heard.add(
+          new KnownMouth.Heard(
+              sample.sollu(),
+              levels.colour(releases[i]),
+              (double) (places.beat() - places.release()) / Kit.RATE));
+    }
+    return KnownMouth.of(heard);
+  }
+}
