@@ -9,6 +9,11 @@ import org.matraloom.follow.KnownMouth;
 import org.matraloom.onset.OnsetCurve;
 import org.matraloom.onset.SoundLevels;
 import org.matraloom.recording.HeldRecording;
+import org.matraloom.score.Lexicon;
+import org.matraloom.score.Sollu;
+import org.matraloom.score.SolluSound;
+import org.matraloom.voice.PhoneConsonant;
+import org.matraloom.voice.PhoneSyllable;
 
 /** What the ear may know of a mouth from its recorded sollus. */
 public final class MouthEar {
@@ -21,19 +26,27 @@ public final class MouthEar {
 
   /**
    * Listens to the samples of a voice, a few of each sollu; doubtful ones only where there is no
-   * other.
+   * other. Sollus that begin with a murmur or a breath are left out: where they are heard to begin
+   * in a take depends on what is before them, and so does their colour there.
    *
    * @param kit the voice
    * @param folder where its samples are
+   * @param lexicon the phones of the sollus
    * @return what is known of the mouth
    * @throws IOException if a sample cannot be read
    */
-  public static KnownMouth of(Kit kit, Path folder) throws IOException {
+  public static KnownMouth of(Kit kit, Path folder, Lexicon lexicon) throws IOException {
     List<KitSample> chosen = new ArrayList<>();
     for (String sollu : kit.sollus()) {
+      if (!isReleased(sollu, lexicon)) {
+        continue;
+      }
       List<KitSample> all = kit.of(sollu);
       List<KitSample> sure = all.stream().filter(each -> each.doubts().isEmpty()).toList();
       (sure.isEmpty() ? all : sure).stream().limit(MOST_OF_EACH).forEach(chosen::add);
+    }
+    if (chosen.isEmpty()) {
+      return KnownMouth.NONE;
     }
     float[] row = new float[chosen.size() * (LONGEST_FRAMES + GAP_FRAMES) + GAP_FRAMES];
     double[] releases = new double[chosen.size()];
@@ -60,5 +73,15 @@ public final class MouthEar {
               (double) (places.beat() - places.release()) / Kit.RATE));
     }
     return KnownMouth.of(heard);
+  }
+
+  private static boolean isReleased(String sollu, Lexicon lexicon) {
+    return lexicon
+        .sound(new Sollu(sollu, sollu))
+        .map(SolluSound::phones)
+        .map(PhoneSyllable::of)
+        .flatMap(PhoneSyllable::first)
+        .map(PhoneConsonant::isReleased)
+        .orElse(false);
   }
 }

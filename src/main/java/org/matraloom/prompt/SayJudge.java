@@ -131,18 +131,18 @@ public final class SayJudge {
   private Optional<String> levelFault(
       double begins, double saidDb, double quietDb, OptionalDouble clapDb, OptionalDouble usualDb) {
     double ends = begins + AskedRow.seconds();
-    if (saidDb < SILENT_DB || saidDb < quietDb + LEAST_OVER_NOISE_DB) {
-      return Optional.of("nothing was heard; see that the microphone is open");
-    }
-    if (level.isClipped(begins - EARLY_SECONDS, ends)) {
-      return Optional.of("it was clipped; turn the input down, or move a hand's breadth away");
-    }
     if (clapDb.isPresent() && clapDb.getAsDouble() > saidDb - CLEAR_OF_CLAPS_DB) {
       return Optional.of(
           String.format(
               Locale.ROOT,
               "the claps are in the microphone, at %.0f dB; put on headphones",
               clapDb.getAsDouble()));
+    }
+    if (saidDb < SILENT_DB || saidDb < quietDb + LEAST_OVER_NOISE_DB) {
+      return Optional.of("nothing was heard; see that the microphone is open");
+    }
+    if (level.isClipped(begins - EARLY_SECONDS, ends)) {
+      return Optional.of("it was clipped; turn the input down, or move a hand's breadth away");
     }
     if (saidDb < SOFT_DB) {
       return Optional.of(

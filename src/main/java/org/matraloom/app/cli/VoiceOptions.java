@@ -143,14 +143,15 @@ public final class VoiceOptions {
    * What the ear may know of a recorded voice.
    *
    * @param who its name or its folder
+   * @param lexicon how sollus are said
    * @return what is known of its mouth
    * @throws UserError if there is no voice of that name
    */
-  public static KnownMouth mouth(String who) {
+  public static KnownMouth mouth(String who, Lexicon lexicon) {
     try {
       Path folder = folderOf(who);
       Kit kit = new KitShelf(folder.getParent()).open(folder.getFileName().toString());
-      return MouthEar.of(kit, folder);
+      return MouthEar.of(kit, folder, lexicon);
     } catch (IllegalArgumentException | IOException none) {
       throw new UserError("--voice takes a recorded voice here: " + none.getMessage());
     }

@@ -119,7 +119,8 @@ public final class TakeCommand implements Callable<Integer> {
     Performance performance = rounds(Performance.of(score));
     Timeline timeline = ScoreTimeline.of(performance, 0);
     BreathPlan plan = breaths.plan(performance);
-    KnownMouth known = mouth == null ? KnownMouth.NONE : VoiceOptions.mouth(mouth);
+    KnownMouth known =
+        mouth == null ? KnownMouth.NONE : VoiceOptions.mouth(mouth, lexicon.lexicon());
     List<TakeFindings> takes = new ArrayList<>();
     for (Path file : files.subList(1, files.size())) {
       GuideGaps gaps = GuideGaps.of(file);

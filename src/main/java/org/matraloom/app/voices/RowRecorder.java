@@ -35,7 +35,10 @@ final class RowRecorder {
   private static final int RATE = 48_000;
   private static final PcmFormat GUIDE = new PcmFormat(RATE, 16, 2);
   private static final PcmFormat TAKEN = new PcmFormat(RATE, 16, 1);
-  private static final Mix MIX = Mix.lesson().only(Set.of(MixPart.CLAP, MixPart.VOICE));
+  private static final Mix MIX =
+      Mix.lesson()
+          .only(Set.of(MixPart.CLAP, MixPart.COUNT, MixPart.VOICE))
+          .withLevel(MixPart.COUNT, -6);
 
   private final SoundDevices devices;
   private final Optional<String> output;

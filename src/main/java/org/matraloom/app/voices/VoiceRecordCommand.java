@@ -44,17 +44,18 @@ import picocli.CommandLine.Spec;
     sortOptions = false,
     description = {
       "Record a voice: the program asks for the sollus row by row, in words and alone.",
-      "Each row is heard once with four claps; then say it three times with the claps.",
-      "A row that was clipped, too soft, or not heard is asked for again, with the reason.",
-      "Broken off, the same command goes on where it stopped."
+      "Each row is heard once, on a clap and three counts of the hand; then say it",
+      "three times as the hand goes on. What was clipped, too soft or not heard is",
+      "asked for again, with the reason. Broken off, the same command goes on where it",
+      "stopped."
     },
     footer = {
       "",
-      "Keys: a again, s skip this row, p or space pause, q end; what was recorded is kept.",
+      "Keys: a again, s skip this row, p or space pause, q end; all is kept.",
       "Example: matraloom voice record river --owner \"Mira\" --for samples-synth",
-      "Wear headphones, or the claps are in the voice. Begin rested, with water beside you; speak",
-      "as in a lesson, at one pitch. Rest when the voice tires; stop if it hurts or you are hoarse,",
-      "and see a professional if that stays."
+      "Wear headphones, or the claps are in the voice. Begin rested, with water beside",
+      "you; speak as in a lesson, at one pitch. Rest when the voice tires; stop if it",
+      "hurts or you are hoarse, and see a professional if that stays."
     })
 final class VoiceRecordCommand implements Callable<Integer> {
 
