@@ -2,6 +2,7 @@ package org.matraloom.follow;
 
 import java.util.List;
 import java.util.Set;
+import org.matraloom.onset.KnownSounds;
 import org.matraloom.onset.Onset;
 import org.matraloom.onset.OnsetCurve;
 import org.matraloom.onset.SoundLevels;
@@ -40,7 +41,7 @@ public final class Aligner {
    */
   public static Alignment of(
       List<ExpectedSollu> expected, OnsetCurve curve, List<Onset> onsets, Lexicon lexicon) {
-    return of(expected, curve, onsets, lexicon, KnownMouth.NONE);
+    return of(expected, curve, onsets, lexicon, KnownSounds.NONE);
   }
 
   /**
@@ -58,7 +59,7 @@ public final class Aligner {
       OnsetCurve curve,
       List<Onset> onsets,
       Lexicon lexicon,
-      KnownMouth mouth) {
+      KnownSounds mouth) {
     PairingSearch.Found found = found(expected, curve, onsets, lexicon, mouth);
     FaintSollus.Filled filled = filled(expected, curve.levels(), onsets, found);
     List<Alignment.Said> said =
@@ -84,10 +85,10 @@ public final class Aligner {
       OnsetCurve curve,
       List<Onset> onsets,
       Lexicon lexicon,
-      KnownMouth mouth) {
+      KnownSounds mouth) {
     SoundColours heard = SoundColours.of(curve.levels(), onsets);
     PairingSearch.Found plain =
-        new PairingSearch(expected, onsets, heard, lexicon, KnownMouth.NONE).find();
+        new PairingSearch(expected, onsets, heard, lexicon, KnownSounds.NONE).find();
     if (mouth.isUnknown()) {
       return plain;
     }

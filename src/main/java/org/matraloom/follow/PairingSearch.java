@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.matraloom.onset.KnownSounds;
 import org.matraloom.onset.Onset;
 import org.matraloom.score.Lexicon;
 
@@ -31,7 +32,7 @@ final class PairingSearch {
       List<Onset> onsets,
       SoundColours colours,
       Lexicon lexicon,
-      KnownMouth mouth) {
+      KnownSounds mouth) {
     this(
         HabitLayouts.of(asked),
         Intervals.matras(asked),

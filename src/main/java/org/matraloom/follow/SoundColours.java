@@ -2,6 +2,7 @@ package org.matraloom.follow;
 
 import java.util.Arrays;
 import java.util.List;
+import org.matraloom.onset.KnownSounds;
 import org.matraloom.onset.Onset;
 import org.matraloom.onset.SoundLevels;
 
@@ -57,7 +58,7 @@ record SoundColours(double[][] ofOnset, double[][] ofKind, int[] kinds) {
    * @param mouth what is known
    */
   static SoundColours of(
-      SoundLevels levels, List<Onset> onsets, List<ExpectedSollu> asked, KnownMouth mouth) {
+      SoundLevels levels, List<Onset> onsets, List<ExpectedSollu> asked, KnownSounds mouth) {
     SoundColours heard = of(levels, onsets);
     if (mouth.isUnknown() || onsets.isEmpty()) {
       return heard;
@@ -66,9 +67,10 @@ record SoundColours(double[][] ofOnset, double[][] ofKind, int[] kinds) {
     int numbers = levels.colour(onsets.get(0).seconds()).length;
     int bands = numbers / SoundLevels.COLOUR_PARTS;
     double[][] waves = waves(bands);
-    double[][] known = mouth.ofKinds(asked, kinds, numbers);
-    for (int kind = 0; kind < known.length; kind++) {
-      known[kind] = known[kind].length == 0 ? known[kind] : cepstra(known[kind], bands, waves);
+    double[][] known = new double[Arrays.stream(kinds).max().orElse(0) + 1][0];
+    for (int k = 0; k < kinds.length; k++) {
+      double[] colour = mouth.colour(asked.get(k).sollu().sound(), numbers);
+      known[kinds[k]] = colour.length == 0 ? colour : cepstra(colour, bands, waves);
     }
     return new SoundColours(heard.ofOnset, known, kinds);
   }

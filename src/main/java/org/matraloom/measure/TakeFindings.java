@@ -9,9 +9,9 @@ import org.matraloom.follow.Aligner;
 import org.matraloom.follow.Alignment;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.GuideBleed;
-import org.matraloom.follow.KnownMouth;
 import org.matraloom.follow.SaidSollu;
 import org.matraloom.follow.StrangeEnds;
+import org.matraloom.onset.KnownSounds;
 import org.matraloom.onset.OnsetCurve;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Lexicon;
@@ -149,26 +149,7 @@ public record TakeFindings(
    */
   public static TakeFindings of(Timeline timeline, OnsetCurve curve) {
     BreathPlan plan = BreathPlanner.plan(timeline.performance(), BreathSettings.study());
-    return of(timeline, curve, Lexicon.standard(), Optional.empty(), plan);
-  }
-
-  /**
-   * Measures a take.
-   *
-   * @param timeline what was to be said
-   * @param curve what was heard
-   * @param lexicon what the score was read with
-   * @param guide where the guide was heard, if the recording tells
-   * @param plan where to breathe
-   * @return the findings
-   */
-  public static TakeFindings of(
-      Timeline timeline,
-      OnsetCurve curve,
-      Lexicon lexicon,
-      Optional<GuideStart> guide,
-      BreathPlan plan) {
-    return of(timeline, curve, lexicon, guide, plan, KnownMouth.NONE);
+    return of(timeline, curve, Lexicon.standard(), Optional.empty(), plan, KnownSounds.NONE);
   }
 
   /**
@@ -188,7 +169,7 @@ public record TakeFindings(
       Lexicon lexicon,
       Optional<GuideStart> guide,
       BreathPlan plan,
-      KnownMouth mouth) {
+      KnownSounds mouth) {
     Alignment alignment =
         GuideBleed.leftOut(
                 Aligner.of(

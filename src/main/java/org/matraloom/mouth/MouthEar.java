@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.matraloom.follow.KnownMouth;
+import org.matraloom.onset.KnownSounds;
 import org.matraloom.onset.OnsetCurve;
 import org.matraloom.onset.SoundLevels;
 import org.matraloom.recording.HeldRecording;
@@ -35,7 +35,7 @@ public final class MouthEar {
    * @return what is known of the mouth
    * @throws IOException if a sample cannot be read
    */
-  public static KnownMouth of(Kit kit, Path folder, Lexicon lexicon) throws IOException {
+  public static KnownSounds of(Kit kit, Path folder, Lexicon lexicon) throws IOException {
     List<KitSample> chosen = new ArrayList<>();
     for (String sollu : kit.sollus()) {
       if (!isReleased(sollu, lexicon)) {
@@ -46,7 +46,7 @@ public final class MouthEar {
       (sure.isEmpty() ? all : sure).stream().limit(MOST_OF_EACH).forEach(chosen::add);
     }
     if (chosen.isEmpty()) {
-      return KnownMouth.NONE;
+      return KnownSounds.NONE;
     }
     float[] row = new float[chosen.size() * (LONGEST_FRAMES + GAP_FRAMES) + GAP_FRAMES];
     double[] releases = new double[chosen.size()];
@@ -62,17 +62,17 @@ public final class MouthEar {
     }
     SoundLevels levels =
         OnsetCurve.of(new HeldRecording(Arrays.copyOf(row, at), Kit.RATE)).levels();
-    List<KnownMouth.Heard> heard = new ArrayList<>();
+    List<KnownSounds.Heard> heard = new ArrayList<>();
     for (int i = 0; i < releases.length; i++) {
       KitSample sample = chosen.get(i);
       SamplePlaces places = sample.places();
       heard.add(
-          new KnownMouth.Heard(
+          new KnownSounds.Heard(
               sample.sollu(),
               levels.colour(releases[i]),
               (double) (places.beat() - places.release()) / Kit.RATE));
     }
-    return KnownMouth.of(heard);
+    return KnownSounds.of(heard);
   }
 
   private static boolean isReleased(String sollu, Lexicon lexicon) {

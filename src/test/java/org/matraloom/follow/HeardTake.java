@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.matraloom.notation.ScoreReader;
+import org.matraloom.onset.KnownSounds;
 import org.matraloom.onset.Onset;
 import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.score.Lexicon;
@@ -141,7 +142,7 @@ public final class HeardTake {
             all.stream().map(Heard::onset).toList(),
             colours,
             Lexicon.standard(),
-            KnownMouth.NONE)
+            KnownSounds.NONE)
         .find();
   }
 

@@ -12,11 +12,11 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.matraloom.device.UserFolders;
-import org.matraloom.follow.KnownMouth;
 import org.matraloom.mouth.Kit;
 import org.matraloom.mouth.KitShelf;
 import org.matraloom.mouth.MouthEar;
 import org.matraloom.mouth.OwnVoice;
+import org.matraloom.onset.KnownSounds;
 import org.matraloom.score.Lexicon;
 import org.matraloom.voice.FormantVoice;
 import org.matraloom.voice.SolluVoice;
@@ -147,7 +147,7 @@ public final class VoiceOptions {
    * @return what is known of its mouth
    * @throws UserError if there is no voice of that name
    */
-  public static KnownMouth mouth(String who, Lexicon lexicon) {
+  public static KnownSounds mouth(String who, Lexicon lexicon) {
     try {
       Path folder = folderOf(who);
       Kit kit = new KitShelf(folder.getParent()).open(folder.getFileName().toString());

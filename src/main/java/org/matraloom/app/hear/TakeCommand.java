@@ -20,13 +20,13 @@ import org.matraloom.app.cli.RoundsOption;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.app.cli.VoiceOptions;
 import org.matraloom.breath.BreathPlan;
-import org.matraloom.follow.KnownMouth;
 import org.matraloom.measure.GuideGaps;
 import org.matraloom.measure.GuideStart;
 import org.matraloom.measure.RecordedRounds;
 import org.matraloom.measure.TakeFindings;
 import org.matraloom.notation.Reading;
 import org.matraloom.notation.ScoreReader;
+import org.matraloom.onset.KnownSounds;
 import org.matraloom.onset.OnsetCurve;
 import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.schedule.Timeline;
@@ -119,8 +119,8 @@ public final class TakeCommand implements Callable<Integer> {
     Performance performance = rounds(Performance.of(score));
     Timeline timeline = ScoreTimeline.of(performance, 0);
     BreathPlan plan = breaths.plan(performance);
-    KnownMouth known =
-        mouth == null ? KnownMouth.NONE : VoiceOptions.mouth(mouth, lexicon.lexicon());
+    KnownSounds known =
+        mouth == null ? KnownSounds.NONE : VoiceOptions.mouth(mouth, lexicon.lexicon());
     List<TakeFindings> takes = new ArrayList<>();
     for (Path file : files.subList(1, files.size())) {
       GuideGaps gaps = GuideGaps.of(file);

@@ -1,48 +1,46 @@
-package org.matraloom.follow;
+package org.matraloom.onset;
 
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
-import org.matraloom.onset.SoundLevels;
 
 /**
- * What is known beforehand of how a mouth says its sollus, from a recording of them: the colour of
- * each, and how long after its release its vowel begins.
+ * What is known beforehand of sounds by their names, as of the sollus of a mouth that was recorded:
+ * the colour of each, and how long after its release its vowel begins.
  *
  * <p>Another microphone or room adds the same to the colours of all sollus, in logarithms, so only
  * how they differ among themselves is used (as cepstral mean subtraction does: S. Furui, IEEE
  * Trans. Acoust. Speech Signal Process. 29 (1981) 254-272).
  */
-public final class KnownMouth {
+public final class KnownSounds {
 
   /** Nothing is known. */
-  public static final KnownMouth NONE = new KnownMouth(Map.of(), Map.of());
+  public static final KnownSounds NONE = new KnownSounds(Map.of(), Map.of());
 
   private final Map<String, double[]> colours;
   private final Map<String, Double> lagSeconds;
 
-  private KnownMouth(Map<String, double[]> colours, Map<String, Double> lagSeconds) {
+  private KnownSounds(Map<String, double[]> colours, Map<String, Double> lagSeconds) {
     this.colours = colours;
     this.lagSeconds = lagSeconds;
   }
 
   /**
-   * A recorded sollu.
+   * A recorded sound.
    *
-   * @param sound the lexicon's name of its sound
+   * @param sound its name
    * @param colour its colour at its release, as of {@link SoundLevels#colour}
    * @param lagSeconds how long after the release its beat is felt
    */
   public record Heard(String sound, double[] colour, double lagSeconds) {}
 
   /**
-   * Learns from recorded sollus.
+   * Learns from recorded sounds.
    *
    * @param heard any number of each
    * @return what is known then
    */
-  public static KnownMouth of(Collection<Heard> heard) {
+  public static KnownSounds of(Collection<Heard> heard) {
     Map<String, double[]> colours = new HashMap<>();
     Map<String, Double> lags = new HashMap<>();
     Map<String, Integer> counts = new HashMap<>();
@@ -54,41 +52,40 @@ public final class KnownMouth {
       }
       lags.merge(each.sound, each.lagSeconds, (before, now) -> before + (now - before) / count);
     }
-    return new KnownMouth(colours, lags);
-  }
-
-  /** Whether nothing is known. */
-  boolean isUnknown() {
-    return colours.isEmpty();
-  }
-
-  /** The lag of a sollu, in seconds; the usual one where it is not known. */
-  double lagSeconds(ExpectedSollu asked, double usualSeconds) {
-    return lagSeconds.getOrDefault(asked.sollu().sound(), usualSeconds);
+    return new KnownSounds(colours, lags);
   }
 
   /**
-   * The colour of each kind of sollu of a score.
+   * Whether nothing is known.
    *
-   * @param asked the sollus of the score
-   * @param kinds which kind each is, from 0
-   * @param numbers how many numbers a colour of the take has; those of a recording with more bands
-   *     are cut to it
-   * @return a row for each kind; an empty one for what is not known
+   * @return true if there is no sound
    */
-  double[][] ofKinds(List<ExpectedSollu> asked, int[] kinds, int numbers) {
-    int most = 0;
-    for (int kind : kinds) {
-      most = Math.max(most, kind + 1);
-    }
-    double[][] rows = new double[most][0];
-    for (int k = 0; k < kinds.length; k++) {
-      double[] known = colours.getOrDefault(asked.get(k).sollu().sound(), new double[0]);
-      if (known.length >= numbers) {
-        rows[kinds[k]] = cut(known, numbers);
-      }
-    }
-    return rows;
+  public boolean isUnknown() {
+    return colours.isEmpty();
+  }
+
+  /**
+   * The lag of a sound.
+   *
+   * @param name its name
+   * @param usualSeconds the lag where it is not known
+   * @return seconds from the release to the vowel
+   */
+  public double lagSeconds(String name, double usualSeconds) {
+    return lagSeconds.getOrDefault(name, usualSeconds);
+  }
+
+  /**
+   * The colour of a sound.
+   *
+   * @param name its name
+   * @param numbers how many numbers a colour of the take has; that of a recording with more bands
+   *     is cut to it
+   * @return so many numbers; none if it is not known, or known in fewer bands
+   */
+  public double[] colour(String name, int numbers) {
+    double[] known = colours.getOrDefault(name, new double[0]);
+    return known.length >= numbers ? cut(known, numbers) : new double[0];
   }
 
   /** The lower bands of each part, about their own mean. */
