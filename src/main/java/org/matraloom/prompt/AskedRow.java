@@ -140,7 +140,7 @@ public record AskedRow(String phrase, List<DueSollu> places) {
   }
 
   private static String text(String phrase, int says) {
-    return "tala 4\ntempo "
+    return "tala eka\ntempo "
         + TEMPO.beatsPerMinute()
         + "\nRow = "
         + phrase
