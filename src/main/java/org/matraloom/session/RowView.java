@@ -64,8 +64,8 @@ record RowView(
 
   /** Capitals with air between them, to be read from where one stands; as they are if too long. */
   private static String spaced(String words) {
-    String large = words.toUpperCase(Locale.ROOT).replaceAll("(?<=\\S)(?=\\S)", " ");
-    String apart = large.replaceAll(" {1}(?=\\S) ?", " ").replace("  ", "   ");
+    String large = words.toUpperCase(Locale.ROOT).replace(" ", "  ");
+    String apart = large.replaceAll("(?<=\\S)(?=\\S)", " ");
     return apart.length() > USUAL_WIDTH - 2 * MARGIN.length() ? words : apart;
   }
 }

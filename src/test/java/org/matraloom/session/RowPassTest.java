@@ -106,5 +106,7 @@ class RowPassTest {
     assertTrue(page.contains("    SAY IT NOW"), page.toString());
     assertTrue(page.contains("    T A D I N G I N A T O M"), page.toString());
     assertEquals(10, view.lines(80, 10).size());
+    RowView words = new RowView("", "ta ka tom", RowView.Now.WAIT, Optional.empty(), "", "");
+    assertTrue(words.lines(80, 24).contains("    T A  K A  T O M"), "words stay apart");
   }
 }
