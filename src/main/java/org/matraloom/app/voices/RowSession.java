@@ -23,6 +23,9 @@ import org.matraloom.session.RowPass;
 /** Asks for row after row, tells what was heard of each, and keeps what was good. */
 final class RowSession {
 
+  /** A recording that was killed before its header was written has nothing in it. */
+  private static final int LEAST_BYTES = 100;
+
   private static final int LOOK_MS = 1_200;
   private static final int LONGEST_PAUSE_MS = 3_600_000;
 
@@ -47,6 +50,10 @@ final class RowSession {
     int[] good = new int[rows.size()];
     for (int row = 0; row < good.length; row++) {
       for (Path recording : folder.recordings(row)) {
+        if (Files.size(recording) < LEAST_BYTES) {
+          RowSheet.drop(recording);
+          continue;
+        }
         if (!Files.exists(RowSheet.of(recording))) {
           judge(row, recording, Asking.TAKES, false);
         }

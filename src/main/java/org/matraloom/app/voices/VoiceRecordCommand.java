@@ -130,10 +130,7 @@ final class VoiceRecordCommand implements Callable<Integer> {
 
   /** Tells what will be asked, and asks for consent; or tells that it goes on. */
   private void begin(RowFolder folder, Lexicon known, PrintWriter out) throws IOException {
-    if (anew) {
-      folder.remove();
-    }
-    if (folder.isBegun()) {
+    if (folder.isBegun() && !anew) {
       out.println("Going on with " + folder.path() + "; --anew begins anew.");
     } else {
       List<AskedRow> rows = rows(known);
@@ -147,6 +144,7 @@ final class VoiceRecordCommand implements Callable<Integer> {
                   Asking.TAKES,
                   RowList.minutes(rows.size(), rows.size() * Asking.TAKES))));
       String agreed = owner.agreed(out);
+      folder.remove();
       folder.begin(new RowFolder.Head(owner.owner(), owner.terms(), agreed), rows);
     }
     out.flush();

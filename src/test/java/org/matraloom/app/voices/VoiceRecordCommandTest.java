@@ -42,7 +42,13 @@ class VoiceRecordCommandTest {
     assertEquals(1, run.err().lines().count(), run.err());
     String rows = Files.readString(folder.resolve("river.rows/rows.txt"));
     assertTrue(rows.contains("owner Mira\n") && rows.contains("row takadimi tam , , ."), rows);
+    Path begun = folder.resolve("river.rows/row-01-1.wav");
+    Files.write(begun, new byte[0]);
     assertTrue(run().out().contains("Going on with"), "consent is not asked for twice");
+    assertTrue(run("--anew").err().contains("consent"), "it is asked for anew");
+    assertTrue(Files.exists(begun), "and nothing is forgotten before it is given");
+    run("--anew", "--consent");
+    assertFalse(Files.exists(begun));
     assertEquals(0, CommandLineRun.of("voice", "remove", "river", "--shelf", folder + "").code());
     assertFalse(Files.exists(folder.resolve("river.rows")));
   }
