@@ -10,7 +10,7 @@ import tempfile
 import wave
 
 HERE = os.path.dirname(os.path.dirname(os.path.abspath(__file__)))
-PROGRAM = os.path.join(HERE, "matraloom")
+PROGRAM = os.environ.get("MATRALOOM_PROGRAM") or os.path.join(HERE, "matraloom")
 JAR = os.path.join(HERE, "target", "matraloom.jar")
 SAMPLES = os.path.join(HERE, "samples-synth")
 

@@ -39,8 +39,8 @@ class Program:
             JAVA + ["-cp", jar, SOURCE], stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True
         )
 
-    def take(self, stem, path):
-        self.process.stdin.write(f"{stem}.loom\t{stem}.wav\t{path}\n")
+    def take(self, stem, path, options=()):
+        self.process.stdin.write("\t".join([stem + ".loom", stem + ".wav", path, *options]) + "\n")
         self.process.stdin.flush()
         if self.process.stdout.readline().strip() != "done":
             raise RuntimeError(f"the program ended while it measured {stem}.wav")
@@ -62,9 +62,12 @@ def fresh(jar, stem, path):
     os.replace(path + ".part", path)
 
 
-def all_of(jar, folder, names, workers=2, apart=False):
-    """name -> answer, with a line of progress on the standard error output. `apart`: a process for each take."""
-    kept = os.path.join(folder, "answers-" + fingerprint(jar))
+def all_of(jar, folder, names, workers=2, apart=False, options=()):
+    """name -> answer, with a line of progress on the standard error output. `apart`: a process for each take.
+    `options`: more words of the command line, not with `apart`."""
+    kits = [fingerprint(path) for path in (os.path.join(word, "voice.txt") for word in options) if os.path.exists(path)]
+    asked_with = "-" + hashlib.sha256(" ".join([*options, *kits]).encode()).hexdigest()[:6] if options else ""
+    kept = os.path.join(folder, "answers-" + fingerprint(jar) + asked_with)
     os.makedirs(kept, exist_ok=True)
     found, lock, began = {}, threading.Lock(), time.time()
     paths = {
@@ -91,7 +94,7 @@ def all_of(jar, folder, names, workers=2, apart=False):
                 fresh(jar, stem, paths[name])
             else:
                 program = program or Program(jar)
-                program.take(stem, paths[name])
+                program.take(stem, paths[name], options)
         finally:
             idle.put(program)
         with lock:

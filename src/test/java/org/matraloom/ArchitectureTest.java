@@ -31,6 +31,7 @@ class ArchitectureTest {
           Map.entry("wav", 0),
           Map.entry("device", 1),
           Map.entry("loudness", 1),
+          Map.entry("prompt", 5),
           Map.entry("onset", 2),
           Map.entry("score", 1),
           Map.entry("paper", 2),

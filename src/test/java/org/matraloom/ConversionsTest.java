@@ -53,6 +53,7 @@ class ConversionsTest {
           "loudness/",
           "mouth/",
           "onset/",
+          "prompt/",
           "recording/",
           "retell/",
           "session/",

@@ -2,6 +2,7 @@ package org.matraloom.follow;
 
 import java.util.List;
 import java.util.Set;
+import org.matraloom.onset.KnownSounds;
 import org.matraloom.onset.Onset;
 import org.matraloom.onset.OnsetCurve;
 import org.matraloom.onset.SoundLevels;
@@ -9,6 +10,9 @@ import org.matraloom.score.Lexicon;
 
 /** Finds which sound of a take is which sollu of its score. */
 public final class Aligner {
+
+  /** By so much the logarithm of the likelihood of the sounds is to grow. */
+  private static final double CLEARLY_LIKER = 1;
 
   private Aligner() {}
 
@@ -37,8 +41,26 @@ public final class Aligner {
    */
   public static Alignment of(
       List<ExpectedSollu> expected, OnsetCurve curve, List<Onset> onsets, Lexicon lexicon) {
-    SoundColours colours = SoundColours.of(curve.levels(), onsets);
-    PairingSearch.Found found = new PairingSearch(expected, onsets, colours, lexicon).find();
+    return of(expected, curve, onsets, lexicon, KnownSounds.NONE);
+  }
+
+  /**
+   * Aligns onsets of a mouth that may be known.
+   *
+   * @param expected the sollus of the score, in order
+   * @param curve the recording in which they were heard
+   * @param onsets what was heard, in order of time
+   * @param lexicon what the score was read with
+   * @param mouth what is known beforehand of who speaks
+   * @return the best alignment
+   */
+  public static Alignment of(
+      List<ExpectedSollu> expected,
+      OnsetCurve curve,
+      List<Onset> onsets,
+      Lexicon lexicon,
+      KnownSounds mouth) {
+    PairingSearch.Found found = found(expected, curve, onsets, lexicon, mouth);
     FaintSollus.Filled filled = filled(expected, curve.levels(), onsets, found);
     List<Alignment.Said> said =
         new LoneEnds(expected, curve.levels(), filled.onsets(), found.lagSeconds())
@@ -52,6 +74,31 @@ public final class Aligner {
         found.unsure().or(() -> UnlikeEnd.of(expected, curve.levels(), filled.onsets(), said)),
         Set.of(),
         found.lagSeconds());
+  }
+
+  /**
+   * The likeliest pairing. What is known of a mouth is heard where the sounds are clearly liker to
+   * it in another pairing than in that which the take itself tells; else all stays as it is.
+   */
+  private static PairingSearch.Found found(
+      List<ExpectedSollu> expected,
+      OnsetCurve curve,
+      List<Onset> onsets,
+      Lexicon lexicon,
+      KnownSounds mouth) {
+    SoundColours heard = SoundColours.of(curve.levels(), onsets);
+    PairingSearch.Found plain =
+        new PairingSearch(expected, onsets, heard, lexicon, KnownSounds.NONE).find();
+    if (mouth.isUnknown()) {
+      return plain;
+    }
+    SoundColours colours = SoundColours.of(curve.levels(), onsets, expected, mouth);
+    PairingSearch.Found known = new PairingSearch(expected, onsets, colours, lexicon, mouth).find();
+    int[] kinds = ExpectedSollu.kinds(expected);
+    double more =
+        SoundEvidence.of(colours, kinds, known.said())
+            - SoundEvidence.of(colours, kinds, plain.said());
+    return more > CLEARLY_LIKER ? known : plain;
   }
 
   /**

@@ -1,6 +1,7 @@
 package org.matraloom.follow;
 
 import java.util.List;
+import org.matraloom.onset.KnownSounds;
 
 /**
  * What is known of a performer when onsets are paired with sollus.
@@ -47,6 +48,16 @@ record PairingModel(
         FIRST_SPREAD_SECONDS,
         true,
         SolluModels.unknown(kinds.size()));
+  }
+
+  /** The same with the lags of a mouth that is known; what may begin unheard stays uncertain. */
+  PairingModel of(List<ExpectedSollu> asked, KnownSounds mouth) {
+    boolean[] soft = soft();
+    double[] lags = lagSeconds.clone();
+    for (int k = 0; k < lags.length; k++) {
+      lags[k] = soft[k] ? lags[k] : mouth.lagSeconds(asked.get(k).sollu().sound(), lags[k]);
+    }
+    return new PairingModel(stretch, lags, slackSeconds, lagDoubt, spreadSeconds, tracks, sollus);
   }
 
   /** Of which places the sound may begin unheard: murmurs and breaths, which lag by any time. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.matraloom.onset.KnownSounds;
 import org.matraloom.onset.Onset;
 import org.matraloom.score.Lexicon;
 
@@ -27,7 +28,11 @@ final class PairingSearch {
   private final List<Onset> onsets;
 
   PairingSearch(
-      List<ExpectedSollu> asked, List<Onset> onsets, SoundColours colours, Lexicon lexicon) {
+      List<ExpectedSollu> asked,
+      List<Onset> onsets,
+      SoundColours colours,
+      Lexicon lexicon,
+      KnownSounds mouth) {
     this(
         HabitLayouts.of(asked),
         Intervals.matras(asked),
@@ -35,8 +40,8 @@ final class PairingSearch {
         ExpectedSollu.kinds(asked),
         onsets,
         colours,
-        PairingModel.first(
-            asked.stream().map(each -> FeltBeat.of(each.sollu(), lexicon)).toList()));
+        PairingModel.first(asked.stream().map(each -> FeltBeat.of(each.sollu(), lexicon)).toList())
+            .of(asked, mouth));
   }
 
   PairingSearch(

@@ -33,6 +33,9 @@ final class SolluModels {
 
   private static final double LEAST_VARIANCE = 1e-6;
 
+  /** What is known of a sollu beforehand counts like so many sounds of it. */
+  private static final int KNOWN_SOUNDS = 4;
+
   /** For each kind of sollu and each onset; an empty row says nothing. */
   private final double[][] gain;
 
@@ -70,13 +73,16 @@ final class SolluModels {
       counts[kind]++;
       add(sums[kind], colours.ofOnset()[each.onset()], 1);
     }
-    long known = Arrays.stream(counts).filter(count -> count >= LEAST_HEARD).count();
-    if (size == 0 || known < 2) {
-      return new SolluModels(gain, kinds);
-    }
     double[] mean = new double[size];
     for (double[] sum : sums) {
-      add(mean, sum, 1.0 / said.size());
+      add(mean, sum, 1.0 / Math.max(1, said.size()));
+    }
+    double[][] before = colours.knownAbout(kinds, counts, mean);
+    int[] sure = new int[most];
+    Arrays.setAll(sure, kind -> counts[kind] + (before[kind].length > 0 ? KNOWN_SOUNDS : 0));
+    long known = Arrays.stream(sure).filter(count -> count >= LEAST_HEARD).count();
+    if (size == 0 || said.size() < 2 || known < 2) {
+      return new SolluModels(gain, kinds);
     }
     double[] total = new double[size];
     double[] within = new double[size];
@@ -100,13 +106,16 @@ final class SolluModels {
       within[d] = Math.min(total[d], (usual + within[d]) / (USUAL_SOUNDS + free));
     }
     for (int kind = 0; kind < most; kind++) {
-      if (counts[kind] >= LEAST_HEARD) {
+      if (before[kind].length > 0) {
+        add(sums[kind], before[kind], KNOWN_SOUNDS);
+      }
+      if (sure[kind] >= LEAST_HEARD) {
         double[] middle = new double[size];
         double[] spread = new double[size];
         for (int d = 0; d < size; d++) {
           double between = Math.max(LEAST_BETWEEN * total[d], total[d] - within[d]);
-          double doubt = within[d] / (within[d] + counts[kind] * between);
-          middle[d] = mean[d] + (1 - doubt) * (sums[kind][d] / counts[kind] - mean[d]);
+          double doubt = within[d] / (within[d] + sure[kind] * between);
+          middle[d] = mean[d] + (1 - doubt) * (sums[kind][d] / sure[kind] - mean[d]);
           spread[d] = within[d] + between * doubt;
         }
         gain[kind] = gains(colours, middle, mean, spread, total);

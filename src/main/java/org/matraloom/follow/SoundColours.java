@@ -1,6 +1,8 @@
 package org.matraloom.follow;
 
+import java.util.Arrays;
 import java.util.List;
+import org.matraloom.onset.KnownSounds;
 import org.matraloom.onset.Onset;
 import org.matraloom.onset.SoundLevels;
 
@@ -10,11 +12,24 @@ import org.matraloom.onset.SoundLevels;
  * Speech Signal Process. 28 (1980) 357-366), which hardly depend on one another.
  *
  * @param ofOnset the numbers for each onset; all empty if nothing is known of the sound
+ * @param ofKind what is known beforehand of each kind of sollu, in the same numbers, apart from
+ *     what microphone and room add to all; empty rows for those that are not known, no row if none
+ *     is
+ * @param kinds the kinds of the places of the score that this holds for
  */
-record SoundColours(double[][] ofOnset) {
+record SoundColours(double[][] ofOnset, double[][] ofKind, int[] kinds) {
 
   /** The first coefficient is the level, which is left out; what lies above these is noise. */
   private static final int COEFFICIENTS = 9;
+
+  /**
+   * Colours of which nothing is known beforehand.
+   *
+   * @param ofOnset as above
+   */
+  SoundColours(double[][] ofOnset) {
+    this(ofOnset, new double[0][], new int[0]);
+  }
 
   /**
    * The colours of all onsets.
@@ -32,6 +47,63 @@ record SoundColours(double[][] ofOnset) {
       colours[j] = cepstra(colour, bands, waves);
     }
     return new SoundColours(colours);
+  }
+
+  /**
+   * The colours of all onsets beside those that are known beforehand.
+   *
+   * @param levels the recording
+   * @param onsets in order of time
+   * @param asked the sollus of the score
+   * @param mouth what is known
+   */
+  static SoundColours of(
+      SoundLevels levels, List<Onset> onsets, List<ExpectedSollu> asked, KnownSounds mouth) {
+    SoundColours heard = of(levels, onsets);
+    if (mouth.isUnknown() || onsets.isEmpty()) {
+      return heard;
+    }
+    int[] kinds = ExpectedSollu.kinds(asked);
+    int numbers = levels.colour(onsets.get(0).seconds()).length;
+    int bands = numbers / SoundLevels.COLOUR_PARTS;
+    double[][] waves = waves(bands);
+    double[][] known = new double[Arrays.stream(kinds).max().orElse(0) + 1][0];
+    for (int k = 0; k < kinds.length; k++) {
+      double[] colour = mouth.colour(asked.get(k).sollu().sound(), numbers);
+      known[kinds[k]] = colour.length == 0 ? colour : cepstra(colour, bands, waves);
+    }
+    return new SoundColours(heard.ofOnset, known, kinds);
+  }
+
+  /**
+   * Where the colours of the sollus are to be expected by what is known beforehand: moved so that
+   * those that were heard have the mean of what was heard.
+   *
+   * @param ofPlaces the kinds of the places of the score
+   * @param counts how many sounds were put to each kind
+   * @param mean the mean of all these sounds
+   * @return a row for each kind; an empty one if nothing is known of it, or other kinds are meant
+   */
+  double[][] knownAbout(int[] ofPlaces, int[] counts, double[] mean) {
+    double[][] known = new double[counts.length][0];
+    if (ofKind.length == 0 || !Arrays.equals(kinds, ofPlaces)) {
+      return known;
+    }
+    int heard = 0;
+    double[] sum = new double[mean.length];
+    for (int kind = 0; kind < ofKind.length; kind++) {
+      heard += ofKind[kind].length > 0 ? counts[kind] : 0;
+      for (int d = 0; d < ofKind[kind].length; d++) {
+        sum[d] += counts[kind] * ofKind[kind][d];
+      }
+    }
+    for (int kind = 0; heard > 0 && kind < ofKind.length; kind++) {
+      known[kind] = ofKind[kind].clone();
+      for (int d = 0; d < known[kind].length; d++) {
+        known[kind][d] += mean[d] - sum[d] / heard;
+      }
+    }
+    return known;
   }
 
   /**

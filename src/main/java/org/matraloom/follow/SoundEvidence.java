@@ -24,6 +24,12 @@ final class SoundEvidence {
   /** So much of all variance is taken to be within a sollu: people vary more than recordings do. */
   private static final double WITHIN = 0.65;
 
+  /** The same of a sollu about the place where it is known to be from a recording. */
+  private static final double KNOWN_BETWEEN = 0.15;
+
+  /** A recording says of no number that it is farther from the mean than so many deviations. */
+  private static final double FARTHEST_KNOWN = 2;
+
   /** Of fewer sounds it is not known how they vary. */
   private static final int LEAST_SOUNDS = 8;
 
@@ -87,10 +93,21 @@ final class SoundEvidence {
       }
     }
     double evidence = 0;
+    double[][] known = colours.knownAbout(kinds, counts, mean);
     for (int d = 0; d < size; d++) {
       double variance = squares[d] / said.size() - mean[d] * mean[d];
       if (variance > LEAST_VARIANCE) {
-        evidence += ofNumber(said.size(), counts, column(sums, d), mean[d], variance);
+        int number = d;
+        double[] centres = new double[most];
+        boolean[] isKnown = new boolean[most];
+        Arrays.setAll(
+            centres, kind -> known[kind].length == 0 ? mean[number] : known[kind][number]);
+        for (int kind = 0; kind < most; kind++) {
+          isKnown[kind] = known[kind].length > 0;
+        }
+        evidence +=
+            ofNumber(said.size(), counts, column(sums, d), mean[d], variance)
+                + ofKnown(counts, column(sums, d), mean[d], variance, centres, isKnown);
       }
     }
     return Math.max(0, TRUST * evidence);
@@ -114,6 +131,40 @@ final class SoundEvidence {
       }
     }
     return evidence;
+  }
+
+  /**
+   * What one number of all colours says besides where it is known beforehand about which centre the
+   * sounds of a sollu lie: the same likelihood about that centre, in place of the one about the
+   * mean of all.
+   */
+  private static double ofKnown(
+      int[] counts,
+      double[] sums,
+      double mean,
+      double variance,
+      double[] centres,
+      boolean[] isKnown) {
+    double more = 0;
+    for (int kind = 0; kind < counts.length; kind++) {
+      int count = counts[kind];
+      if (count > 0 && isKnown[kind]) {
+        double farthest = FARTHEST_KNOWN * Math.sqrt(variance);
+        double moved = Math.max(-farthest, Math.min(farthest, centres[kind] - mean));
+        double off = sums[kind] - count * mean;
+        double offCentre = off - count * moved;
+        more += (2 * moved * off - count * moved * moved) / (2 * WITHIN * variance);
+        more += shrunk(count, offCentre, KNOWN_BETWEEN, variance);
+        more -= shrunk(count, off, 1 - WITHIN, variance);
+      }
+    }
+    return more;
+  }
+
+  /** What the mean of the sounds of a sollu adds, drawn from about its centre. */
+  private static double shrunk(int count, double off, double between, double variance) {
+    double spread = WITHIN + count * between;
+    return between * off * off / (2 * WITHIN * spread * variance) - Math.log(spread) / 2;
   }
 
   private static double[] column(double[][] sums, int number) {

@@ -12,6 +12,7 @@ import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.GuideBleed;
 import org.matraloom.follow.SaidSollu;
 import org.matraloom.follow.StrangeEnds;
+import org.matraloom.onset.KnownSounds;
 import org.matraloom.onset.OnsetCurve;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.score.Lexicon;
@@ -170,17 +171,18 @@ public record TakeFindings(
    */
   public static TakeFindings of(Timeline timeline, OnsetCurve curve) {
     BreathPlan plan = BreathPlanner.plan(timeline.performance(), BreathSettings.study());
-    return of(timeline, curve, Lexicon.standard(), Optional.empty(), plan);
+    return of(timeline, curve, Lexicon.standard(), Optional.empty(), plan, KnownSounds.NONE);
   }
 
   /**
-   * Measures a take.
+   * Measures a take of a mouth that may be known.
    *
    * @param timeline what was to be said
    * @param curve what was heard
    * @param lexicon what the score was read with
    * @param guide where the guide was heard, if the recording tells
    * @param plan where to breathe
+   * @param mouth what is known beforehand of who speaks
    * @return the findings
    */
   public static TakeFindings of(
@@ -188,14 +190,16 @@ public record TakeFindings(
       OnsetCurve curve,
       Lexicon lexicon,
       Optional<GuideStart> guide,
-      BreathPlan plan) {
+      BreathPlan plan,
+      KnownSounds mouth) {
     Alignment alignment =
         GuideBleed.leftOut(
                 Aligner.of(
                     ExpectedSollu.of(timeline),
                     curve,
                     curve.heard(Alignment.LEAST_CONFIDENCE),
-                    lexicon),
+                    lexicon,
+                    mouth),
                 curve,
                 lexicon)
             .withPauses(curve.levels());

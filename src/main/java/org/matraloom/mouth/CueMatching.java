@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.matraloom.onset.Onset;
 
 /**
@@ -51,10 +52,13 @@ final class CueMatching {
 
   /**
    * Sounds with those put in that only the sheet knows of: where it gives a time and nothing is
-   * heard.
+   * heard. Where it gives the time of every sollu, sounds that lie elsewhere are none of them.
    */
   static List<Onset> withTold(List<CalledSollu> called, List<Onset> heard) {
     List<Onset> all = new ArrayList<>(heard);
+    if (knowsAll(called)) {
+      all.removeIf(sound -> called.stream().noneMatch(each -> isNear(sound, each)));
+    }
     for (CalledSollu each : called) {
       if (each.seconds().isPresent()) {
         double at = each.seconds().getAsDouble();
@@ -67,6 +71,14 @@ final class CueMatching {
     return all;
   }
 
+  private static boolean knowsAll(List<CalledSollu> called) {
+    return called.stream().allMatch(each -> each.seconds().isPresent());
+  }
+
+  private static boolean isNear(Onset sound, CalledSollu called) {
+    return Math.abs(sound.seconds() - called.seconds().getAsDouble()) <= TIME_REACH_SECONDS;
+  }
+
   /**
    * Finds the sounds.
    *
@@ -76,7 +88,28 @@ final class CueMatching {
    * @return for each sollu the index of its sound; empty where it was not found
    */
   static List<OptionalInt> of(List<CalledSollu> called, List<Onset> onsets, double[] levelsDb) {
-    return new CueMatching(called, onsets, levelsDb).match();
+    return knowsAll(called)
+        ? nearest(called, onsets)
+        : new CueMatching(called, onsets, levelsDb).match();
+  }
+
+  /** The sounds nearest to the told times, each after the one before. */
+  private static List<OptionalInt> nearest(List<CalledSollu> called, List<Onset> onsets) {
+    List<OptionalInt> matched = new ArrayList<>();
+    int from = 0;
+    for (CalledSollu each : called) {
+      double at = each.seconds().getAsDouble();
+      OptionalInt best =
+          IntStream.range(from, onsets.size())
+              .boxed()
+              .min(Comparator.comparingDouble(j -> Math.abs(onsets.get(j).seconds() - at)))
+              .filter(j -> isNear(onsets.get(j), each))
+              .map(OptionalInt::of)
+              .orElse(OptionalInt.empty());
+      matched.add(best);
+      from = best.isPresent() ? best.getAsInt() + 1 : from;
+    }
+    return matched;
   }
 
   private static double usual(double[] levelsDb) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import org.matraloom.recording.HeldRecording;
 import org.matraloom.recording.Recording;
 import org.matraloom.recording.Recordings;
 import org.matraloom.recording.ResampledRecording;
@@ -73,7 +74,7 @@ final class KitSounds {
     if (rate == wanted) {
       return sound;
     }
-    Held held = new Held(sound, rate);
+    Recording held = new HeldRecording(sound, rate);
     float[] other = new float[(int) ((long) sound.length * wanted / rate)];
     try (ResampledRecording recording = new ResampledRecording(held, sound.length, wanted)) {
       int read = recording.read(other);
@@ -110,33 +111,6 @@ final class KitSounds {
 
   /** A sound as a recording, from its beginning. */
   static Recording recording(float[] sound) {
-    return new Held(sound, Kit.RATE);
-  }
-
-  private static final class Held implements Recording {
-    private final float[] sound;
-    private final int ratePerSecond;
-    private int given;
-
-    Held(float[] sound, int ratePerSecond) {
-      this.sound = sound;
-      this.ratePerSecond = ratePerSecond;
-    }
-
-    @Override
-    public int ratePerSecond() {
-      return ratePerSecond;
-    }
-
-    @Override
-    public int read(float[] block) {
-      int count = Math.min(block.length, sound.length - given);
-      System.arraycopy(sound, given, block, 0, count);
-      given += count;
-      return count;
-    }
-
-    @Override
-    public void close() {}
+    return new HeldRecording(sound, Kit.RATE);
   }
 }

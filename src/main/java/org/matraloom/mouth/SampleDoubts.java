@@ -14,6 +14,11 @@ final class SampleDoubts {
   /** A third higher or lower than the voice is otherwise. */
   private static final double OFF_PITCH = 1.35;
 
+  /**
+   * Voices differ from period to period by a few percent; where marks are missing it is a third.
+   */
+  private static final double UNEVEN_PERIODS = 0.15;
+
   private final List<KitSample> samples;
 
   SampleDoubts(List<KitSample> samples) {
@@ -41,6 +46,9 @@ final class SampleDoubts {
     if (ratio > OFF_PITCH || ratio < 1 / OFF_PITCH) {
       doubts.add("its pitch is far from the others'");
     }
+    if (unevenness(sample.places()) > UNEVEN_PERIODS) {
+      doubts.add("the periods of its voice are uneven");
+    }
     return new KitSample(
         sample.sollu(),
         sample.file(),
@@ -50,5 +58,25 @@ final class SampleDoubts {
         sample.loudnessLufs(),
         sample.peakDb(),
         doubts);
+  }
+
+  /** The spread of the periods of the steady part, as a share of their mean. */
+  private static double unevenness(SamplePlaces places) {
+    int[] marks =
+        places.pitchMarks().stream()
+            .mapToInt(Integer::intValue)
+            .filter(mark -> mark >= places.steadyBegin() && mark <= places.steadyEnd())
+            .toArray();
+    int periods = marks.length - 1;
+    if (periods < 2) {
+      return 0;
+    }
+    double mean = (double) (marks[periods] - marks[0]) / periods;
+    double squares = 0;
+    for (int i = 0; i < periods; i++) {
+      double off = marks[i + 1] - marks[i] - mean;
+      squares += off * off / periods;
+    }
+    return Math.sqrt(squares) / mean;
   }
 }

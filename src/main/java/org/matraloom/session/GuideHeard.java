@@ -40,6 +40,19 @@ public final class GuideHeard {
    * @throws IOException if it cannot be read
    */
   public static boolean in(Path take, Tempo tempo) throws IOException {
+    return peakDbfs(take, tempo).isPresent();
+  }
+
+  /**
+   * How loud the hand is in the count-in of a take.
+   *
+   * @param take a take of this program
+   * @param tempo the tempo of its guide
+   * @return its peak in dB of full scale, the median of the beats; empty if most of them are not
+   *     heard, or the take does not tell where they are
+   * @throws IOException if it cannot be read
+   */
+  public static OptionalDouble peakDbfs(Path take, Tempo tempo) throws IOException {
     try (WavReader reader = new WavReader(take)) {
       Optional<CuePoint> from =
           reader.cues().stream().filter(cue -> cue.label().equals("count-in")).findFirst();
@@ -48,13 +61,13 @@ public final class GuideHeard {
               first ->
                   reader.cues().stream().filter(cue -> cue.frame() > first.frame()).findFirst());
       if (to.isEmpty() || to.get().frame() > reader.lengthFrames() || reader.channels() != 1) {
-        return false;
+        return OptionalDouble.empty();
       }
       float[] samples = new float[Math.toIntExact(to.get().frame())];
       reader.read(samples, samples.length);
       int rate = reader.ratePerSecond();
       double beat = tempo.unitsOf(Ratio.ONE, rate);
-      return countedDb(samples, from.get().frame(), beat, rate).isPresent();
+      return countedDb(samples, from.get().frame(), beat, rate);
     }
   }
 

@@ -102,7 +102,7 @@ public final class PracticeDesk implements AutoCloseable {
     }
   }
 
-  private static List<String> broken(String text, int columns) {
+  static List<String> broken(String text, int columns) {
     List<String> broken = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : text.split(" ")) {

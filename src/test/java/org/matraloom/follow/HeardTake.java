@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.matraloom.notation.ScoreReader;
+import org.matraloom.onset.KnownSounds;
 import org.matraloom.onset.Onset;
 import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.score.Lexicon;
@@ -137,7 +138,11 @@ public final class HeardTake {
     SoundColours colours =
         new SoundColours(all.stream().map(Heard::colour).toArray(double[][]::new));
     return new PairingSearch(
-            expected, all.stream().map(Heard::onset).toList(), colours, Lexicon.standard())
+            expected,
+            all.stream().map(Heard::onset).toList(),
+            colours,
+            Lexicon.standard(),
+            KnownSounds.NONE)
         .find();
   }
 

@@ -14,7 +14,9 @@ import java.util.stream.Collectors;
 import org.matraloom.device.UserFolders;
 import org.matraloom.mouth.Kit;
 import org.matraloom.mouth.KitShelf;
+import org.matraloom.mouth.MouthEar;
 import org.matraloom.mouth.OwnVoice;
+import org.matraloom.onset.KnownSounds;
 import org.matraloom.score.Lexicon;
 import org.matraloom.voice.FormantVoice;
 import org.matraloom.voice.SolluVoice;
@@ -123,13 +125,35 @@ public final class VoiceOptions {
           : new FormantVoice(ratePerSecond, lexicon, all);
     }
     try {
-      Path given = Path.of(who);
-      Path shelf = given.getParent() == null ? UserFolders.voices() : given.getParent();
-      String name = String.valueOf(given.getFileName());
-      Kit kit = new KitShelf(shelf).open(name);
-      return new OwnVoice(ratePerSecond, lexicon, settings, kit, shelf.resolve(name), spokenTicks);
+      Path folder = folderOf(who);
+      Kit kit = new KitShelf(folder.getParent()).open(folder.getFileName().toString());
+      return new OwnVoice(ratePerSecond, lexicon, settings, kit, folder, spokenTicks);
     } catch (IllegalArgumentException | IOException none) {
       throw new UserError("--voice takes low, high or a recorded voice: " + none.getMessage());
+    }
+  }
+
+  private static Path folderOf(String who) {
+    Path given = Path.of(who);
+    Path shelf = given.getParent() == null ? UserFolders.voices() : given.getParent();
+    return shelf.resolve(String.valueOf(given.getFileName()));
+  }
+
+  /**
+   * What the ear may know of a recorded voice.
+   *
+   * @param who its name or its folder
+   * @param lexicon how sollus are said
+   * @return what is known of its mouth
+   * @throws UserError if there is no voice of that name
+   */
+  public static KnownSounds mouth(String who, Lexicon lexicon) {
+    try {
+      Path folder = folderOf(who);
+      Kit kit = new KitShelf(folder.getParent()).open(folder.getFileName().toString());
+      return MouthEar.of(kit, folder, lexicon);
+    } catch (IllegalArgumentException | IOException none) {
+      throw new UserError("--voice takes a recorded voice here: " + none.getMessage());
     }
   }
 

@@ -114,6 +114,7 @@ public final class ClassCommand implements Callable<Integer> {
           .forEach(command.commandLine().getOut()::println);
       return ExitCode.DONE;
     }
+    PhoneSound.voice(options.who(), lexicon.lexicon());
     refuseOthersPages();
     Files.createDirectories(site);
     Map<String, ClassPiece> pieces = read(from);

@@ -1,6 +1,7 @@
 package org.matraloom.app.handon;
 
 import java.util.Optional;
+import org.matraloom.app.cli.VoiceOptions;
 import org.matraloom.film.FilmCoding;
 import picocli.CommandLine.Option;
 
@@ -27,6 +28,18 @@ final class ClassOptions {
       defaultValue = "ffmpeg",
       description = "The ffmpeg to be used, by name or place.")
   private String ffmpeg;
+
+  @Option(
+      names = "--voice",
+      paramLabel = "WHO",
+      defaultValue = VoiceOptions.USUAL,
+      description = VoiceOptions.WHO)
+  private String who;
+
+  /** Who speaks on pages, tracks and films. */
+  String who() {
+    return who;
+  }
 
   boolean phone() {
     return !noPhone;

@@ -37,7 +37,7 @@ import org.matraloom.site.SitePages;
 import org.matraloom.site.SitePiece;
 import org.matraloom.site.SiteStamp;
 import org.matraloom.sound.Mix;
-import org.matraloom.voice.FormantVoice;
+import org.matraloom.voice.SolluVoice;
 import org.matraloom.voice.VoiceSettings;
 import org.matraloom.wav.PcmFormat;
 
@@ -117,10 +117,7 @@ final class ClassPiece {
     if (options.phone()) {
       var sound =
           PhoneSound.of(
-              performance,
-              PhoneSound.voice(VoiceOptions.USUAL, lexicon),
-              content,
-              Optional.empty());
+              performance, PhoneSound.voice(options.who(), lexicon), content, Optional.empty());
       WholeFile.writeText(
           folder.resolve("phone.html"), file -> PhonePage.write(sheet, sound, file));
     }
@@ -152,8 +149,8 @@ final class ClassPiece {
             Optional.empty()));
   }
 
-  private FormantVoice voice() {
-    return new FormantVoice(RATE, lexicon, VoiceSettings.USUAL);
+  private SolluVoice voice() {
+    return VoiceOptions.named(options.who(), RATE, lexicon, VoiceSettings.USUAL, false);
   }
 
   /** A set of another score in the same folder is thrown away: it was made here. */

@@ -18,6 +18,7 @@ import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.ReciterOption;
 import org.matraloom.app.cli.RoundsOption;
 import org.matraloom.app.cli.UserError;
+import org.matraloom.app.cli.VoiceOptions;
 import org.matraloom.breath.BreathPlan;
 import org.matraloom.measure.GuideGaps;
 import org.matraloom.measure.GuideStart;
@@ -25,6 +26,7 @@ import org.matraloom.measure.RecordedRounds;
 import org.matraloom.measure.TakeFindings;
 import org.matraloom.notation.Reading;
 import org.matraloom.notation.ScoreReader;
+import org.matraloom.onset.KnownSounds;
 import org.matraloom.onset.OnsetCurve;
 import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.schedule.Timeline;
@@ -79,6 +81,15 @@ public final class TakeCommand implements Callable<Integer> {
 
   @Mixin private RoundsOption rounds;
 
+  @Option(
+      names = "--voice",
+      paramLabel = "NAME",
+      description = {
+        "Who speaks: a recorded voice, by its name or its folder, whose sollus the ear",
+        "then knows beforehand; see matraloom voice."
+      })
+  private String mouth;
+
   @Mixin private BreathOptions breaths;
 
   @Mixin private TakeOutputs outputs;
@@ -108,12 +119,15 @@ public final class TakeCommand implements Callable<Integer> {
     Performance performance = rounds(Performance.of(score));
     Timeline timeline = ScoreTimeline.of(performance, 0);
     BreathPlan plan = breaths.plan(performance);
+    KnownSounds known =
+        mouth == null ? KnownSounds.NONE : VoiceOptions.mouth(mouth, lexicon.lexicon());
     List<TakeFindings> takes = new ArrayList<>();
     for (Path file : files.subList(1, files.size())) {
       GuideGaps gaps = GuideGaps.of(file);
       tell(gaps);
       OnsetCurve curve = OnsetOptions.listen(file, gaps);
-      takes.add(TakeFindings.of(timeline, curve, lexicon.lexicon(), GuideStart.of(file), plan));
+      takes.add(
+          TakeFindings.of(timeline, curve, lexicon.lexicon(), GuideStart.of(file), plan, known));
     }
     PrintWriter out = command.commandLine().getOut();
     Optional<String> list = lexicon.file().map(Path::toString);

@@ -12,6 +12,7 @@ import org.matraloom.log.LogEntry;
 import org.matraloom.measure.GuideGaps;
 import org.matraloom.measure.GuideStart;
 import org.matraloom.measure.TakeFindings;
+import org.matraloom.onset.KnownSounds;
 import org.matraloom.onset.OnsetCurve;
 import org.matraloom.recording.Recording;
 import org.matraloom.recording.Recordings;
@@ -64,7 +65,8 @@ final class PassEar {
             curve,
             lexicon,
             GuideStart.of(take),
-            BreathPlanner.plan(performance, BreathSettings.study()));
+            BreathPlanner.plan(performance, BreathSettings.study()),
+            KnownSounds.NONE);
     Judgement judgement = Judgement.of(findings, performance);
     if (judgement.practice().isEmpty()) {
       return unjudged(pass, judgement.wrong());

@@ -16,6 +16,19 @@ final class KitTable {
     this.kit = kit;
   }
 
+  /** What is told of a voice that was just made. */
+  void printMade(List<String> missing, ShelfOptions shelf, PrintWriter out) {
+    String name = kit.head().name();
+    out.println(shelf.shelf().folderOf(name));
+    printSum(out);
+    printDoubts(out);
+    if (!missing.isEmpty()) {
+      out.println(Paragraph.folded("Not found: " + String.join("; ", missing) + "."));
+    }
+    out.println("Hear it: matraloom voice hear " + name);
+    out.println("Use it: --voice " + shelf.typed(name));
+  }
+
   /** How much there is, and whose it is. */
   void printSum(PrintWriter out) {
     long doubted = kit.samples().stream().filter(each -> !each.doubts().isEmpty()).count();

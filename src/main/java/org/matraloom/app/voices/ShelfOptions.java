@@ -27,6 +27,11 @@ final class ShelfOptions {
     return folder == null ? UserFolders.voices() : folder;
   }
 
+  /** Where the rows of a voice are kept that is recorded here. */
+  Path rows(String name) {
+    return folder().resolve(name + ".rows");
+  }
+
   /** What is typed after --voice to speak with a voice of this shelf. */
   String typed(String name) {
     return folder == null ? name : folder.resolve(name).toString();

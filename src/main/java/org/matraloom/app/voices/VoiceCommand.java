@@ -14,6 +14,7 @@ import picocli.CommandLine.Spec;
       "Nothing leaves this machine unless you share it."
     },
     subcommands = {
+      VoiceRecordCommand.class,
       VoiceMakeCommand.class,
       VoiceListCommand.class,
       VoiceCheckCommand.class,
@@ -23,7 +24,7 @@ import picocli.CommandLine.Spec;
     },
     footer = {
       "",
-      "Example: matraloom voice make river list.wav --cue list.txt --consent",
+      "Example: matraloom voice record river --owner \"Mira\"",
       "Speak at ease, as in a lesson; rest when the voice tires, and stop on pain."
     })
 public final class VoiceCommand implements Runnable {

@@ -1,21 +1,16 @@
 package org.matraloom.app.voices;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.CharacterCodingException;
-import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.LexiconOptions;
-import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.mouth.CueSheet;
 import org.matraloom.mouth.KitDraft;
@@ -67,23 +62,7 @@ final class VoiceMakeCommand implements Callable<Integer> {
       description = "What was spoken; one for all recordings, or one for each.")
   private List<Path> sheets = List.of();
 
-  @Option(names = "--owner", paramLabel = "TEXT", defaultValue = "", description = "Who spoke.")
-  private String owner;
-
-  @Option(
-      names = "--terms",
-      paramLabel = "TEXT",
-      defaultValue = "",
-      description = "What others may do with the voice.")
-  private String terms;
-
-  @Option(
-      names = "--consent",
-      description = {
-        "I agree: it is my own voice, it is kept on this machine only, and whoever gets",
-        "a page, a track or a film made with it, or the voice itself, hears it."
-      })
-  private boolean consent;
+  @Mixin private ConsentOptions owner;
 
   @Option(names = "--replace", description = "Replace a voice of that name.")
   private boolean replace;
@@ -102,7 +81,7 @@ final class VoiceMakeCommand implements Callable<Integer> {
     try {
       KitDraft draft = isShared() ? KitZip.read(recordings.get(0), name) : made();
       shelf.shelf().put(draft);
-      tell(draft, out);
+      new KitTable(draft.kit()).printMade(draft.missing(), shelf, out);
     } catch (KitException | RecordingException wrong) {
       throw new UserError(wrong.getMessage());
     } catch (NoSuchFileException absent) {
@@ -129,12 +108,12 @@ final class VoiceMakeCommand implements Callable<Integer> {
     for (int i = 0; i < recordings.size(); i++) {
       cues.add(sheet(i, known));
     }
-    String agreed = agreed();
+    String agreed = owner.agreed(command.commandLine().getOut());
     KitMaker maker = new KitMaker(known);
     for (int i = 0; i < recordings.size(); i++) {
       maker.add(recordings.get(i), cues.get(i));
     }
-    return maker.draft(new KitHead(name, owner, terms, agreed));
+    return maker.draft(new KitHead(name, owner.owner(), owner.terms(), agreed));
   }
 
   private CueSheet sheet(int recording, Lexicon known) throws IOException {
@@ -157,41 +136,5 @@ final class VoiceMakeCommand implements Callable<Integer> {
     String file = recording.getFileName().toString();
     int dot = file.lastIndexOf('.');
     return recording.resolveSibling((dot > 0 ? file.substring(0, dot) : file) + ".txt");
-  }
-
-  /** Asks once, in one sentence; without a terminal the option has to say it. */
-  private String agreed() throws IOException {
-    if (!consent) {
-      if (System.console() == null) {
-        throw new UserError(
-            "a voice needs its owner's consent: --consent says \"" + asked() + "\"");
-      }
-      PrintWriter out = command.commandLine().getOut();
-      out.println(Paragraph.folded(asked() + " Do you agree? yes or no"));
-      out.flush();
-      BufferedReader typed =
-          new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset()));
-      String answer = typed.readLine();
-      if (answer == null || !answer.strip().equalsIgnoreCase("yes")) {
-        throw new UserError("without consent no voice is made; nothing was kept");
-      }
-    }
-    return "yes, " + LocalDate.now() + ": " + asked();
-  }
-
-  private static String asked() {
-    return KitHead.CONSENT;
-  }
-
-  private void tell(KitDraft draft, PrintWriter out) {
-    KitTable table = new KitTable(draft.kit());
-    out.println(shelf.shelf().folderOf(name));
-    table.printSum(out);
-    table.printDoubts(out);
-    if (!draft.missing().isEmpty()) {
-      out.println(Paragraph.folded("Not found: " + String.join("; ", draft.missing()) + "."));
-    }
-    out.println("Hear it: matraloom voice hear " + name);
-    out.println("Use it: --voice " + shelf.typed(name));
   }
 }

@@ -5,6 +5,8 @@ import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.mouth.KitException;
+import org.matraloom.prompt.RowFolder;
+import org.matraloom.score.Lexicon;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -16,7 +18,10 @@ import picocli.CommandLine.Spec;
     name = "remove",
     mixinStandardHelpOptions = true,
     sortOptions = false,
-    description = "Remove a voice from this machine, with all its samples.",
+    description = {
+      "Remove a voice from this machine, with all its samples,",
+      "and the rows that were recorded for it."
+    },
     footer = {"", "Example: matraloom voice remove river"})
 final class VoiceRemoveCommand implements Callable<Integer> {
 
@@ -30,8 +35,12 @@ final class VoiceRemoveCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     ShelfOptions.requireName(name);
+    RowFolder rows = new RowFolder(shelf.rows(name), Lexicon.standard());
     try {
-      shelf.shelf().remove(name);
+      if (shelf.shelf().has(name) || !rows.isBegun()) {
+        shelf.shelf().remove(name);
+      }
+      rows.remove();
     } catch (KitException absent) {
       throw new UserError(absent.getMessage());
     }

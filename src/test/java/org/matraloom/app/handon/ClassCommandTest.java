@@ -19,6 +19,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.matraloom.app.CommandLineRun;
+import org.matraloom.mouth.MadeMouth;
 
 /** The command class: made, made again, made in parts. */
 class ClassCommandTest {
@@ -72,6 +73,26 @@ class ClassCommandTest {
     Files.writeString(scores.resolve("class.txt"), "piece evil level 3\n");
     assertTrue(made(site).out().contains("2 made now"), "one has a level, one has lost it");
     assertTrue(made(site, "--no-breaths").out().contains("2 made now"));
+  }
+
+  @Test
+  void aRecordedVoiceSpeaksOnItsPages() throws IOException {
+    String list = new MadeMouth().write(home).toString();
+    String shelf = home.resolve("voices").toString();
+    CommandLineRun voice =
+        CommandLineRun.of("voice", "make", "river", list, "--consent", "--shelf", shelf);
+    assertEquals(0, voice.code(), voice.err());
+    String[] words = {"class", scores.toString(), "-d", site.toString(), "--piece", "drip"};
+    assertEquals(0, CommandLineRun.of(words).code());
+    String usual = Files.readString(site.resolve("drip/phone.html"));
+    String[] spoken = Arrays.copyOf(words, words.length + 2);
+    spoken[words.length] = "--voice";
+    spoken[words.length + 1] = shelf + "/river";
+    CommandLineRun own = CommandLineRun.of(spoken);
+    assertEquals(0, own.code(), own.err());
+    assertTrue(own.out().contains("1 made now"), "another voice makes other pages");
+    assertFalse(usual.equals(Files.readString(site.resolve("drip/phone.html"))));
+    assertTrue(made(home.resolve("none"), "--voice", "nobody").err().contains("--voice takes"));
   }
 
   @Test

@@ -91,6 +91,23 @@ class VoiceCommandTest {
   }
 
   @Test
+  void aTakeInItIsMeasuredWithWhatIsKnownOfIt() throws IOException {
+    make("river");
+    String voice = folder.resolve("voices/river").toString();
+    String song = "samples-synth/gutter-song.loom";
+    String take = folder.resolve("take.wav").toString();
+    CommandLineRun.of("render", song, "-o", take, "--only", "voice", "--voice", voice);
+    CommandLineRun plain = CommandLineRun.of("take", song, take, "--no-log", "--json");
+    CommandLineRun known =
+        CommandLineRun.of("take", song, take, "--no-log", "--json", "--voice", voice);
+    assertEquals(0, known.code(), known.err());
+    assertEquals(plain.out(), known.out(), "nothing was wrong, so nothing is told otherwise");
+    assertError(
+        "--voice takes a recorded voice here: there is no voice nobody",
+        CommandLineRun.of("take", song, take, "--no-log", "--voice", "nobody"));
+  }
+
+  @Test
   void withoutConsentNothingIsMade() {
     CommandLineRun refused = CommandLineRun.of("voice", "make", "river", list, "--shelf", shelf);
     assertEquals(2, refused.code());
