@@ -6,7 +6,7 @@ import { EditorState, StateEffect, StateField } from '@codemirror/state';
 import { EditorView, Decoration, keymap, lineNumbers, drawSelection, highlightActiveLine } from '@codemirror/view';
 import { history, historyKeymap, defaultKeymap, isolateHistory } from '@codemirror/commands';
 import { autocompletion, completionKeymap } from '@codemirror/autocomplete';
-import { setDiagnostics, lintGutter, lintKeymap } from '@codemirror/lint';
+import { setDiagnostics, diagnosticCount, lintGutter, lintKeymap } from '@codemirror/lint';
 import { loomText, completions } from '/page/loom-text.js';
 import { say } from '/page/words.js';
 
@@ -89,6 +89,7 @@ export function openEditor(parent, given) {
     },
     /** @param {any[]} problems */
     showProblems(problems) {
+      if (!problems.length && !diagnosticCount(view.state)) return;
       view.dispatch(setDiagnostics(view.state, problems.map((each) => diagnostic(view.state.doc, each))));
     },
     /**

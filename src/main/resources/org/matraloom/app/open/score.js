@@ -128,7 +128,8 @@ export async function showScore(main, name) {
       sheet.draw(told);
       hear.shown();
       const title = document.getElementById('title');
-      if (title) title.textContent = told.title || name.replace('.loom', '');
+      const called = told.title || name.replace('.loom', '');
+      if (title && title.textContent !== called) title.textContent = called;
     } else {
       sheet.stale();
     }
@@ -141,8 +142,9 @@ export async function showScore(main, name) {
     text: first.text,
     vocabulary,
     typed: (text) => {
-      kept.typed(text);
+      // Asked first: what is kept on the page takes a while, and the answer too.
       read(text);
+      kept.typed(text);
     },
     moved: (at) => sheet.lightPlace(at),
   });
