@@ -7,6 +7,7 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import org.matraloom.live.PcmRing;
+import org.matraloom.onset.BandEnergies;
 import org.matraloom.onset.LiveOnsets;
 import org.matraloom.onset.Onset;
 import org.matraloom.recording.Recording;
@@ -35,6 +36,7 @@ final class LiveEar implements AutoCloseable {
 
   private volatile boolean closed;
   private volatile boolean isBehind;
+  private volatile Optional<BandEnergies> whole = Optional.empty();
 
   /**
    * Prepares to listen.
@@ -69,9 +71,18 @@ final class LiveEar implements AutoCloseable {
     return peaks;
   }
 
+  /**
+   * What was heard from the first frame captured to the last, once the ear is closed; empty if some
+   * of it was not.
+   */
+  Optional<BandEnergies> whole() {
+    return whole;
+  }
+
   private void listen() {
     try {
-      LiveOnsets.listen(new Captured(), found::add);
+      BandEnergies heard = LiveOnsets.listen(new Captured(), found::add);
+      whole = isBehind ? Optional.empty() : Optional.of(heard);
     } catch (IOException cannotBe) {
       isBehind = true;
     }

@@ -111,15 +111,19 @@ public final class RecordedPass {
     player.stop();
     recorder.follow(player, roundTrip);
     ringOut(recorder, controls, goesOn);
+    // Nothing more is captured, so that the ear has heard all that is in the take.
+    recorder.close();
     ear.close();
     listen(recorder);
+    recorder.check();
     int broken = player.gaps().count() + recorder.lost();
     return new LivePass(
         goesOn,
         new ArrayList<>(shown.values()),
         marks.count(),
         guideDb.orElse(OptionalDouble.empty()),
-        broken);
+        broken,
+        ear.whole());
   }
 
   private void listen(TakeRecorder recorder) {

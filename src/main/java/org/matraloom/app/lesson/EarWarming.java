@@ -3,6 +3,7 @@ package org.matraloom.app.lesson;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 
@@ -37,7 +38,7 @@ final class EarWarming {
       for (int look = 0; look < MOST_LOOKS; look++) {
         LockSupport.parkNanos(LOOK_NANOS);
         if (Files.exists(take) && Files.size(take) >= enoughBytes) {
-          ear.listen(pass, take);
+          ear.listen(pass, take, Optional.empty());
           return;
         }
       }

@@ -9,6 +9,7 @@ import org.matraloom.app.cli.UserError;
 import org.matraloom.app.lesson.Lesson;
 import org.matraloom.app.lesson.LessonPass;
 import org.matraloom.app.lesson.PassPlayer;
+import org.matraloom.app.lesson.PlayedPass;
 import org.matraloom.score.Lexicon;
 import org.matraloom.script.Script;
 import org.matraloom.sound.TakeNote;
@@ -36,11 +37,11 @@ final class PageSession implements PassPlayer {
   private boolean isEnded;
 
   @Override
-  public boolean play(LessonPass next, Path take) throws IOException {
+  public PlayedPass play(LessonPass next, Path take) throws IOException {
     synchronized (this) {
       target = Optional.of(take);
     }
-    return answered(SessionView.pass(next), Long.MAX_VALUE);
+    return PlayedPass.unheard(answered(SessionView.pass(next), Long.MAX_VALUE));
   }
 
   @Override
