@@ -63,7 +63,6 @@ def check_hear():
         page.cell(first)
         page.cell(last, longer=True)
         page.click("#loop")
-        page.click("#play")
         page.until("window.matraloom.hear.playing()?.measured().startedMs > 0")
         announced = page.until("document.querySelector('.coming')?.textContent")
         report("5" in (announced or ""), f"the change of nadai is announced: {announced}")

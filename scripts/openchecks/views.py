@@ -55,9 +55,8 @@ def views(page, program, visit):
       const marks = window.matraloom.sheet.marks();
       marks[marks.findIndex((mark) => mark.beat >= start - 4)].element.click();
       marks[marks.length - 1].element.dispatchEvent(new MouseEvent('click', { bubbles: true, shiftKey: true }));""")
-    page.click("#loop")
     page.script("document.getElementById('count-in').value = 0")
-    page.click("#play")
+    page.click("#loop")
     page.until("document.querySelector('.paper .now')")
     page.until("document.querySelector('.coming')?.textContent", seconds=8)
     visit("hear")

@@ -14,7 +14,6 @@ import org.matraloom.notation.SolluPlaces;
 import org.matraloom.paper.Figure;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
-import org.matraloom.score.Kriya;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
@@ -71,10 +70,8 @@ record ShownPiece(String text, Performance performance, Sheet sheet) {
   private static void hand(Avartana avartana, JsonGenerator json) throws IOException {
     json.writeArrayFieldStart("hand");
     for (int beat = 0; beat < avartana.beats(); beat++) {
-      Kriya kriya = avartana.kriyaAt(beat);
       json.writeStartObject();
-      json.writeStringField("figure", HtmlRows.name(Figure.of(kriya)));
-      json.writeStringField("words", kriya.words());
+      json.writeStringField("figure", HtmlRows.name(Figure.of(avartana.kriyaAt(beat))));
       json.writeEndObject();
     }
     json.writeEndArray();

@@ -4,7 +4,7 @@
  */
 import { EditorState, StateEffect, StateField } from '@codemirror/state';
 import { EditorView, Decoration, keymap, lineNumbers, drawSelection, highlightActiveLine } from '@codemirror/view';
-import { history, historyKeymap, defaultKeymap, isolateHistory } from '@codemirror/commands';
+import { history, historyKeymap, defaultKeymap, isolateHistory, undo, redo } from '@codemirror/commands';
 import { autocompletion, completionKeymap } from '@codemirror/autocomplete';
 import { setDiagnostics, diagnosticCount, lintGutter, lintKeymap } from '@codemirror/lint';
 import { loomText, completions } from '/page/loom-text.js';
@@ -57,6 +57,21 @@ export function openEditor(parent, given) {
       ],
     }),
   });
+  /**
+   * Takes back what was written last, or takes that back, also while the keys belong to something else on the page.
+   * @param {KeyboardEvent} event
+   */
+  function outside(event) {
+    const key = event.key.toLowerCase();
+    const target = /** @type {HTMLElement} */ (event.target);
+    const again = key === 'y' || key === 'z' && event.shiftKey;
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || !again && key !== 'z') return;
+    if (target.closest('input, textarea, select, .cm-editor') || view.dom.offsetParent === null) return;
+    event.preventDefault();
+    if (again) redo(view);
+    else undo(view);
+  }
+  document.addEventListener('keydown', outside);
   return {
     view,
     text: () => view.state.doc.toString(),
@@ -110,7 +125,10 @@ export function openEditor(parent, given) {
       const inside = range && range[1] <= view.state.doc.length ? range : null;
       view.dispatch({ effects: light.of(inside) });
     },
-    close: () => view.destroy(),
+    close() {
+      document.removeEventListener('keydown', outside);
+      view.destroy();
+    },
   };
 }
 
