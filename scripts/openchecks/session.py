@@ -2,13 +2,14 @@
 
 import glob
 import os
+import statistics
 
 from checks import report
 
 from .axe import AUDIT, AXE
 from .page import Page, enter, show
 from .program import Program
-from .work import WORK
+from .work import WORK, slack
 
 SHORT = """title Short Rill
 tala adi
@@ -48,6 +49,28 @@ const [passes, done] = arguments;
 """
 
 
+# What was heard in the passes, and how old it was when it was drawn, by the clock of the audio.
+SAID = """
+window.said = [];
+document.addEventListener('said', ({ detail }) => detail.marks.forEach((mark, i) => window.said.push([mark.place, mark.lateMs, detail.ages[i]])));
+"""
+MARKED_MS = 120
+SOLLUS = 32
+
+
+def marked_in_time(page):
+    """How soon a sollu has its mark; a busy machine may be late with some."""
+    said = page.script("return window.said")
+    ages = sorted(each[2] for each in said)
+    places = {each[0] for each in said}
+    off = statistics.median(abs(each[1]) for each in said) if said else 999
+    if not ages:
+        return report(False, "nothing was marked")
+    report(len(places) >= 0.9 * SOLLUS and off < 20, f"{len(places)} of {SOLLUS} sollus are marked, {off:.0f} ms off in the median")
+    return report(statistics.median(ages) <= MARKED_MS * slack(), f"a mark stands there {statistics.median(ages):.0f} ms after its sound in the median, "
+                  f"95 of 100 within {ages[int(0.95 * len(ages))]:.0f} ms, the latest {ages[-1]:.0f} ms")
+
+
 def check_session():
     """A session in the page: a clean pass leads on, silence is told, a key ends it, and each pass is in the log."""
     folder = os.path.join(WORK, "session")
@@ -65,13 +88,19 @@ def check_session():
         page.click("#only-whole")
         found = page.wait_script(AUDIT, AXE.rules)
         report(not found, f"axe-core finds nothing on the view of a session {found or ''}")
+        page.script(SAID)
         page.click("#session-begin")
         page.until("document.getElementById('pass').textContent")
         report("The whole, 150 beats a minute, with voice" in page.text("#pass"), "a session begins: " + page.text("#pass"))
         page.until("document.querySelector('.paper .now')", seconds=60)
         hidden = page.script("return document.querySelector('.desk').offsetParent === null")
         report(hidden, "the cell is lit, and the text is put away meanwhile")
+        page.until("document.querySelectorAll('#rows .said').length > 20", seconds=60)
+        marks = page.script("return [...document.querySelectorAll('#rows .said')].map((each) => [each.textContent, each.classList.contains('early')])")
+        report(len(marks) > 20, f"{len(marks)} sollus bear a mark while it is said, {sum(each[1] for each in marks)} above, early, "
+               f"the others below: {''.join(each[0] for each in marks)}")
         page.until("document.querySelectorAll('#passes li').length === 1", seconds=60)
+        marked_in_time(page)
         report("held" in page.text("#session-sentence"), "a clean pass is told: " + page.text("#session-sentence") + " "
                + page.text("#session-decision"))
         page.until("document.querySelectorAll('#passes li').length === 3", seconds=120)

@@ -34,6 +34,8 @@ final class LiveEar implements AutoCloseable {
   private final Queue<Onset> found = new ConcurrentLinkedQueue<>();
   private final Thread thread = new Thread(this::listen, "matraloom-ear");
 
+  private volatile long takenBytes;
+  private volatile long heardBytes;
   private volatile boolean closed;
   private volatile boolean isBehind;
   private volatile Optional<BandEnergies> whole = Optional.empty();
@@ -59,6 +61,12 @@ final class LiveEar implements AutoCloseable {
     if (!isBehind && ring.write(pcm, 0, length) < length) {
       isBehind = true;
     }
+    takenBytes += length;
+  }
+
+  /** Whether all that was taken has been listened to; for the capturing thread. */
+  boolean isIdle() {
+    return isBehind || heardBytes >= takenBytes;
   }
 
   /** An onset that was not asked for before, in seconds from the first frame captured. */
@@ -104,6 +112,7 @@ final class LiveEar implements AutoCloseable {
   private final class Captured implements Recording {
     private final byte[] pcm =
         new byte[format.ratePerSecond() / 1000 * BLOCK_MS * format.bytesPerFrame()];
+    private long readBytes;
 
     @Override
     public int ratePerSecond() {
@@ -114,6 +123,9 @@ final class LiveEar implements AutoCloseable {
     public int read(float[] block) {
       int most = Math.min(pcm.length, 2 * block.length);
       int length = ring.read(pcm, 0, most);
+      if (length == 0) {
+        heardBytes = readBytes;
+      }
       while (length == 0 && !closed && !isBehind) {
         LockSupport.parkNanos(NAP_NANOS);
         length = ring.read(pcm, 0, most);
@@ -121,6 +133,7 @@ final class LiveEar implements AutoCloseable {
       for (int i = 0; i < length / 2; i++) {
         block[i] = (short) (pcm[2 * i] & 0xFF | pcm[2 * i + 1] << 8) / FULL_SCALE;
       }
+      readBytes += length;
       peaks.add(block, length / 2);
       return isBehind ? 0 : length / 2;
     }

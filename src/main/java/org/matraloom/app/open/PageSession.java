@@ -33,6 +33,7 @@ final class PageSession implements PassPlayer {
   private int number;
   private SessionView view = SessionView.BEGINNING;
   private Optional<Path> target = Optional.empty();
+  private final PageEar ear = new PageEar();
   private boolean isAnswered;
   private boolean isEnded;
 
@@ -41,7 +42,8 @@ final class PageSession implements PassPlayer {
     synchronized (this) {
       target = Optional.of(take);
     }
-    return PlayedPass.unheard(answered(SessionView.pass(next), Long.MAX_VALUE));
+    boolean goesOn = answered(SessionView.pass(next), Long.MAX_VALUE);
+    return new PlayedPass(goesOn, ear.whole(number()));
   }
 
   @Override
@@ -56,6 +58,7 @@ final class PageSession implements PassPlayer {
 
   /** Shows how the session ended. */
   synchronized void over(Lesson.End end) {
+    ear.end();
     show(SessionView.end(end.why(), end.summary()));
   }
 
@@ -109,6 +112,20 @@ final class PageSession implements PassPlayer {
   synchronized void end() {
     isEnded = true;
     notifyAll();
+  }
+
+  private synchronized int number() {
+    return number;
+  }
+
+  /** Listens to a pass while it is said. */
+  PageEar ear() {
+    return ear;
+  }
+
+  /** The pass that is shown under a number; empty if that is over. */
+  synchronized Optional<LessonPass> playing(int shown) {
+    return shown == number ? view.pass() : Optional.empty();
   }
 
   /** The pass that is being played. */

@@ -8,6 +8,9 @@ import { forget, marksOf, spoken } from '/page/marks.js';
 import { patch } from '/page/patch.js';
 
 const FREE_MS = 4000;
+/** As in a terminal: what is nearer is hardly off, what is farther is far off. */
+const NEAR_MS = 20;
+const FAR_MS = 45;
 /** So long rows that nobody sees give way to those that somebody does. */
 const UNSEEN_MS = 50;
 /**
@@ -268,6 +271,21 @@ export function openSheet(parent, chosen) {
         mark?.append(make('span.off.far', {}, (ms > 0 ? '+' : '−') + Math.abs(ms)));
       }
       for (const place of missed) first.get(place)?.append(make('span.off.far', {}, '?'));
+    },
+    /**
+     * Writes above a sollu how early, or below it how late it was: a dot up to 20 ms, a small o up to 45, a large one beyond.
+     * @param {number} sollu
+     * @param {number} ms
+     */
+    showSaid(sollu, ms) {
+      finish();
+      const said = marks.find((each) => each.sollu === sollu && each.element.classList.contains('s'))?.element;
+      said?.querySelector('.said')?.remove();
+      const away = Math.abs(ms);
+      said?.append(make('span.said' + (ms < 0 ? '.early' : '.late'), { 'aria-hidden': 'true' }, away <= NEAR_MS ? '·' : away <= FAR_MS ? 'o' : 'O'));
+    },
+    clearSaid() {
+      rows.querySelectorAll('.said').forEach((/** @type {Element} */ each) => each.remove());
     },
     hideDeviations() {
       parent.classList.remove('measured');
