@@ -71,6 +71,16 @@ def marked_in_time(page):
                   f"95 of 100 within {ages[int(0.95 * len(ages))]:.0f} ms, the latest {ages[-1]:.0f} ms")
 
 
+# A machine with a voice of its own, which says at once what it is given; this browser has none.
+VOICE = """
+window.spoken = [];
+Object.defineProperty(window, 'speechSynthesis', { value: {
+  getVoices: () => [{ localService: true, lang: 'en-GB', name: 'rain' }], addEventListener() {}, cancel() {},
+  speak(words) { window.spoken.push(words.text); words.onend(); } } });
+window.SpeechSynthesisUtterance = class { constructor(text) { this.text = text; } };
+"""
+
+
 def check_session():
     """A session in the page: a clean pass leads on, silence is told, a key ends it, and each pass is in the log."""
     folder = os.path.join(WORK, "session")
@@ -81,8 +91,11 @@ def check_session():
         enter(page, program)
         show(page, "short-rill.loom")
         page.wait_script(MOUTH, 2)
+        page.script(VOICE)
         page.click("#session")
         page.until("document.getElementById('session-begin')")
+        page.until("document.querySelector('#aloud')?.checkVisibility()")
+        page.click("#aloud")
         page.fill("#goal", "150")
         page.fill("#session-from", "150")
         page.click("#only-whole")
@@ -104,6 +117,8 @@ def check_session():
         report("held" in page.text("#session-sentence"), "a clean pass is told: " + page.text("#session-sentence") + " "
                + page.text("#session-decision"))
         page.until("document.querySelectorAll('#passes li').length === 3", seconds=120)
+        spoken = page.script("return window.spoken")
+        report(len(spoken) == 3 and "held" in spoken[0] and "silent" in spoken[2], f"each sentence is handed to the machine's voice: {spoken}")
         report("silent" in page.text("#session-sentence"), "silence is told: " + page.text("#session-sentence"))
         page.until("document.getElementById('pass').textContent && document.querySelector('.paper .now')", seconds=60)
         page.keys("q")

@@ -10,6 +10,7 @@ import { play, audio } from '/page/sound.js';
 import { openMicrophone } from '/page/microphone.js';
 import { guideIn, roundTripOf } from '/page/roundtrip.js';
 import { openEar } from '/page/ear.js';
+import { sayAloud, whenVoiced } from '/page/aloud.js';
 import { openHand } from '/page/hand.js';
 import { onKeys } from '/page/keys.js';
 
@@ -30,6 +31,9 @@ export function showSession(place, score) {
   const from = make('input', { id: 'session-from', type: 'number', min: 5, max: 600, placeholder: say('fromLog') });
   const minutes = make('input', { id: 'minutes', type: 'number', min: 1, max: 240, value: 15 });
   const whole = make('input', { type: 'checkbox', id: 'only-whole' });
+  const aloud = make('input', { type: 'checkbox', id: 'aloud' });
+  const spoken = make('label', { hidden: true }, aloud, ' ', say('aloud'));
+  whenVoiced(() => { spoken.hidden = false; });
   const begin = button(say('sessionBegin'), run, { id: 'session-begin' });
   const end = button(say('sessionEnd'), () => stop(), { id: 'session-end', hidden: true });
   const close = button(say('close'), () => place.replaceChildren());
@@ -43,7 +47,7 @@ export function showSession(place, score) {
   const done = make('ol', { id: 'passes' });
   const setting = make('div.row-of-verbs', {},
     make('label', {}, say('goal'), ' ', goal), make('label', {}, say('from'), ' ', from),
-    make('label', {}, say('minutes'), ' ', minutes), make('label', {}, whole, ' ', say('onlyWhole')));
+    make('label', {}, say('minutes'), ' ', minutes), make('label', {}, whole, ' ', say('onlyWhole')), spoken);
   place.replaceChildren(
     make('h2', {}, say('session')),
     make('p.how', {}, say('sessionHow')),
@@ -198,7 +202,9 @@ export function showSession(place, score) {
     [sentence.textContent, decision.textContent] = state.words;
     done.append(make('li', {}, now.textContent + ': ' + state.words[0]));
     if (state.move !== 'same') await sound(state.move);
-    await new Promise((wait) => setTimeout(wait, TOLD_MS));
+    const shortest = new Promise((wait) => setTimeout(wait, TOLD_MS));
+    if (aloud.checked) await sayAloud(state.words[0]);
+    await shortest;
     await post('/api/session/answer', { number: state.number });
   }
 
