@@ -65,6 +65,7 @@ def check_take():
         report(page.until("document.getElementById('drill-sound')?.duration > 1", seconds=60), "the drill that is advised begins with one click")
         page.click("#past")
         page.until("document.querySelector('#tempi, .margin h2')")
+        report(page.script("return document.querySelector('#result details').open === false"), "what was heard is folded meanwhile")
         report(page.until("document.getElementById('tempi')?.naturalWidth > 100"), "the log is shown as a picture")
         page.click("#compare")
         report(page.until("document.getElementById('compared')?.textContent.length > 100"),

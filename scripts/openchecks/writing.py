@@ -19,6 +19,7 @@ rows.querySelectorAll('.here, .now, .stretch').forEach((each) => each.classList.
 return rows.innerHTML;
 """
 
+BACKSPACE = "\ue003"
 LONGER = "title Short Spout\ntala adi\ntempo 60\n\nSong = takadimi takajunu , ta tadiginatom takadimi takajunu\n\nperform\n  Song x15 nadai 4\n  Song x4 nadai 5\n"
 
 
@@ -36,6 +37,23 @@ def sheet_as_new(page):
     page.until("document.querySelector('#sheet')?.dataset.drawn && document.querySelector('#landing').textContent")
     drawn = page.script(ROWS)
     report(stands == drawn and drawn.count("<section") > 5, f"after {len(texts)} texts the sheet is the one that is drawn anew, {drawn.count('<section')} rows")
+    write(page, MISSING)
+    page.until("document.getElementById('state').dataset.state === 'saved'")
+
+
+def typed_line_by_line(page):
+    """Each line is typed key by key and ended with enter, whatever is offered meanwhile; what stands there is what was typed."""
+    page.click(".cm-content")
+    page.keys([CONTROL, "a"], BACKSPACE)
+    lines = ["title Short Spout", "tala adi", "tempo 60", "Fall = takita 7 tadiginatom", "Song = Fall x2 5(1)5", "perform", "Song nadai 4", "Song x2 nadai 5"]
+    for line in lines:
+        for key in line:
+            page.keys(key)
+            time.sleep(0.03)
+        time.sleep(0.3)
+        page.keys(ENTER)
+    stands = [line.strip() for line in page.script("return document.querySelector('.cm-content').innerText").splitlines() if line.strip()]
+    report(stands == lines, f"{len(lines)} lines typed key by key stand there as they were typed" + ("" if stands == lines else f": {stands}"))
     write(page, MISSING)
     page.until("document.getElementById('state').dataset.state === 'saved'")
 
@@ -88,12 +106,20 @@ def check_write():
         page.until("!window.matraloom.hear.playing()")
         report(plays and page.script("return document.querySelector('.cm-content').innerText.includes('Song nadai 5')") and program.text("spout.loom") == before,
                "with cells chosen, space plays, and the text stays as it is")
+        written = page.script("return document.querySelector('.cm-content').innerText")
+        page.keys([CONTROL, "z"])
+        undone = page.until("document.querySelector('.cm-content').innerText !== arguments[0]", written)
+        page.keys([CONTROL, "y"])
+        redone = page.until("document.querySelector('.cm-content').innerText === arguments[0]", written)
+        report(undone and redone, "with cells chosen, Ctrl-Z takes back what was written last, and Ctrl-Y brings it again")
+        page.until("document.getElementById('state').dataset.state === 'saved'")
         page.script("document.getElementById('tempo').value = 90")
         write(page, MISSING.replace("tempo 60", "tempo 72"))
         report(page.until("document.getElementById('tempo').value === '72'"), "the tempo that is played follows the score")
         write(page, MISSING)
         page.until("document.getElementById('tempo').value === '60'")
         sheet_as_new(page)
+        typed_line_by_line(page)
         page.click(".cm-content")
         page.keys([CONTROL, "\ue010"])
         page.keys(ENTER, *"tadig")

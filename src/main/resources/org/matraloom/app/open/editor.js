@@ -48,7 +48,8 @@ export function openEditor(parent, given) {
         loomText,
         lintGutter(),
         lit,
-        autocompletion({ override: [completions(given.vocabulary)], activateOnTyping: true }),
+        // Enter begins a line unless somebody has chosen what is offered.
+        autocompletion({ override: [completions(given.vocabulary)], activateOnTyping: true, selectOnOpen: false }),
         keymap.of([...completionKeymap, ...lintKeymap, ...historyKeymap, ...defaultKeymap]),
         EditorView.updateListener.of((update) => {
           if (update.docChanged) given.typed(update.state.doc.toString());
