@@ -34,6 +34,9 @@ import org.matraloom.sheet.SheetWords;
  */
 record ShownPiece(String text, Performance performance, Sheet sheet) {
 
+  /** The page asks for repairs by a button, and whoever looks at it may not know the command. */
+  private static final String COMMAND = "; fit tells what does";
+
   static ShownPiece of(String text, Composition composition, Script script, Lexicon lexicon) {
     Performance performance = Performance.of(composition);
     SheetOptions options =
@@ -50,7 +53,8 @@ record ShownPiece(String text, Performance performance, Sheet sheet) {
     json.writeNumberField("cycle", composition.avartana().beats());
     json.writeNumberField("tempo", composition.tempo().beatsPerMinute().toDouble());
     json.writeBooleanField("lands", landing.lands() && FalseClaim.in(performance).isEmpty());
-    json.writeStringField("landing", new LandingText(landing).verdict());
+    String verdict = new LandingText(landing).verdict();
+    json.writeStringField("landing", verdict.replace(COMMAND, ""));
     JsonReply.words(json, "remarks", Remarks.on(performance));
     StringBuilder head = new StringBuilder();
     HtmlSheet.titleBlock(sheet, new SheetWords(sheet), head);

@@ -12,7 +12,7 @@ const FREE_MS = 4000;
 const NEAR_MS = 20;
 const FAR_MS = 45;
 /** So long rows that nobody sees give way to those that somebody does. */
-const UNSEEN_MS = 50;
+const UNSEEN_MS = 200;
 /**
  * How many cells a key goes on.
  * @type {Record<string, number>}
