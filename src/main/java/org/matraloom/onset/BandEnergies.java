@@ -1,13 +1,8 @@
 package org.matraloom.onset;
 
-import be.tarsos.dsp.AudioDispatcher;
-import be.tarsos.dsp.AudioEvent;
-import be.tarsos.dsp.AudioProcessor;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.matraloom.recording.Recording;
 
 /**
@@ -17,7 +12,7 @@ import org.matraloom.recording.Recording;
  * #BANDS} bands lie evenly on the mel scale (O'Shaughnessy, "Speech Communication", 1987) from 200
  * to 8000 Hz at every sample rate; those above what the rate can carry stay empty.
  */
-public final class BandEnergies implements AudioProcessor {
+public final class BandEnergies {
 
   /** How many bands there are, from the lowest to the highest. */
   public static final int BANDS = HearingBands.BANDS;
@@ -26,94 +21,61 @@ public final class BandEnergies implements AudioProcessor {
 
   private static final int CHUNK_STEPS = 4_096;
 
-  /** So many windows are gathered before all processors share them; a divisor of a chunk. */
-  private static final int GATHERED_STEPS = 512;
-
   private final int ratePerSecond;
   private final HearingBands hearing;
-  private final int windowFrames;
-  private final int stepFrames;
-  private final float[] gathered;
-  private final List<WindowAnalysis> workers;
   private final List<float[]> chunks = new ArrayList<>();
   private int steps;
-  private int waiting;
   private float peak;
   private long lengthFrames;
 
+  /** Nothing has been heard. */
   BandEnergies(int ratePerSecond) {
     this.ratePerSecond = ratePerSecond;
     hearing = HearingBands.at(ratePerSecond);
-    windowFrames = hearing.windowFrames();
-    stepFrames = hearing.stepFrames();
-    gathered = new float[GATHERED_STEPS * windowFrames];
-    workers =
-        Stream.generate(hearing::analysis)
-            .limit(Runtime.getRuntime().availableProcessors())
-            .toList();
   }
 
   /**
-   * Runs a whole recording through the dispatcher.
+   * Listens to a whole recording.
    *
    * @throws IOException if it cannot be read to its end
    */
   static BandEnergies of(Recording recording) throws IOException {
     BandEnergies energies = new BandEnergies(recording.ratePerSecond());
-    RecordingStream stream = new RecordingStream(recording, energies.windowFrames);
-    AudioDispatcher dispatcher =
-        new AudioDispatcher(
-            stream, energies.windowFrames, energies.windowFrames - energies.stepFrames);
-    dispatcher.setZeroPadFirstBuffer(true);
-    dispatcher.addAudioProcessor(energies);
-    dispatcher.run();
-    if (stream.failure().isPresent()) {
-      throw stream.failure().get();
-    }
-    energies.lengthFrames = stream.frames();
+    energies.lengthFrames = new EnergyAnalysis(energies).run(recording);
     return energies;
   }
 
-  @Override
-  public boolean process(AudioEvent event) {
-    float[] buffer = event.getFloatBuffer();
-    for (int i = windowFrames - stepFrames; i < windowFrames; i++) {
-      peak = Math.max(peak, Math.abs(buffer[i]));
-    }
-    System.arraycopy(buffer, 0, gathered, waiting * windowFrames, windowFrames);
-    waiting++;
-    if (waiting == GATHERED_STEPS) {
-      analyse();
-    }
-    return true;
+  /** The bands at this sample rate. */
+  HearingBands hearing() {
+    return hearing;
   }
 
-  @Override
-  public void processingFinished() {
-    analyse();
-  }
-
-  /** Every window for itself, so it does not matter which processor takes which. */
-  private void analyse() {
+  /**
+   * The next window.
+   *
+   * @param from where its energies are, one for each band that is used
+   * @param at the place of the first
+   */
+  void add(float[] from, int at) {
     if (steps % CHUNK_STEPS == 0) {
       chunks.add(new float[CHUNK_STEPS * BANDS]);
     }
-    float[] chunk = chunks.get(chunks.size() - 1);
-    int first = steps % CHUNK_STEPS;
-    int share = (waiting + workers.size() - 1) / workers.size();
-    IntStream.range(0, workers.size())
-        .parallel()
-        .forEach(
-            worker -> {
-              int end = Math.min(waiting, (worker + 1) * share);
-              for (int step = worker * share; step < end; step++) {
-                workers
-                    .get(worker)
-                    .put(gathered, step * windowFrames, chunk, (first + step) * BANDS);
-              }
-            });
-    steps += waiting;
-    waiting = 0;
+    System.arraycopy(
+        from, at, chunks.get(steps / CHUNK_STEPS), steps % CHUNK_STEPS * BANDS, usedBands());
+    steps++;
+  }
+
+  /** What is new in a window, for the largest sample. */
+  void loudness(float[] window) {
+    int frames = hearing.windowFrames();
+    for (int i = frames - hearing.stepFrames(); i < frames; i++) {
+      peak = Math.max(peak, Math.abs(window[i]));
+    }
+  }
+
+  /** The sound has ended after so many frames. */
+  void end(long frames) {
+    lengthFrames = frames;
   }
 
   /**
@@ -151,9 +113,18 @@ public final class BandEnergies implements AudioProcessor {
    */
   public float energy(int step, int band) {
     int first = hearing.windowsCutOff();
-    int last = (int) (lengthFrames / stepFrames) - 1;
+    int last = (int) (lengthFrames / hearing.stepFrames()) - 1;
     int whole = Math.max(0, Math.min(last, Math.max(first, step)));
     return chunks.get(whole / CHUNK_STEPS)[whole % CHUNK_STEPS * BANDS + band];
+  }
+
+  /**
+   * The length of the recording.
+   *
+   * @return frames at its own rate
+   */
+  public long lengthFrames() {
+    return lengthFrames;
   }
 
   /** The length of the recording. */
@@ -173,7 +144,8 @@ public final class BandEnergies implements AudioProcessor {
 
   /** The window whose middle is nearest to a moment; the first or the last outside. */
   int stepAt(double seconds) {
-    double step = (seconds * ratePerSecond + windowFrames / 2.0) / stepFrames - 1;
+    double step =
+        (seconds * ratePerSecond + hearing.windowFrames() / 2.0) / hearing.stepFrames() - 1;
     return (int) Math.max(0, Math.min(steps - 1, Math.round(step)));
   }
 }

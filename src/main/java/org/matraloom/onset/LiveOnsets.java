@@ -48,6 +48,7 @@ public final class LiveOnsets implements AudioProcessor {
   private static final double ASSUMED_PEAK = 1e-5;
 
   private final int ratePerSecond;
+  private final BandEnergies whole;
   private final HearingBands hearing;
   private final WindowAnalysis analysis;
   private final Consumer<Onset> listener;
@@ -66,7 +67,8 @@ public final class LiveOnsets implements AudioProcessor {
 
   private LiveOnsets(int ratePerSecond, Consumer<Onset> listener) {
     this.ratePerSecond = ratePerSecond;
-    this.hearing = HearingBands.at(ratePerSecond);
+    this.whole = new BandEnergies(ratePerSecond);
+    this.hearing = whole.hearing();
     this.analysis = hearing.analysis();
     this.listener = listener;
     this.energies = new float[hearing.bands().size()];
@@ -82,9 +84,10 @@ public final class LiveOnsets implements AudioProcessor {
    *
    * @param sound gives what has been heard so far and waits for more
    * @param listener told each onset, in seconds from the beginning of the sound, by this thread
+   * @return what {@link OnsetCurve} needs of the whole sound, which need not be looked at again
    * @throws IOException if the sound breaks off
    */
-  public static void listen(Recording sound, Consumer<Onset> listener) throws IOException {
+  public static BandEnergies listen(Recording sound, Consumer<Onset> listener) throws IOException {
     LiveOnsets live = new LiveOnsets(sound.ratePerSecond(), listener);
     RecordingStream stream = new RecordingStream(sound, live.hearing.windowFrames());
     AudioDispatcher dispatcher =
@@ -98,11 +101,15 @@ public final class LiveOnsets implements AudioProcessor {
     if (stream.failure().isPresent()) {
       throw stream.failure().get();
     }
+    live.whole.end(stream.frames());
+    return live.whole;
   }
 
   @Override
   public boolean process(AudioEvent event) {
     analysis.put(event.getFloatBuffer(), 0, energies, 0);
+    whole.loudness(event.getFloatBuffer());
+    whole.add(energies, 0);
     if (steps >= hearing.windowsCutOff()) {
       learn();
     }

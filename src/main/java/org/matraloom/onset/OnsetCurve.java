@@ -57,20 +57,39 @@ public final class OnsetCurve {
    * @throws IOException if it cannot be read to its end
    */
   public static OnsetCurve of(Recording recording) throws IOException {
-    BandEnergies energies = BandEnergies.of(recording);
+    return of(BandEnergies.of(recording));
+  }
+
+  /**
+   * Looks at what was heard of a recording.
+   *
+   * @param energies all of it
+   * @return the curve that the recording itself has
+   */
+  public static OnsetCurve of(BandEnergies energies) {
     float[] likelihood = new float[energies.steps()];
     float[] levelDb = new float[energies.steps()];
     if (energies.peak() >= SILENT_PEAK) {
       OnsetFeatures features = OnsetFeatures.of(energies);
-      OnsetNet net = OnsetNet.load();
-      for (int step = 0; step < likelihood.length; step++) {
-        levelDb[step] = features.highestLevelDb(step);
-        if (features.rises(step)) {
-          likelihood[step] = net.judge(features, step);
-        }
-      }
+      int workers = Runtime.getRuntime().availableProcessors();
+      int share = (likelihood.length + workers - 1) / workers;
+      IntStream.range(0, workers)
+          .parallel()
+          .forEach(worker -> judge(features, worker * share, share, likelihood, levelDb));
     }
     return new OnsetCurve(energies, likelihood, levelDb);
+  }
+
+  /** Every step for itself, so it does not matter which processor takes which. */
+  private static void judge(
+      OnsetFeatures features, int from, int count, float[] likelihood, float[] levelDb) {
+    OnsetNet net = OnsetNet.load();
+    for (int step = from; step < Math.min(likelihood.length, from + count); step++) {
+      levelDb[step] = features.highestLevelDb(step);
+      if (features.rises(step)) {
+        likelihood[step] = net.judge(features, step);
+      }
+    }
   }
 
   /**

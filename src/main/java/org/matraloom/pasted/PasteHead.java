@@ -26,11 +26,14 @@ final class PasteHead {
   private static final Pattern TITLE = Pattern.compile("(?i)title\\s*[:=-]\\s*(.+)");
   private static final Pattern ROUNDS =
       Pattern.compile("(?i)(?:rounds? ?)?([1-9](?: ?- ?[1-9]){1,9})");
+  private static final Pattern IN = Pattern.compile("(?i)[,;:]? in (?=\\S)");
+  private static final int LONGEST_TITLE = 80;
   private static final Pattern ALIKE = Pattern.compile("(.)\\1*");
   private static final List<String> NADAIS =
       List.of("tisra", "tisram", "chatusra", "chatusram", "khanda", "khandam", "misra", "misram");
 
   private String title = "";
+  private String prose = "";
   private String tala = "";
   private String tempo = "";
   private String nadai = "";
@@ -107,13 +110,40 @@ final class PasteHead {
     if (!title.isEmpty()) {
       return false;
     }
-    title = line;
+    title = withoutSetting(line);
     return true;
+  }
+
+  /** Keeps a sentence that says no sollus: a title, if nothing else is one. */
+  void prose(String line) {
+    String rest = withoutSetting(line);
+    if (prose.isEmpty() && rest.length() <= LONGEST_TITLE) {
+      prose = rest;
+    }
+  }
+
+  /** What stands before {@code in adi tala, khanda nadai} at the end of a sentence. */
+  private String withoutSetting(String line) {
+    Matcher setting = IN.matcher(line);
+    for (int from = 0; setting.find(from); from = setting.start() + 1) {
+      List<String> parts =
+          List.of(line.substring(setting.end()).split("\\s*(?:[,;]|\\band\\b)\\s*"));
+      PasteHead trial = new PasteHead();
+      if (parts.stream().allMatch(trial::tookPart)) {
+        parts.forEach(this::tookPart);
+        return line.substring(0, setting.start()).strip();
+      }
+    }
+    return line;
   }
 
   /** The head of the score; what it has to make up is said. */
   String write(List<String> guesses) {
     List<String> lines = new ArrayList<>();
+    if (title.isEmpty() && !prose.isEmpty()) {
+      title = prose;
+      guesses.add("the title, from a sentence of the text");
+    }
     if (!title.isEmpty()) {
       lines.add("title   " + title.replace("#", "").strip());
     }

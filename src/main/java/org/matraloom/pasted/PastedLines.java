@@ -153,6 +153,7 @@ final class PastedLines {
       label = line;
     } else if (words.saysSomething() || !head.tookTitle(line)) {
       unread.add(line);
+      head.prose(line.replaceAll("[.]$", ""));
       guesses.add(
           "line "
               + number

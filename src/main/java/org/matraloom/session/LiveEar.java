@@ -7,6 +7,7 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import org.matraloom.live.PcmRing;
+import org.matraloom.onset.BandEnergies;
 import org.matraloom.onset.LiveOnsets;
 import org.matraloom.onset.Onset;
 import org.matraloom.recording.Recording;
@@ -33,8 +34,11 @@ final class LiveEar implements AutoCloseable {
   private final Queue<Onset> found = new ConcurrentLinkedQueue<>();
   private final Thread thread = new Thread(this::listen, "matraloom-ear");
 
+  private volatile long takenBytes;
+  private volatile long heardBytes;
   private volatile boolean closed;
   private volatile boolean isBehind;
+  private volatile Optional<BandEnergies> whole = Optional.empty();
 
   /**
    * Prepares to listen.
@@ -57,6 +61,12 @@ final class LiveEar implements AutoCloseable {
     if (!isBehind && ring.write(pcm, 0, length) < length) {
       isBehind = true;
     }
+    takenBytes += length;
+  }
+
+  /** Whether all that was taken has been listened to; for the capturing thread. */
+  boolean isIdle() {
+    return isBehind || heardBytes >= takenBytes;
   }
 
   /** An onset that was not asked for before, in seconds from the first frame captured. */
@@ -69,9 +79,18 @@ final class LiveEar implements AutoCloseable {
     return peaks;
   }
 
+  /**
+   * What was heard from the first frame captured to the last, once the ear is closed; empty if some
+   * of it was not.
+   */
+  Optional<BandEnergies> whole() {
+    return whole;
+  }
+
   private void listen() {
     try {
-      LiveOnsets.listen(new Captured(), found::add);
+      BandEnergies heard = LiveOnsets.listen(new Captured(), found::add);
+      whole = isBehind ? Optional.empty() : Optional.of(heard);
     } catch (IOException cannotBe) {
       isBehind = true;
     }
@@ -93,6 +112,7 @@ final class LiveEar implements AutoCloseable {
   private final class Captured implements Recording {
     private final byte[] pcm =
         new byte[format.ratePerSecond() / 1000 * BLOCK_MS * format.bytesPerFrame()];
+    private long readBytes;
 
     @Override
     public int ratePerSecond() {
@@ -103,6 +123,9 @@ final class LiveEar implements AutoCloseable {
     public int read(float[] block) {
       int most = Math.min(pcm.length, 2 * block.length);
       int length = ring.read(pcm, 0, most);
+      if (length == 0) {
+        heardBytes = readBytes;
+      }
       while (length == 0 && !closed && !isBehind) {
         LockSupport.parkNanos(NAP_NANOS);
         length = ring.read(pcm, 0, most);
@@ -110,6 +133,7 @@ final class LiveEar implements AutoCloseable {
       for (int i = 0; i < length / 2; i++) {
         block[i] = (short) (pcm[2 * i] & 0xFF | pcm[2 * i + 1] << 8) / FULL_SCALE;
       }
+      readBytes += length;
       peaks.add(block, length / 2);
       return isBehind ? 0 : length / 2;
     }

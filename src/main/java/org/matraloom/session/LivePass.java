@@ -1,7 +1,9 @@
 package org.matraloom.session;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import org.matraloom.onset.BandEnergies;
 
 /**
  * How a pass went while it was played.
@@ -12,9 +14,15 @@ import java.util.OptionalDouble;
  * @param guideDb how loud the guide is in the microphone, in dB below full scale; empty if it is
  *     not heard
  * @param broken how often the sound broke off: the guide ran dry, or frames were lost
+ * @param heard what was looked at of the take meanwhile; empty if some of it was not
  */
 public record LivePass(
-    boolean isWhole, List<Shown> marks, int sollus, OptionalDouble guideDb, int broken) {
+    boolean isWhole,
+    List<Shown> marks,
+    int sollus,
+    OptionalDouble guideDb,
+    int broken,
+    Optional<BandEnergies> heard) {
 
   /**
    * A mark and when it could be seen.

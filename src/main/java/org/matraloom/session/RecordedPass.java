@@ -4,9 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
@@ -16,8 +14,6 @@ import org.matraloom.live.LivePlayer;
 import org.matraloom.onset.Onset;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.sound.TakeWriter;
-import org.matraloom.time.Ratio;
-import org.matraloom.time.Tempo;
 
 /**
  * Plays one pass and records it, from beginning to end, without a key being pressed, and listens
@@ -43,10 +39,10 @@ public final class RecordedPass {
   private final AudioIn in;
   private final LiveEar ear;
   private final SaidMarks marks;
+  private final GuideWatch guide;
   private final TreeMap<Integer, LivePass.Shown> shown = new TreeMap<>();
   private final List<SaidMark> unseen = new ArrayList<>();
 
-  private Optional<OptionalDouble> guideDb = Optional.empty();
   private long lastHeardNanos = Long.MIN_VALUE / 2;
   private long lastShownNanos = Long.MIN_VALUE / 2;
 
@@ -61,6 +57,7 @@ public final class RecordedPass {
             sound.lexicon(),
             sound.note().roundTripFrames().isPresent(),
             sound.taken().ratePerSecond());
+    this.guide = new GuideWatch(ear.peaks(), timeline(), sound.taken().ratePerSecond());
   }
 
   private Timeline timeline() {
@@ -111,52 +108,25 @@ public final class RecordedPass {
     player.stop();
     recorder.follow(player, roundTrip);
     ringOut(recorder, controls, goesOn);
+    // Nothing more is captured, so that the ear has heard all that is in the take.
+    recorder.close();
     ear.close();
     listen(recorder);
+    recorder.check();
     int broken = player.gaps().count() + recorder.lost();
     return new LivePass(
-        goesOn,
-        new ArrayList<>(shown.values()),
-        marks.count(),
-        guideDb.orElse(OptionalDouble.empty()),
-        broken);
+        goesOn, new ArrayList<>(shown.values()), marks.count(), guide.db(), broken, ear.whole());
   }
 
   private void listen(TakeRecorder recorder) {
     Optional<Long> start = recorder.startFrame();
     if (start.isPresent()) {
-      lookForTheGuide(start.get());
+      guide.look(start.get()).ifPresent(desk::notice);
       for (Optional<Onset> onset = ear.next(); onset.isPresent(); onset = ear.next()) {
         lastHeardNanos = System.nanoTime();
         marks.hear(onset.get(), start.get()).ifPresent(unseen::add);
       }
     }
-  }
-
-  /** Nobody speaks while it is counted in; what is heard on its beats then is the guide. */
-  private void lookForTheGuide(long startFrame) {
-    Ratio begin = timeline().performance().startBeat();
-    int end = ear.peaks().place(startFrame + timeline().clock(rate()).frameAt(begin));
-    if (guideDb.isEmpty() && ear.peaks().count() >= end) {
-      Tempo tempo = timeline().performance().composition().tempo();
-      guideDb =
-          Optional.of(
-              GuideHeard.countedDb(
-                  ear.peaks().first(end),
-                  ear.peaks().place(Math.max(0, startFrame)),
-                  tempo.unitsOf(Ratio.ONE, InputPeaks.PER_SECOND),
-                  InputPeaks.PER_SECOND));
-      guideDb.get().ifPresent(db -> desk.notice(headphones(db)));
-    }
-  }
-
-  private static String headphones(double db) {
-    return String.format(
-        Locale.ROOT, "The guide is in the microphone, at %.0f dB: put on headphones.", db);
-  }
-
-  private int rate() {
-    return sound.taken().ratePerSecond();
   }
 
   private void show(PlayControls controls, TakeRecorder recorder) {

@@ -209,12 +209,22 @@ public final class HtmlRows {
     for (Mark each : cell.marks()) {
       marks.write(each, row);
     }
+    Optional<Ratio> landing = row.landing().filter(cell::endsWith);
+    boolean inside = landing.filter(place -> !place.equals(Ratio.of(cell.beat() + 1))).isPresent();
+    land(landing.isPresent() && inside, "b", "land inside");
     out.append("</span>");
-    if (row.landing().filter(cell::endsWith).isPresent()) {
-      out.append("<span class=\"land\">" + figure(Figure.LANDING));
-      out.append("<span class=\"vh\">landing</span></span>");
-    }
+    land(landing.isPresent() && !inside, "span", "land");
     out.append("</div>");
+  }
+
+  /**
+   * The drop stands behind the last mark inside a beat, or else on the line where the beat ends.
+   */
+  private void land(boolean here, String tag, String kind) throws IOException {
+    if (here) {
+      out.append("<" + tag + " class=\"" + kind + "\">" + figure(Figure.LANDING));
+      out.append("<span class=\"vh\">landing</span></" + tag + ">");
+    }
   }
 
   /** The rounds that begin inside a row, and the names and figures, in the strip of the hand. */

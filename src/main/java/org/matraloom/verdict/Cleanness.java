@@ -1,10 +1,16 @@
 package org.matraloom.verdict;
 
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
 import org.matraloom.measure.BreathFindings;
 import org.matraloom.measure.RoundFindings;
 import org.matraloom.measure.TakeFindings;
+import org.matraloom.measure.TakeLanding;
+import org.matraloom.measure.TimingJump;
+import org.matraloom.measure.Tolerance;
 import org.matraloom.score.Performance;
 
 /**
@@ -13,8 +19,9 @@ import org.matraloom.score.Performance;
  * <p>The whole is clean if all of it was recorded and no fault was found: it reaches its end and
  * lands, shows no habit, no restart, no change of nadai at a wrong speed, next to no missing
  * sollus, no drift and no place of the beat that is always off. A round is clean if it was recorded
- * from its beginning to its end, next to none of its sollus are missing, it shows no habit, begins
- * at the right speed where the nadai changes, and, being the last, lands.
+ * from its beginning to its end, next to none of its sollus are missing, it shows no habit, no wait
+ * or slip and no new beginning, begins at the right speed where the nadai changes, and, being the
+ * last, lands. What an earlier round came late or early by is that round's, not the last one's.
  */
 public final class Cleanness {
 
@@ -72,10 +79,46 @@ public final class Cleanness {
             .filter(change -> change.round() == round.round())
             .noneMatch(change -> FaultTerms.isOff(change, tempo));
     boolean isLast = round.round() == performance.rounds().size();
-    boolean lands = !isLast || findings.lands();
+    boolean lands = !isLast || findings.lands() || landsByItself(round.round());
     boolean isWhole =
         round.missed() <= MISSED_IN_ROUND || !FaultTerms.areMissing(round.missed(), round.sollus());
-    return isHeld && isRight && lands && isWhole && round.unrecorded() == 0;
+    boolean goesOn =
+        !isBroken(round.round()) && slips().noneMatch(slip -> roundOf(slip) == round.round());
+    return isHeld && isRight && lands && isWhole && goesOn && round.unrecorded() == 0;
+  }
+
+  /** Whether the last round lands where it would, had nothing before it been late or early. */
+  private boolean landsByItself(int last) {
+    double carried =
+        slips().filter(slip -> roundOf(slip) < last).mapToDouble(TimingJump::seconds).sum();
+    return carried != 0
+        && findings.landing().filter(landing -> isWithin(landing, carried)).isPresent();
+  }
+
+  private boolean isWithin(TakeLanding landing, double carriedSeconds) {
+    ExpectedSollu last = findings.alignment().expected().get(landing.place());
+    double beatSeconds = findings.pulse().orElseThrow().line().beatSeconds(last.beat().toDouble());
+    return Math.abs(landing.errorSeconds() - carriedSeconds)
+        <= Tolerance.landingSeconds(beatSeconds / last.matrasPerBeat());
+  }
+
+  private Stream<TimingJump> slips() {
+    return TimingJump.of(
+        findings.alignment(), findings.sollus(), findings.pulse().orElseThrow().line())
+        .stream();
+  }
+
+  private int roundOf(TimingJump slip) {
+    return findings.alignment().expected().get(slip.place()).round();
+  }
+
+  /** Whether one broke off in a round and began again. */
+  private boolean isBroken(int round) {
+    List<SaidSollu> sollus = findings.sollus();
+    return IntStream.range(1, sollus.size())
+        .filter(i -> findings.alignment().isRestart(sollus.get(i - 1), sollus.get(i)))
+        .map(i -> findings.alignment().expected().get(sollus.get(i - 1).place()).round())
+        .anyMatch(broken -> broken == round);
   }
 
   /**

@@ -62,6 +62,31 @@ class LiveOnsetsTest {
     assertTrue(oldest < LiveOnsets.DELAY_MS / 1000.0 + 0.020, "oldest " + oldest);
   }
 
+  @Test
+  void whatWasHeardIsTheCurveOfTheWholeTakeToTheBit() throws IOException {
+    for (int rate : List.of(RATE, 44_100, 16_000)) {
+      float[] sound = SpokenTake.syllables(rate, 30, 7).sound();
+      BandEnergies wanted = BandEnergies.of(SoundFiles.recording(sound, rate));
+      AtomicLong given = new AtomicLong();
+      BandEnergies heard =
+          LiveOnsets.listen(
+              rate == RATE ? slowly(sound, given) : SoundFiles.recording(sound, rate), onset -> {});
+      assertEquals(wanted.steps(), heard.steps());
+      assertEquals(wanted.lengthFrames(), heard.lengthFrames());
+      assertEquals(wanted.peak(), heard.peak());
+      for (int step = 0; step < wanted.steps(); step++) {
+        for (int band = 0; band < wanted.usedBands(); band++) {
+          assertEquals(wanted.energy(step, band), heard.energy(step, band));
+        }
+      }
+      List<Onset> onsets = OnsetCurve.of(heard).onsets(OnsetCurve.USUAL_CONFIDENCE);
+      assertEquals(
+          OnsetCurve.of(SoundFiles.recording(sound, rate)).onsets(OnsetCurve.USUAL_CONFIDENCE),
+          onsets);
+      assertTrue(onsets.size() > 20, "onsets: " + onsets.size());
+    }
+  }
+
   /** Hands on four milliseconds at a time and counts what was handed on. */
   private static Recording slowly(float[] sound, AtomicLong given) {
     return new Recording() {

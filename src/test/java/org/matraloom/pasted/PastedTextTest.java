@@ -47,6 +47,32 @@ class PastedTextTest {
     assertTrue(guesses("takita [7]\n").contains("7"), guesses("takita [7]\n"));
   }
 
+  @Test
+  void aSentenceBeforeTheLinesTellsTitleAndSetting() {
+    TidyScore tidy =
+        PastedText.tidy(
+            "A korvai for the rainy evening at Heron Stairs, in misra chapu tala, khanda nadai\n\n"
+                + "takadimi takajunu\n",
+            LEXICON);
+    Composition piece = piece(tidy);
+    assertEquals("A korvai for the rainy evening at Heron Stairs", piece.title());
+    assertEquals("misra chapu", piece.avartana().tala().name());
+    assertEquals(5, Performance.of(piece).rounds().get(0).nadai());
+    assertTrue(String.join("\n", tidy.guesses()).contains("the title, from a sentence"));
+    Composition named =
+        piece(PastedText.tidy("Korvai \"Lantern Ferry\" in Rupaka\ntakadimi\n", LEXICON));
+    assertEquals("Korvai Lantern Ferry", named.title());
+    assertEquals("chatusra rupaka", named.avartana().tala().name());
+    Composition greeted =
+        piece(
+            PastedText.tidy(
+                "Hello, here is the korvai we did on Tuesday.\nGutter Korvai\ntakadimi\n",
+                LEXICON));
+    assertEquals("Gutter Korvai", greeted.title());
+    Composition rain = piece(PastedText.tidy("Steps in the rain\ntakadimi\n", LEXICON));
+    assertEquals("Steps in the rain", rain.title());
+  }
+
   /** 6 + 10 + 14 and 8 + 3 + 8 + 3 + 8 are 60 matras: 15 beats of rupaka in four, 12 in five. */
   @Test
   void aMessageBecomesAScore() {

@@ -20,6 +20,11 @@ import org.matraloom.device.FakeIn;
 import org.matraloom.device.FakeOut;
 import org.matraloom.live.LivePiece;
 import org.matraloom.live.Rivers;
+import org.matraloom.onset.BandEnergies;
+import org.matraloom.onset.Onset;
+import org.matraloom.onset.OnsetCurve;
+import org.matraloom.recording.Recording;
+import org.matraloom.recording.Recordings;
 import org.matraloom.score.Lexicon;
 import org.matraloom.sound.Mix;
 import org.matraloom.sound.MixPart;
@@ -70,6 +75,19 @@ class RecordedPassTest {
       assertTrue(take.lengthFrames() >= 16 * Rivers.RATE, "all of it");
     }
     assertTrue(GuideHeard.in(take(), TEMPO));
+  }
+
+  @Test
+  void whatWasHeardMeanwhileIsWhatTheFileHolds() throws IOException {
+    out.letGo();
+    BandEnergies heard = record("").heard().orElseThrow();
+    try (WavReader take = new WavReader(take());
+        Recording file = Recordings.open(take())) {
+      assertEquals(take.lengthFrames(), heard.lengthFrames());
+      List<Onset> onsets = OnsetCurve.of(heard).heard(OnsetCurve.USUAL_CONFIDENCE);
+      assertEquals(OnsetCurve.of(file).heard(OnsetCurve.USUAL_CONFIDENCE), onsets);
+      assertTrue(onsets.size() > 10, "onsets: " + onsets.size());
+    }
   }
 
   @Test

@@ -53,6 +53,21 @@ class AboveTheRowsTest {
         .count();
   }
 
+  /** The last matra ends half a beat after the clap: the drop stands behind it, not at the next. */
+  @Test
+  void theDropStandsWhereThePieceEndsInsideABeat() throws IOException {
+    String words = "Song = " + "takadimi takajunu ".repeat(4) + "\nperform\n Song nadai 4\n";
+    List<String> inside =
+        HtmlSheet.rowsApart(
+            Sheets.plain(Sheets.score("tala adi\nstart +1/2\neduppu +1/2\n" + words)));
+    assertTrue(
+        inside.get(inside.size() - 1).contains("nu</span> <b class=\"land inside\">"),
+        inside.get(inside.size() - 1));
+    List<String> onTheBeat = HtmlSheet.rowsApart(Sheets.plain(Sheets.score("tala adi\n" + words)));
+    String last = onTheBeat.get(onTheBeat.size() - 1);
+    assertTrue(last.contains("</span><span class=\"land\">"), last);
+  }
+
   @Test
   void aRoundThatNamesNoPhraseBearsItsOwnName() {
     Sheet sheet =

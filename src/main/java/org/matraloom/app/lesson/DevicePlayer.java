@@ -74,7 +74,7 @@ final class DevicePlayer implements PassPlayer {
   }
 
   @Override
-  public boolean play(LessonPass pass, Path target) throws IOException {
+  public PlayedPass play(LessonPass pass, Path target) throws IOException {
     desk.heading(pass.words());
     PcmFormat taken = new PcmFormat(devices.rate, 16, 1);
     warm(pass, target);
@@ -87,7 +87,7 @@ final class DevicePlayer implements PassPlayer {
       LivePass live = RecordedPass.record(sound, heard, said, target, desk);
       LiveMarks.write(live, target, devices.rate);
       LiveMarks.words(live).ifPresent(desk::tell);
-      return live.isWhole();
+      return new PlayedPass(live.isWhole(), live.heard());
     }
   }
 

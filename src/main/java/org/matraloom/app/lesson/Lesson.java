@@ -112,11 +112,12 @@ public final class Lesson {
     LessonPass pass = course.pass();
     boolean isWhole = course.isWhole();
     Path take = notes.nextTake();
-    if (!player.play(pass, take)) {
+    PlayedPass said = player.play(pass, take);
+    if (!said.goesOn()) {
       return "Ended as you asked; the pass that was cut off does not count.";
     }
     long played = clockNanos.getAsLong();
-    PassEar.Verdict verdict = ear.listen(pass, take);
+    PassEar.Verdict verdict = ear.listen(pass, take, said.heard());
     double listened = (clockNanos.getAsLong() - played) / NANOS;
     notes.note(verdict.entry());
     tally.voiced(verdict.voicedSeconds());

@@ -12,6 +12,7 @@ import org.matraloom.log.LogEntry;
 import org.matraloom.measure.GuideGaps;
 import org.matraloom.measure.GuideStart;
 import org.matraloom.measure.TakeFindings;
+import org.matraloom.onset.BandEnergies;
 import org.matraloom.onset.KnownSounds;
 import org.matraloom.onset.OnsetCurve;
 import org.matraloom.recording.Recording;
@@ -25,6 +26,7 @@ import org.matraloom.staircase.Spot;
 import org.matraloom.verdict.Cleanness;
 import org.matraloom.verdict.Judgement;
 import org.matraloom.verdict.PracticeAdvice;
+import org.matraloom.wav.WavReader;
 
 /** Measures the take of a pass with the full measure of {@code take}. */
 final class PassEar {
@@ -49,16 +51,17 @@ final class PassEar {
   record Verdict(
       Optional<PassHeard> heard, String sentence, LogEntry entry, double voicedSeconds) {}
 
-  /** Measures a take. */
-  Verdict listen(LessonPass pass, Path take) throws IOException {
+  /**
+   * Measures a take.
+   *
+   * @param heard what was looked at of it while it was said; the verdict is the same without
+   */
+  Verdict listen(LessonPass pass, Path take, Optional<BandEnergies> heard) throws IOException {
     Performance performance = Performance.of(pass.composition());
     if (GuideHeard.in(take, pass.composition().tempo())) {
       return unjudged(pass, HEADPHONES);
     }
-    OnsetCurve curve;
-    try (Recording sound = GuideGaps.of(take).leftOutOf(Recordings.open(take))) {
-      curve = OnsetCurve.of(sound);
-    }
+    OnsetCurve curve = curve(take, heard);
     TakeFindings findings =
         TakeFindings.of(
             ScoreTimeline.of(performance, 0),
@@ -72,13 +75,32 @@ final class PassEar {
       return unjudged(pass, judgement.wrong());
     }
     Cleanness clean = new Cleanness(findings, performance);
-    PassHeard heard =
+    PassHeard went =
         clean.ofWhole()
             ? PassHeard.CLEAN
             : PassHeard.missed(judgement.practice().get().told(new FaultSpot()));
-    String sentence = heard.clean() ? judgement.good() : judgement.wrong();
+    String sentence = went.clean() ? judgement.good() : judgement.wrong();
     LogEntry entry = remarked(TakeEntry.of(findings, performance, take), pass.help().words());
-    return new Verdict(Optional.of(heard), sentence, entry, clean.voicedSeconds());
+    return new Verdict(Optional.of(went), sentence, entry, clean.voicedSeconds());
+  }
+
+  /** What was heard meanwhile stands for the file if it is all of it, and all of it counts. */
+  private static OnsetCurve curve(Path take, Optional<BandEnergies> heard) throws IOException {
+    GuideGaps gaps = GuideGaps.of(take);
+    if (heard.isPresent()
+        && gaps.stretches().isEmpty()
+        && frames(take) == heard.get().lengthFrames()) {
+      return OnsetCurve.of(heard.get());
+    }
+    try (Recording sound = gaps.leftOutOf(Recordings.open(take))) {
+      return OnsetCurve.of(sound);
+    }
+  }
+
+  private static long frames(Path take) throws IOException {
+    try (WavReader reader = new WavReader(take)) {
+      return reader.lengthFrames();
+    }
   }
 
   private static Verdict unjudged(LessonPass pass, String why) {

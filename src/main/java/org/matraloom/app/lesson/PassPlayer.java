@@ -12,10 +12,10 @@ public interface PassPlayer {
    *
    * @param pass what is played
    * @param target the file of the take, which does not exist
-   * @return false if a key asked for the end of the session
+   * @return how far it was played, and what was heard of it meanwhile
    * @throws IOException if a device or the disk has gone; what was recorded is kept
    */
-  boolean play(LessonPass pass, Path target) throws IOException;
+  PlayedPass play(LessonPass pass, Path target) throws IOException;
 
   /**
    * Tells how the last pass went and what was decided, and waits a moment.

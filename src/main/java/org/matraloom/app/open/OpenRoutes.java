@@ -59,6 +59,7 @@ final class OpenRoutes {
     post(routes, "/api/session/begin", sessions::begin);
     post(routes, "/api/session/look", sessions::look);
     post(routes, "/api/session/play", sessions::play);
+    post(routes, "/api/session/heard", sessions::heard);
     post(routes, "/api/session/answer", sessions::answer);
     post(routes, "/api/session/end", sessions::end);
     post(routes, "/api/session/sound", sessions::sound);

@@ -9,6 +9,7 @@ import org.matraloom.app.cli.UserError;
 import org.matraloom.app.lesson.Lesson;
 import org.matraloom.app.lesson.LessonPass;
 import org.matraloom.app.lesson.PassPlayer;
+import org.matraloom.app.lesson.PlayedPass;
 import org.matraloom.score.Lexicon;
 import org.matraloom.script.Script;
 import org.matraloom.sound.TakeNote;
@@ -32,15 +33,17 @@ final class PageSession implements PassPlayer {
   private int number;
   private SessionView view = SessionView.BEGINNING;
   private Optional<Path> target = Optional.empty();
+  private final PageEar ear = new PageEar();
   private boolean isAnswered;
   private boolean isEnded;
 
   @Override
-  public boolean play(LessonPass next, Path take) throws IOException {
+  public PlayedPass play(LessonPass next, Path take) throws IOException {
     synchronized (this) {
       target = Optional.of(take);
     }
-    return answered(SessionView.pass(next), Long.MAX_VALUE);
+    boolean goesOn = answered(SessionView.pass(next), Long.MAX_VALUE);
+    return new PlayedPass(goesOn, ear.whole(number()));
   }
 
   @Override
@@ -55,6 +58,7 @@ final class PageSession implements PassPlayer {
 
   /** Shows how the session ended. */
   synchronized void over(Lesson.End end) {
+    ear.end();
     show(SessionView.end(end.why(), end.summary()));
   }
 
@@ -108,6 +112,20 @@ final class PageSession implements PassPlayer {
   synchronized void end() {
     isEnded = true;
     notifyAll();
+  }
+
+  private synchronized int number() {
+    return number;
+  }
+
+  /** Listens to a pass while it is said. */
+  PageEar ear() {
+    return ear;
+  }
+
+  /** The pass that is shown under a number; empty if that is over. */
+  synchronized Optional<LessonPass> playing(int shown) {
+    return shown == number ? view.pass() : Optional.empty();
   }
 
   /** The pass that is being played. */

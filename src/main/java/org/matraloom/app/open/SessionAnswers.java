@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +22,7 @@ import org.matraloom.notation.ScoreReader;
 import org.matraloom.score.Composition;
 import org.matraloom.script.Script;
 import org.matraloom.session.DecisionSound;
+import org.matraloom.session.FedEar;
 import org.matraloom.shelf.ScoreName;
 import org.matraloom.staircase.StairStep;
 import org.matraloom.wav.PcmFormat;
@@ -117,6 +119,27 @@ final class SessionAnswers {
             pass.piece(PlayedPieces.voice(desk.voice(), desk.lexicon()), Optional.empty(), GUIDE),
             pass.composition().tempo(),
             pass.mix()));
+  }
+
+  /** Takes the next block of a pass that is being said, and tells what was heard of it. */
+  DoorReply heard(DoorRequest request) throws IOException {
+    Map<String, String> query = request.query();
+    int number = Math.toIntExact(GuidedTake.whole(query, "number"));
+    PageSession now = session();
+    Optional<LessonPass> pass = now.playing(number);
+    FedEar.Heard heard =
+        pass.isEmpty()
+            ? new FedEar.Heard(List.of(), Optional.empty())
+            : now.ear()
+                .hear(
+                    number,
+                    pass.get(),
+                    desk.lexicon(),
+                    request.body(),
+                    TAKEN,
+                    frames(query, "guideFrame"),
+                    query.containsKey("tripFrames"));
+    return JsonReply.of(json -> PageEar.write(heard, json));
   }
 
   /** Keeps the take of a pass; it is measured next. */

@@ -14,7 +14,6 @@ import org.matraloom.notation.SolluPlaces;
 import org.matraloom.paper.Figure;
 import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
-import org.matraloom.score.Kriya;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
@@ -35,6 +34,9 @@ import org.matraloom.sheet.SheetWords;
  */
 record ShownPiece(String text, Performance performance, Sheet sheet) {
 
+  /** The page asks for repairs by a button, and whoever looks at it may not know the command. */
+  private static final String COMMAND = "; fit tells what does";
+
   static ShownPiece of(String text, Composition composition, Script script, Lexicon lexicon) {
     Performance performance = Performance.of(composition);
     SheetOptions options =
@@ -51,7 +53,8 @@ record ShownPiece(String text, Performance performance, Sheet sheet) {
     json.writeNumberField("cycle", composition.avartana().beats());
     json.writeNumberField("tempo", composition.tempo().beatsPerMinute().toDouble());
     json.writeBooleanField("lands", landing.lands() && FalseClaim.in(performance).isEmpty());
-    json.writeStringField("landing", new LandingText(landing).verdict());
+    String verdict = new LandingText(landing).verdict();
+    json.writeStringField("landing", verdict.replace(COMMAND, ""));
     JsonReply.words(json, "remarks", Remarks.on(performance));
     StringBuilder head = new StringBuilder();
     HtmlSheet.titleBlock(sheet, new SheetWords(sheet), head);
@@ -71,10 +74,8 @@ record ShownPiece(String text, Performance performance, Sheet sheet) {
   private static void hand(Avartana avartana, JsonGenerator json) throws IOException {
     json.writeArrayFieldStart("hand");
     for (int beat = 0; beat < avartana.beats(); beat++) {
-      Kriya kriya = avartana.kriyaAt(beat);
       json.writeStartObject();
-      json.writeStringField("figure", HtmlRows.name(Figure.of(kriya)));
-      json.writeStringField("words", kriya.words());
+      json.writeStringField("figure", HtmlRows.name(Figure.of(avartana.kriyaAt(beat))));
       json.writeEndObject();
     }
     json.writeEndArray();

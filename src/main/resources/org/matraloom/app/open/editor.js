@@ -4,9 +4,9 @@
  */
 import { EditorState, StateEffect, StateField } from '@codemirror/state';
 import { EditorView, Decoration, keymap, lineNumbers, drawSelection, highlightActiveLine } from '@codemirror/view';
-import { history, historyKeymap, defaultKeymap, isolateHistory } from '@codemirror/commands';
+import { history, historyKeymap, defaultKeymap, isolateHistory, undo, redo } from '@codemirror/commands';
 import { autocompletion, completionKeymap } from '@codemirror/autocomplete';
-import { setDiagnostics, lintGutter, lintKeymap } from '@codemirror/lint';
+import { setDiagnostics, diagnosticCount, lintGutter, lintKeymap } from '@codemirror/lint';
 import { loomText, completions } from '/page/loom-text.js';
 import { say } from '/page/words.js';
 
@@ -48,7 +48,8 @@ export function openEditor(parent, given) {
         loomText,
         lintGutter(),
         lit,
-        autocompletion({ override: [completions(given.vocabulary)], activateOnTyping: true }),
+        // Enter begins a line unless somebody has chosen what is offered.
+        autocompletion({ override: [completions(given.vocabulary)], activateOnTyping: true, selectOnOpen: false }),
         keymap.of([...completionKeymap, ...lintKeymap, ...historyKeymap, ...defaultKeymap]),
         EditorView.updateListener.of((update) => {
           if (update.docChanged) given.typed(update.state.doc.toString());
@@ -57,6 +58,21 @@ export function openEditor(parent, given) {
       ],
     }),
   });
+  /**
+   * Takes back what was written last, or takes that back, also while the keys belong to something else on the page.
+   * @param {KeyboardEvent} event
+   */
+  function outside(event) {
+    const key = event.key.toLowerCase();
+    const target = /** @type {HTMLElement} */ (event.target);
+    const again = key === 'y' || key === 'z' && event.shiftKey;
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || !again && key !== 'z') return;
+    if (target.closest('input, textarea, select, .cm-editor') || view.dom.offsetParent === null) return;
+    event.preventDefault();
+    if (again) redo(view);
+    else undo(view);
+  }
+  document.addEventListener('keydown', outside);
   return {
     view,
     text: () => view.state.doc.toString(),
@@ -89,6 +105,7 @@ export function openEditor(parent, given) {
     },
     /** @param {any[]} problems */
     showProblems(problems) {
+      if (!problems.length && !diagnosticCount(view.state)) return;
       view.dispatch(setDiagnostics(view.state, problems.map((each) => diagnostic(view.state.doc, each))));
     },
     /**
@@ -109,7 +126,10 @@ export function openEditor(parent, given) {
       const inside = range && range[1] <= view.state.doc.length ? range : null;
       view.dispatch({ effects: light.of(inside) });
     },
-    close: () => view.destroy(),
+    close() {
+      document.removeEventListener('keydown', outside);
+      view.destroy();
+    },
   };
 }
 

@@ -33,7 +33,7 @@ export function openHand() {
       const hand = piece.hand[inCycle];
       figure.innerHTML = `<svg viewBox="0 0 24 24"><use href="#f-${hand.figure}"></use></svg>`;
       figure.dataset.figure = hand.figure;
-      count.textContent = say('beatOf', { beat: inCycle + 1, cycle, hand: hand.words });
+      count.textContent = say('beatOf', { beat: inCycle + 1, cycle, hand: say('kriya-' + hand.figure) });
       now.textContent = place.counting ? say('countIn') : words(marks, beat, mark);
       next.textContent = place.counting ? words(marks, Math.ceil(piece.rounds[0].start), undefined) : words(marks, beat + 1, undefined);
       const turn = comingTurn(piece, place.beat);

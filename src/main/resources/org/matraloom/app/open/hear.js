@@ -161,7 +161,7 @@ export function openHear(score) {
   }
 
   /**
-   * Loops something, or lets go what is looped.
+   * Loops something, or lets go what is looped; begins if nothing is heard.
    * @param {string} what
    */
   function setLoop(what) {
@@ -169,6 +169,7 @@ export function openHear(score) {
     loop.setAttribute('aria-pressed', String(looping !== ''));
     const stretch = score.sheet().chosen();
     if (!looping) return change({ letGo: true });
+    if (!playing) return begin();
     return change(looping === 'cells' ? { fromMark: stretch[0], toMark: stretch[1] } : { loop: looping, at: heard });
   }
 

@@ -35,13 +35,14 @@ export function landingLine(replace, text) {
     element,
     /** @param {any} told */
     show(told) {
-      ways.replaceChildren();
+      if (ways.firstChild) ways.replaceChildren();
       const wrong = told.problems.filter((/** @type {any} */ each) => each.error);
       element.dataset.lands = wrong.length ? 'unread' : String(told.lands);
       ask.hidden = wrong.length > 0 || told.lands;
-      sentence.textContent = wrong.length
+      const words = wrong.length
         ? say('wrong', { line: wrong[0].line, column: wrong[0].column, what: wrong[0].message + (wrong[0].help ? '; ' + wrong[0].help : '') })
-        : [told.landing.replace('\n', ' '), ...told.remarks.map((/** @type {string} */ each) => each + '.')].join(' ');
+        : [told.landing.replace('\n', ' '), ...told.remarks.map((/** @type {string} */ each) => each.charAt(0).toUpperCase() + each.slice(1) + '.')].join(' ');
+      if (sentence.textContent !== words) sentence.textContent = words;
     },
   };
 }

@@ -12,7 +12,7 @@ const SPEEDS = [100, 75, 50, 25];
 
 /**
  * *
- * @param {{ name: string, hear: any, sheet: () => any, saved: () => Promise<void> }} score
+ * @param {{ name: string, hear: any, sheet: () => any, saved: () => Promise<void>, opened: () => void }} score
  */
 export function openListen(score) {
   /** @type {any} */
@@ -128,14 +128,15 @@ export function openListen(score) {
     said = found.sollus;
     score.sheet().showDeviations(said, found.missed, found.slips);
     player.hidden = false;
-    result.replaceChildren(
-      make('h2', {}, say('heardIt')),
+    score.opened();
+    result.replaceChildren(make('details', { open: true },
+      make('summary', {}, make('h2', {}, say('heardIt'))),
       ...[found.doubt, found.recorded, found.good, found.wrong, ...landing(found), found.practice && say('practise', { what: found.practice })].filter(Boolean)
         .map((sentence) => make('p.sentence', {}, sentence)),
       make('div.row-of-verbs', {}, player, make('label', {}, say('speed'), ' ', speed),
         found.drill ? button(say('drill'), drill, { id: 'drill' }) : '',
         button(say('hideTake'), hide)),
-      make('p', {}, say('deviationsHow')));
+      make('p', {}, say('deviationsHow'))));
   }
 
   /**
@@ -161,7 +162,7 @@ export function openListen(score) {
       clearInterval(looking);
       if (job.state !== 'done') return tell(job.said);
       const sound = make('audio', { controls: true, autoplay: true, id: 'drill-sound', src: '/api/made?id=' + id });
-      result.append(make('p', {}, say('drillReady')), sound);
+      result.querySelector('details')?.append(make('p', {}, say('drillReady')), sound);
       tell('');
     }, 400);
   }
@@ -185,6 +186,11 @@ export function openListen(score) {
   return {
     element,
     hide,
+    /** Leaves of what was heard its heading only, which opens it again. */
+    fold() {
+      const told = result.querySelector('details');
+      if (told) told.open = false;
+    },
     /**
      * Plays the take from a sollu on.
      * @param {number} sollu

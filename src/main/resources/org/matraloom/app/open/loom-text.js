@@ -57,8 +57,11 @@ export function completions(vocabulary) {
     const word = context.matchBefore(/[\p{L}\p{M}\d_]+/u);
     if (!word && !context.explicit) return null;
     const from = word ? word.from : context.pos;
-    if (/^\s*tala\s/.test(before)) return { from, options: plain(vocabulary.talas, 'constant') };
-    if (/^\s*(tempo|title|start|eduppu|kalai)\s/.test(before)) return null;
+    if (/^\s*tala\s/.test(before)) {
+      const isWhole = !context.explicit && vocabulary.talas.includes(word?.text);
+      return isWhole ? null : { from, options: plain(vocabulary.talas, 'constant') };
+    }
+    if (/^\s*(tempo|title|start|eduppu|kalai)\s/.test(before) || /\b(nadai|kalam|beat)\s+[\d ]*$/.test(before)) return null;
     const number = /(?:^|\s)(\d{1,2})$/.exec(before);
     if (number) return { from, options: plain(vocabulary.groups[Number(number[1]) - 1] ?? [], 'text'), filter: false };
     const names = [...context.state.doc.toString().matchAll(/^\s*(\p{Lu}[\p{L}\p{M}\d_]*)\s*=/gmu)].map((found) => found[1]);

@@ -10,7 +10,7 @@ import { say } from '/page/words.js';
 const known = new WeakMap();
 
 /**
- * The marks of a row; a row that is drawn does not change.
+ * The marks of a row; they are looked for once, until it is forgotten.
  * @param {Element} row
  */
 export function marksOf(row) {
@@ -22,6 +22,14 @@ export function marksOf(row) {
     known.set(row, marks);
   }
   return marks;
+}
+
+/**
+ * A row is drawn anew.
+ * @param {Element} row
+ */
+export function forget(row) {
+  known.delete(row);
 }
 
 /**

@@ -8,19 +8,23 @@ const OPEN_MS = 3000;
 
 /**
  * Opens the microphone as it is, without what browsers do to speech.
- * @param {(level: number) => void} heard is told the peak of each tenth of a second, in dB
+ * @param {(level: number) => void} heard is told the peak of each block, in dB
+ * @param {number} [blockFrames] how long a block is, a tenth of a second if it is not told
  */
-export async function openMicrophone(heard) {
+export async function openMicrophone(heard, blockFrames = 4800) {
   const context = await audio();
   await context.audioWorklet.addModule('/page/recorder.js');
   const stream = await navigator.mediaDevices.getUserMedia({
     audio: { echoCancellation: false, noiseSuppression: false, autoGainControl: false, channelCount: 1 },
   });
   const source = context.createMediaStreamSource(stream);
-  const node = new AudioWorkletNode(context, 'recorder', { numberOfOutputs: 0, channelCount: 1, channelCountMode: 'explicit' });
+  const node = new AudioWorkletNode(context, 'recorder', {
+    numberOfOutputs: 0, channelCount: 1, channelCountMode: 'explicit', processorOptions: { blockFrames },
+  });
   source.connect(node);
-  /** @type {Float32Array[] | null} */
+  /** @type {Int16Array[] | null} */
   let kept = null;
+  let listener = (/** @type {Int16Array} */ _) => {};
   let heardFrames = 0;
   let firstFrame = NaN;
   let beganAt = NaN;
@@ -38,7 +42,10 @@ export async function openMicrophone(heard) {
     let peak = 0;
     for (const sample of event.data) peak = Math.max(peak, Math.abs(sample));
     heard(20 * Math.log10(Math.max(peak, 1e-4)));
-    kept?.push(event.data);
+    if (!kept) return;
+    const samples = Int16Array.from(event.data, (sample) => Math.max(-32768, Math.min(32767, Math.round(sample * 32767))));
+    kept.push(samples);
+    listener(samples);
   };
   return {
     context,
@@ -46,8 +53,10 @@ export async function openMicrophone(heard) {
     opened,
     /** What the microphone is called. */
     name: stream.getAudioTracks()[0].label || 'microphone',
-    record() {
+    /** @param {(samples: Int16Array) => void} [also] is told each block as it comes, 16 bits a sample */
+    record(also = () => {}) {
       kept = [];
+      listener = also;
       beganAt = firstFrame + heardFrames;
     },
     /** The frame of the audio clock at which the recording begins; no number if no frame had come. */
@@ -73,7 +82,7 @@ export async function openMicrophone(heard) {
 
 /**
  * 16 bits, one channel; the layout of the head is that of RIFF WAVE.
- * @param {Float32Array[]} blocks
+ * @param {Int16Array[]} blocks
  * @param {number} rate
  */
 function waveFile(blocks, rate) {
@@ -95,7 +104,7 @@ function waveFile(blocks, rate) {
   let at = 44;
   for (const block of blocks) {
     for (const sample of block) {
-      bytes.setInt16(at, Math.max(-32768, Math.min(32767, Math.round(sample * 32767))), true);
+      bytes.setInt16(at, sample, true);
       at += 2;
     }
   }

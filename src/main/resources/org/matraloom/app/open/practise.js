@@ -8,12 +8,16 @@ import { say } from '/page/words.js';
 import { make, button, tell } from '/page/make.js';
 import { play, audio } from '/page/sound.js';
 import { openMicrophone } from '/page/microphone.js';
-import { guideIn } from '/page/roundtrip.js';
+import { guideIn, roundTripOf } from '/page/roundtrip.js';
+import { openEar } from '/page/ear.js';
+import { sayAloud, whenVoiced } from '/page/aloud.js';
 import { openHand } from '/page/hand.js';
 import { onKeys } from '/page/keys.js';
 
 const LOOK_MS = 250;
 const TOLD_MS = 2500;
+/** What is said is handed on in blocks of 20 ms, so that a mark comes while one remembers the sollu. */
+const BLOCK_FRAMES = 960;
 /** What rings and is late is recorded too. */
 const TAIL_MS = 800;
 
@@ -27,6 +31,9 @@ export function showSession(place, score) {
   const from = make('input', { id: 'session-from', type: 'number', min: 5, max: 600, placeholder: say('fromLog') });
   const minutes = make('input', { id: 'minutes', type: 'number', min: 1, max: 240, value: 15 });
   const whole = make('input', { type: 'checkbox', id: 'only-whole' });
+  const aloud = make('input', { type: 'checkbox', id: 'aloud' });
+  const spoken = make('label', { hidden: true }, aloud, ' ', say('aloud'));
+  whenVoiced(() => { spoken.hidden = false; });
   const begin = button(say('sessionBegin'), run, { id: 'session-begin' });
   const end = button(say('sessionEnd'), () => stop(), { id: 'session-end', hidden: true });
   const close = button(say('close'), () => place.replaceChildren());
@@ -40,7 +47,7 @@ export function showSession(place, score) {
   const done = make('ol', { id: 'passes' });
   const setting = make('div.row-of-verbs', {},
     make('label', {}, say('goal'), ' ', goal), make('label', {}, say('from'), ' ', from),
-    make('label', {}, say('minutes'), ' ', minutes), make('label', {}, whole, ' ', say('onlyWhole')));
+    make('label', {}, say('minutes'), ' ', minutes), make('label', {}, whole, ' ', say('onlyWhole')), spoken);
   place.replaceChildren(
     make('h2', {}, say('session')),
     make('p.how', {}, say('sessionHow')),
@@ -59,7 +66,7 @@ export function showSession(place, score) {
       score.stopped();
       await score.saved();
       isHeard = true;
-      microphone = await openMicrophone((heard) => { if (isHeard) level.value = heard; });
+      microphone = await openMicrophone((heard) => { if (isHeard) level.value = heard; }, BLOCK_FRAMES);
       await microphone.opened;
     } catch (refused) {
       return tell(say('noMicrophone', { why: /** @type {Error} */ (refused).message }));
@@ -77,6 +84,7 @@ export function showSession(place, score) {
     microphone.close();
     isHeard = false;
     setGoing(false);
+    score.sheet().clearSaid();
     if (score.piece()) score.sheet().draw(score.piece());
   }
 
@@ -133,9 +141,13 @@ export function showSession(place, score) {
     score.sheet().draw({ ...state, places: [] });
     hand.element.hidden = false;
     hand.clear();
-    microphone.record();
+    score.sheet().clearSaid();
+    const { frames: trip } = await roundTripOf(microphone.name).catch(() => ({ frames: undefined }));
+    const ear = openEar(state.number, microphone, trip, (heard) => marked(heard, microphone));
+    microphone.record(ear.hear);
     let isOver = false;
     const playing = await play({}, () => { isOver = true; }, (gaps) => tell(say('late', { gaps })), '/api/session/play');
+    ear.follow(playing);
     place.dataset.passes = String(Number(place.dataset.passes ?? 0) + 1);
     place.dispatchEvent(new CustomEvent('pass', { bubbles: true, detail: { state, playing } }));
     const isStill = await new Promise((finished) => {
@@ -156,12 +168,33 @@ export function showSession(place, score) {
       };
       draw();
     });
-    if (!isStill) return playing.stop();
+    if (!isStill) {
+      microphone.take();
+      return playing.stop();
+    }
     await new Promise((wait) => setTimeout(wait, TAIL_MS));
     hand.element.hidden = true;
     score.sheet().dark();
     const guide = await guideIn(microphone, playing).catch(() => ({}));
-    await postBytes('/api/session/take', { number: String(state.number), ...guide }, microphone.take());
+    const take = microphone.take();
+    await ear.end();
+    await postBytes('/api/session/take', { number: String(state.number), ...guide }, take);
+  }
+
+  /**
+   * Shows what was heard; how old each sound is when its mark is drawn is told to whoever asks.
+   * @param {any} heard
+   * @param {any} microphone
+   */
+  function marked(heard, microphone) {
+    if (heard.notice) tell(heard.notice);
+    heard.marks.forEach((/** @type {any} */ each) => score.sheet().showSaid(each.place, each.lateMs));
+    if (!heard.marks.length) return;
+    requestAnimationFrame(() => {
+      const now = microphone.context.currentTime * microphone.context.sampleRate - microphone.beganAt();
+      const ages = heard.marks.map((/** @type {any} */ each) => (now - each.frame) / microphone.context.sampleRate * 1000);
+      place.dispatchEvent(new CustomEvent('said', { bubbles: true, detail: { marks: heard.marks, ages } }));
+    });
   }
 
   /** @param {any} state */
@@ -169,7 +202,9 @@ export function showSession(place, score) {
     [sentence.textContent, decision.textContent] = state.words;
     done.append(make('li', {}, now.textContent + ': ' + state.words[0]));
     if (state.move !== 'same') await sound(state.move);
-    await new Promise((wait) => setTimeout(wait, TOLD_MS));
+    const shortest = new Promise((wait) => setTimeout(wait, TOLD_MS));
+    if (aloud.checked) await sayAloud(state.words[0]);
+    await shortest;
     await post('/api/session/answer', { number: state.number });
   }
 

@@ -1,8 +1,9 @@
-/** Hands what the microphone hears to the page, in blocks of about a tenth of a second. */
+/** Hands what the microphone hears to the page, in blocks: of a tenth of a second, or as it is told. */
 class Recorder extends AudioWorkletProcessor {
-  constructor() {
+  /** @param {{ processorOptions?: { blockFrames?: number } }} [given] */
+  constructor(given) {
     super();
-    this.block = new Float32Array(4800);
+    this.block = new Float32Array(given?.processorOptions?.blockFrames ?? 4800);
     this.filled = 0;
     this.over = false;
     this.told = false;

@@ -41,8 +41,10 @@ export async function showScore(main, name) {
   const paper = make('section.paper', { 'aria-label': say('sheet'), id: 'sheet' });
   const desk = make('section.desk', { 'aria-label': say('text') });
   const margin = make('section.margin', { id: 'margin' });
+  /** Whether somebody has to choose between two texts. */
+  const isAsked = () => margin.querySelector('#keep-mine') !== null;
   const hear = openHear({ text: () => editor.text(), piece: () => piece, sheet: () => sheet, light: (range) => editor.light(range) });
-  const listen = openListen({ name, hear, sheet: () => sheet, saved: () => kept.save() });
+  const listen = openListen({ name, hear, sheet: () => sheet, saved: () => kept.save(), opened: () => { if (!isAsked()) margin.replaceChildren(); } });
   const line = landingLine((text) => changeTo(text), () => editor.text());
   main.append(
     make('div.heading', {},
@@ -66,8 +68,12 @@ export async function showScore(main, name) {
     make('div.spread', {}, desk, paper),
     make('p.care', {}, say('care')),
     line.element);
-  // What is opened is seen, wherever the page has been moved to.
-  new MutationObserver(() => { if (margin.firstChild) margin.scrollIntoView({ block: 'nearest' }); }).observe(margin, { childList: true });
+  // What is opened is seen, wherever the page has been moved to, and what was open before is folded.
+  new MutationObserver(() => {
+    if (!margin.firstChild) return;
+    listen.fold();
+    margin.scrollIntoView({ block: 'nearest' });
+  }).observe(margin, { childList: true });
   const sheet = openSheet(paper, (sollu, byKey) => {
     listen.playFrom(sollu);
     const place = sheet.place(sollu);
@@ -128,7 +134,8 @@ export async function showScore(main, name) {
       sheet.draw(told);
       hear.shown();
       const title = document.getElementById('title');
-      if (title) title.textContent = told.title || name.replace('.loom', '');
+      const called = told.title || name.replace('.loom', '');
+      if (title && title.textContent !== called) title.textContent = called;
     } else {
       sheet.stale();
     }
@@ -141,8 +148,9 @@ export async function showScore(main, name) {
     text: first.text,
     vocabulary,
     typed: (text) => {
-      kept.typed(text);
+      // Asked first: what is kept on the page takes a while, and the answer too.
       read(text);
+      kept.typed(text);
     },
     moved: (at) => sheet.lightPlace(at),
   });

@@ -4,9 +4,15 @@
  */
 import { say } from '/page/words.js';
 import { make, tell } from '/page/make.js';
-import { marksOf, spoken } from '/page/marks.js';
+import { forget, marksOf, spoken } from '/page/marks.js';
+import { patch } from '/page/patch.js';
 
 const FREE_MS = 4000;
+/** As in a terminal: what is nearer is hardly off, what is farther is far off. */
+const NEAR_MS = 20;
+const FAR_MS = 45;
+/** So long rows that nobody sees give way to those that somebody does. */
+const UNSEEN_MS = 200;
 /**
  * How many cells a key goes on.
  * @type {Record<string, number>}
@@ -48,6 +54,7 @@ export function openSheet(parent, chosen) {
   let inStretch = /** @type {HTMLElement[]} */ ([]);
 
   rows.addEventListener('click', (/** @type {MouseEvent} */ event) => {
+    finish();
     const mark = /** @type {HTMLElement} */ (event.target).closest('.marks > span');
     const at = marks.findIndex((each) => each.element === mark);
     if (at < 0) return;
@@ -77,6 +84,7 @@ export function openSheet(parent, chosen) {
   }
 
   rows.addEventListener('keydown', (/** @type {KeyboardEvent} */ event) => {
+    finish();
     const steps = STEPS[event.key];
     if (event.key === 'Enter' && last >= 0) {
       // Elsewhere this key plays.
@@ -94,6 +102,14 @@ export function openSheet(parent, chosen) {
     tell(say('cell', { sign: spoken(marks[at]), place: row?.getAttribute('aria-label') ?? '' }));
   });
 
+  // Rows that somebody sees are drawn first.
+  const seen = new WeakSet();
+  const sight = new IntersectionObserver((entries) => entries.forEach((each) => {
+    if (each.isIntersecting) seen.add(each.target);
+    else seen.delete(each.target);
+  }));
+  let unwritten = () => {};
+
   /** @param {any} piece */
   function draw(piece) {
     parent.classList.remove('stale');
@@ -101,21 +117,53 @@ export function openSheet(parent, chosen) {
       head.innerHTML = piece.head;
       head.dataset.html = piece.head;
     }
-    close.innerHTML = piece.closing;
-    rows.lang = piece.language;
+    if (close.dataset.html !== piece.closing) {
+      close.innerHTML = piece.closing;
+      close.dataset.html = piece.closing;
+    }
+    // Set anew, even to the same, it makes the browser lay out every letter again.
+    if (rows.lang !== piece.language) rows.lang = piece.language;
     const old = [...rows.children];
     const before = written;
     written = new Map(piece.rows.map((/** @type {any} */ row) => [row.key, row.html ? row : before.get(row.key)]));
-    piece.rows.forEach((/** @type {any} */ row, /** @type {number} */ index) => {
-      if (drawn[index] === row.key) return;
-      const element = wrap(written.get(row.key)?.html ?? '');
-      if (old[index]) old[index].replaceWith(element);
-      else rows.append(element);
-    });
+    const changed = [...piece.rows.keys()].filter((index) => drawn[index] !== piece.rows[index].key);
+    const later = changed.filter((index) => old[index] && !seen.has(old[index]));
+    const write = (/** @type {number} */ index) => {
+      const line = old[index] ?? make('div.line');
+      fill(line, written.get(piece.rows[index].key)?.html ?? '');
+      forget(line);
+      if (old[index]) return;
+      rows.append(line);
+      sight.observe(line);
+    };
+    changed.filter((index) => !later.includes(index)).forEach(write);
     old.slice(piece.rows.length).forEach((each) => each.remove());
-    drawn = piece.rows.map((/** @type {any} */ row) => row.key);
+    // What is not written yet is none of what stands there, should another sheet come before.
+    drawn = piece.rows.map((/** @type {any} */ row, /** @type {number} */ index) => (later.includes(index) ? '' : row.key));
     placesNow = piece.places;
+    unwritten = () => {
+      later.forEach(write);
+      later.forEach((index) => { drawn[index] = piece.rows[index].key; });
+      settle(piece);
+    };
+    if (later.length) setTimeout(finish, UNSEEN_MS);
+    else finish();
+  }
+
+  /** Writes the rows that are out of sight, as soon as somebody asks for them or nothing else is to be done. */
+  function finish() {
+    const write = unwritten;
+    unwritten = () => {};
+    write();
+  }
+
+  /** @param {any} piece */
+  function settle(piece) {
     number(piece);
+    // A mark may be another sollu's now.
+    current = classify('now', [], current);
+    lit = classify('here', [], lit);
+    if (stretch.length) inStretch = classify('stretch', marks.slice(stretch[0], stretch[1] + 1).map((each) => each.element), inStretch);
   }
 
   /**
@@ -151,7 +199,10 @@ export function openSheet(parent, chosen) {
     draw,
     /** The text is wrong; the last good sheet stays, greyed. */
     stale: () => parent.classList.add('stale'),
-    marks: () => marks,
+    marks() {
+      finish();
+      return marks;
+    },
     /** The keys of the rows that stand there, which need not be sent again. */
     known: () => [...written.keys()].join(' '),
     /** The numbers of the first and the last mark that are chosen. */
@@ -169,6 +220,7 @@ export function openSheet(parent, chosen) {
      * @param {number} at
      */
     lightPlace(at) {
+      finish();
       const sollus = new Set();
       for (let i = 0; i < placesNow.length; i += 2) {
         if (at >= placesNow[i] && at < placesNow[i + 1]) sollus.add(i / 2);
@@ -180,6 +232,7 @@ export function openSheet(parent, chosen) {
      * @param {number} beat
      */
     lightBeat(beat) {
+      finish();
       let from = 0;
       let to = marks.length - 1;
       while (from < to) {
@@ -202,6 +255,7 @@ export function openSheet(parent, chosen) {
      * @param {any[]} slips places from which on all is later
      */
     showDeviations(said, missed, slips) {
+      finish();
       this.hideDeviations();
       const first = new Map(marks.filter((each) => each.element.classList.contains('s')).map((each) => [each.sollu, each.element]));
       parent.classList.add('measured');
@@ -218,6 +272,21 @@ export function openSheet(parent, chosen) {
       }
       for (const place of missed) first.get(place)?.append(make('span.off.far', {}, '?'));
     },
+    /**
+     * Writes above a sollu how early, or below it how late it was: a dot up to 20 ms, a small o up to 45, a large one beyond.
+     * @param {number} sollu
+     * @param {number} ms
+     */
+    showSaid(sollu, ms) {
+      finish();
+      const said = marks.find((each) => each.sollu === sollu && each.element.classList.contains('s'))?.element;
+      said?.querySelector('.said')?.remove();
+      const away = Math.abs(ms);
+      said?.append(make('span.said' + (ms < 0 ? '.early' : '.late'), { 'aria-hidden': 'true' }, away <= NEAR_MS ? '·' : away <= FAR_MS ? 'o' : 'O'));
+    },
+    clearSaid() {
+      rows.querySelectorAll('.said').forEach((/** @type {Element} */ each) => each.remove());
+    },
     hideDeviations() {
       parent.classList.remove('measured');
       rows.querySelectorAll('.off').forEach((/** @type {Element} */ each) => each.remove());
@@ -229,14 +298,22 @@ export function openSheet(parent, chosen) {
 }
 
 /**
- * A row with its heading.
+ * Puts a row with its heading into its line.
+ * @param {Element} line
  * @param {string} html
  */
-function wrap(html) {
-  const element = make('div.line');
-  element.innerHTML = html;
-  element.querySelectorAll('[data-grow]').forEach((/** @type {HTMLElement} */ each) => {
-    each.style.flexGrow = each.dataset.grow ?? '1';
-  });
-  return element;
+function fill(line, html) {
+  const fresh = document.createElement('template');
+  fresh.innerHTML = html;
+  const then = make('div.line');
+  then.append(fresh.content);
+  patch(line, then, grow);
+}
+
+/**
+ * How wide a mark is, as its data tell; the page may have no styles in its text.
+ * @param {Element} mark
+ */
+function grow(mark) {
+  if (mark instanceof HTMLElement && mark.dataset.grow) mark.style.flexGrow = mark.dataset.grow;
 }

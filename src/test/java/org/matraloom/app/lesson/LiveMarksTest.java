@@ -30,7 +30,7 @@ class LiveMarksTest {
   }
 
   private LivePass pass(int broken, LivePass.Shown... marks) {
-    return new LivePass(true, List.of(marks), 5, OptionalDouble.empty(), broken);
+    return new LivePass(true, List.of(marks), 5, OptionalDouble.empty(), broken, Optional.empty());
   }
 
   @Test

@@ -70,7 +70,7 @@ final class MadeReciter implements PassPlayer {
   }
 
   @Override
-  public boolean play(LessonPass pass, Path target) throws IOException {
+  public PlayedPass play(LessonPass pass, Path target) throws IOException {
     passes.add(pass);
     double beat = 60 / pass.composition().tempo().beatsPerMinute().toDouble();
     float[] sound = sound(pass, beat);
@@ -86,7 +86,7 @@ final class MadeReciter implements PassPlayer {
         throw new DeviceException("the microphone gives no more sound");
       }
     }
-    return true;
+    return PlayedPass.unheard(true);
   }
 
   private float[] sound(LessonPass pass, double beat) {

@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -149,6 +150,26 @@ class PageSessionTest {
           "the note in the file");
     }
     sessions.end(request("{}"));
+  }
+
+  @Test
+  void blocksOfThePassAreHeardAndThoseOfAnotherAreNot() throws Exception {
+    sessions.begin(request("{\"name\":\"rill.loom\",\"onlyTheWhole\":true}"));
+    int seen = Integer.parseInt(field(next(0), "number"));
+    Map<String, String> query = Map.of("number", "" + seen, "guideFrame", "4800");
+    byte[] click = new byte[1920];
+    Arrays.fill(click, 960, 1100, (byte) 64);
+    for (int block = 0; block < 200; block++) {
+      byte[] pcm = block % 20 == 0 ? click : new byte[1920];
+      String told = new String(sessions.heard(new DoorRequest("/", query, pcm)).body(), UTF_8);
+      assertTrue(told.contains("\"marks\":["), told);
+    }
+    Map<String, String> late = Map.of("number", "" + (seen - 1), "guideFrame", "4800");
+    assertEquals(
+        "{\"marks\":[],\"notice\":\"\"}",
+        new String(sessions.heard(new DoorRequest("/", late, click)).body(), UTF_8));
+    sessions.end(request("{}"));
+    next(seen);
   }
 
   @Test
