@@ -47,7 +47,8 @@ class FedPassTest {
             ScoreReader.read(Path.of("samples-synth/gutter-song.loom"), Lexicon.standard())
                 .composition()
                 .orElseThrow(),
-            Lexicon.standard());
+            Lexicon.standard(),
+            Optional.empty());
     return new Course(pieces, StairSettings.usual(60, 34, 120, 144), true).pass();
   }
 

@@ -42,7 +42,8 @@ class PassEarTest {
             ScoreReader.read(Path.of("samples-synth/gutter-song.loom"), Lexicon.standard())
                 .composition()
                 .orElseThrow(),
-            Lexicon.standard());
+            Lexicon.standard(),
+            Optional.empty());
     return new Course(pieces, StairSettings.usual(tempo, 34, 120, 144), true).pass();
   }
 
