@@ -14,8 +14,7 @@ import org.matraloom.time.Ratio;
 
 /**
  * The rows of a sheet as HTML: an avartana is a group of angas, an anga of beats, a beat of marks.
- *
- * <p>Lines break between angas first and between beats only where an anga is wider than the screen.
+ * Lines break between angas first and between beats only where an anga is wider than the screen.
  * What is shown by a sign is also said in words that only a screen reader meets.
  */
 public final class HtmlRows {

@@ -16,7 +16,6 @@ import org.matraloom.measure.HabitFound;
 import org.matraloom.measure.Pulse;
 import org.matraloom.measure.SaidNadaiChange;
 import org.matraloom.measure.TakeFindings;
-import org.matraloom.measure.TakeLanding;
 import org.matraloom.measure.TimingJump;
 import org.matraloom.score.Performance;
 import org.matraloom.time.Ratio;
@@ -181,16 +180,7 @@ final class TakeReport {
     out.println(
         findings
             .landing()
-            .map(
-                found ->
-                    "landing    "
-                        + SignedNumber.of(1_000 * found.errorSeconds(), 1)
-                        + " ms ("
-                        + SignedNumber.of(found.errorMatras(), 2)
-                        + " matras) by "
-                        + found.against().words()
-                        + ": "
-                        + landing(found))
+            .map(found -> LandingLine.of(findings, found))
             .orElse(
                 findings.alignment().recorded().to() < findings.alignment().expected().size()
                     ? "landing    the last sollu was not recorded"
@@ -202,25 +192,6 @@ final class TakeReport {
         onset ->
             String.format(
                 Locale.ROOT, "%.2f s", findings.alignment().onsets().get(onset).seconds()));
-  }
-
-  /** A landing that may be that of another sollu is no landing yet. */
-  private String landing(TakeLanding found) {
-    if (findings.knownLanding().isEmpty()) {
-      return found.lands()
-          ? "it lands if nothing is missing or left over"
-          : "if nothing is missing or left over";
-    }
-    if (!found.lands()) {
-      return found.isOff() ? "it does not land" : "I cannot tell whether it lands";
-    }
-    if (findings.isByDriftingPulse()) {
-      return "it lands only as its own tempo changes";
-    }
-    if (findings.hasRestart()) {
-      return "it lands from where you began again";
-    }
-    return findings.lands() ? "it lands" : "it lands if nothing is missing or left over";
   }
 
   private String written(int place) {
