@@ -73,6 +73,8 @@ export function showSession(place, score) {
     }
     setGoing(true);
     try {
+      // The measure of takes is warmed while the first pass is said.
+      post('/api/take/expected', {}).catch(() => {});
       await post('/api/session/begin', {
         name: score.name, goal: goal.value, from: from.value, minutes: minutes.value, onlyTheWhole: whole.checked,
       });
