@@ -55,6 +55,8 @@ export function showSession(place, score) {
     make('div.row-of-verbs', {}, begin, end, level, close),
     now, hand.element, sentence, decision, done);
   goal.focus();
+  // The measure of takes is warmed while one reads; in a pass it would hold up the marks.
+  post('/api/take/expected', {}).catch(() => {});
   const stop = () => post('/api/session/end', {}).catch(() => {});
   let unkey = () => {};
   let isHeard = false;
@@ -73,8 +75,6 @@ export function showSession(place, score) {
     }
     setGoing(true);
     try {
-      // The measure of takes is warmed while the first pass is said.
-      post('/api/take/expected', {}).catch(() => {});
       await post('/api/session/begin', {
         name: score.name, goal: goal.value, from: from.value, minutes: minutes.value, onlyTheWhole: whole.checked,
       });
