@@ -55,6 +55,8 @@ export function showSession(place, score) {
     make('div.row-of-verbs', {}, begin, end, level, close),
     now, hand.element, sentence, decision, done);
   goal.focus();
+  // The measure of takes is warmed while one reads; in a pass it would hold up the marks.
+  post('/api/take/expected', {}).catch(() => {});
   const stop = () => post('/api/session/end', {}).catch(() => {});
   let unkey = () => {};
   let isHeard = false;
