@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.matraloom.device.DeviceException;
 import org.matraloom.prompt.AskedRow;
 import org.matraloom.prompt.Asking;
 import org.matraloom.prompt.RowFolder;
@@ -35,6 +36,7 @@ final class RowSession {
   private final RowDesk desk;
   private final Asking asking;
   private OptionalDouble usualDb = OptionalDouble.empty();
+  private boolean isTroubled;
 
   /** Goes on with what is kept in a folder. */
   RowSession(RowFolder folder, RowRecorder recorder, RowDesk desk) throws IOException {
@@ -97,7 +99,20 @@ final class RowSession {
     AskedRow row = rows.get(ask.row());
     desk.row(heading(ask), row.words(), ask.says());
     Path target = folder.next(ask.row());
-    RowPass.End end = recorder.record(row, ask.says(), target);
+    RowPass.End end;
+    try {
+      end = recorder.record(row, ask.says(), target);
+      isTroubled = false;
+    } catch (DeviceException trouble) {
+      // A busy machine may keep a device waiting once; one that has gone will not open again.
+      if (isTroubled || !Files.exists(target)) {
+        throw trouble;
+      }
+      isTroubled = true;
+      asking.heard(judge(ask.row(), target, ask.says(), false));
+      asking.pause(ask.row());
+      return Optional.empty();
+    }
     if (end.key().equals(Optional.of(RowKey.AGAIN))) {
       RowSheet.drop(target);
       return Optional.empty();
@@ -150,6 +165,9 @@ final class RowSession {
   }
 
   private static String words(SayJudge.Heard heard, int good) {
+    if (heard.says().isEmpty()) {
+      return "It was broken off before it was said.";
+    }
     StringBuilder text = new StringBuilder();
     text.append(good).append(" of ").append(heard.says().size()).append(" are good");
     for (int say = 0; say < heard.says().size(); say++) {
