@@ -13,6 +13,8 @@ const NEAR_MS = 20;
 const FAR_MS = 45;
 /** So long rows that nobody sees give way to those that somebody does. */
 const UNSEEN_MS = 200;
+/** They are written in slices of so many ms, with as long between them. */
+const SLICE_MS = 8;
 /**
  * How many cells a key goes on.
  * @type {Record<string, number>}
@@ -108,7 +110,9 @@ export function openSheet(parent, chosen) {
     if (each.isIntersecting) seen.add(each.target);
     else seen.delete(each.target);
   }));
-  let unwritten = () => {};
+  /** Writes what is out of sight until a moment; whether all is written. */
+  let unwritten = (/** @type {number} */ _) => true;
+  let soon = 0;
 
   /** @param {any} piece */
   function draw(piece) {
@@ -141,20 +145,30 @@ export function openSheet(parent, chosen) {
     // What is not written yet is none of what stands there, should another sheet come before.
     drawn = piece.rows.map((/** @type {any} */ row, /** @type {number} */ index) => (later.includes(index) ? '' : row.key));
     placesNow = piece.places;
-    unwritten = () => {
-      later.forEach(write);
-      later.forEach((index) => { drawn[index] = piece.rows[index].key; });
+    unwritten = (until) => {
+      while (later.length) {
+        const index = /** @type {number} */ (later.shift());
+        write(index);
+        drawn[index] = piece.rows[index].key;
+        if (performance.now() > until) return false;
+      }
       settle(piece);
+      unwritten = () => true;
+      return true;
     };
-    if (later.length) setTimeout(finish, UNSEEN_MS);
+    clearTimeout(soon);
+    if (later.length) soon = setTimeout(finishSoon, UNSEEN_MS);
     else finish();
   }
 
-  /** Writes the rows that are out of sight, as soon as somebody asks for them or nothing else is to be done. */
+  /** Writes the rows that are out of sight, as somebody asks for them. */
   function finish() {
-    const write = unwritten;
-    unwritten = () => {};
-    write();
+    unwritten(Infinity);
+  }
+
+  /** Writes some of them, and leaves the page to whoever types before the next. */
+  function finishSoon() {
+    if (!unwritten(performance.now() + SLICE_MS)) soon = setTimeout(finishSoon, SLICE_MS);
   }
 
   /** @param {any} piece */
