@@ -116,11 +116,18 @@ public record TakeFindings(
    *     sound may be another sollu than it seems, the last one too
    */
   public boolean lands() {
+    return landsAsBegun() && !hasRestart();
+  }
+
+  /**
+   * Whether the take lands beyond doubt from where the reciter began, or last began again.
+   *
+   * @return what {@link #lands} tells of a take that was said in one go
+   */
+  public boolean landsAsBegun() {
     return doubt.isEmpty()
-        && alignment.unsure().isEmpty()
         && !alignment.missed().contains(0)
-        && landing.filter(TakeLanding::lands).isPresent()
-        && !hasRestart()
+        && knownLanding().filter(TakeLanding::lands).isPresent()
         && !isByDriftingPulse();
   }
 
@@ -130,8 +137,20 @@ public record TakeFindings(
    * @return true if some of the score was said twice
    */
   public boolean hasRestart() {
+    return !brokenOff().isEmpty();
+  }
+
+  /**
+   * Where the reciter broke off and began again.
+   *
+   * @return the last sollu before each new beginning, its place among {@code Alignment.expected()},
+   *     in order of time
+   */
+  public List<Integer> brokenOff() {
     return IntStream.range(1, sollus.size())
-        .anyMatch(i -> alignment.isRestart(sollus.get(i - 1), sollus.get(i)));
+        .filter(i -> alignment.isRestart(sollus.get(i - 1), sollus.get(i)))
+        .mapToObj(i -> sollus.get(i - 1).place())
+        .toList();
   }
 
   /**

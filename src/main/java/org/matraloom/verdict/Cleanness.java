@@ -1,16 +1,13 @@
 package org.matraloom.verdict;
 
 import java.util.List;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
 import org.matraloom.measure.BreathFindings;
 import org.matraloom.measure.RoundFindings;
 import org.matraloom.measure.TakeFindings;
 import org.matraloom.measure.TakeLanding;
 import org.matraloom.measure.TimingJump;
-import org.matraloom.measure.Tolerance;
 import org.matraloom.score.Performance;
 
 /**
@@ -79,7 +76,7 @@ public final class Cleanness {
             .filter(change -> change.round() == round.round())
             .noneMatch(change -> FaultTerms.isOff(change, tempo));
     boolean isLast = round.round() == performance.rounds().size();
-    boolean lands = !isLast || findings.lands() || landsByItself(round.round());
+    boolean lands = !isLast || findings.landsAsBegun() || landsByItself(round.round());
     boolean isWhole =
         round.missed() <= MISSED_IN_ROUND || !FaultTerms.areMissing(round.missed(), round.sollus());
     boolean goesOn =
@@ -92,14 +89,12 @@ public final class Cleanness {
     double carried =
         slips().filter(slip -> roundOf(slip) < last).mapToDouble(TimingJump::seconds).sum();
     return carried != 0
-        && findings.landing().filter(landing -> isWithin(landing, carried)).isPresent();
+        && findings.knownLanding().filter(landing -> landsBut(landing, carried)).isPresent();
   }
 
-  private boolean isWithin(TakeLanding landing, double carriedSeconds) {
-    ExpectedSollu last = findings.alignment().expected().get(landing.place());
-    double beatSeconds = findings.pulse().orElseThrow().line().beatSeconds(last.beat().toDouble());
-    return Math.abs(landing.errorSeconds() - carriedSeconds)
-        <= Tolerance.landingSeconds(beatSeconds / last.matrasPerBeat());
+  private static boolean landsBut(TakeLanding landing, double carriedSeconds) {
+    return Math.abs(landing.errorSeconds() - carriedSeconds) + landing.giveOrTakeSeconds()
+        <= landing.mostSeconds();
   }
 
   private Stream<TimingJump> slips() {
@@ -114,11 +109,8 @@ public final class Cleanness {
 
   /** Whether one broke off in a round and began again. */
   private boolean isBroken(int round) {
-    List<SaidSollu> sollus = findings.sollus();
-    return IntStream.range(1, sollus.size())
-        .filter(i -> findings.alignment().isRestart(sollus.get(i - 1), sollus.get(i)))
-        .map(i -> findings.alignment().expected().get(sollus.get(i - 1).place()).round())
-        .anyMatch(broken -> broken == round);
+    return findings.brokenOff().stream()
+        .anyMatch(place -> findings.alignment().expected().get(place).round() == round);
   }
 
   /**

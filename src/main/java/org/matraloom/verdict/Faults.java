@@ -110,17 +110,14 @@ final class Faults {
   }
 
   private Optional<TakeFault> restart() {
-    for (int i = 1; i < findings.sollus().size(); i++) {
-      if (findings.alignment().isRestart(findings.sollus().get(i - 1), findings.sollus().get(i))) {
-        int broke = findings.sollus().get(i - 1).place();
-        return Optional.of(
-            new TakeFault(
-                FaultKind.RESTART,
-                "You broke off after " + places.of(broke) + ", and began again.",
-                PracticeAdvice.phrase(expected(broke).phrase(), tempo)));
-      }
-    }
-    return Optional.empty();
+    return findings.brokenOff().stream()
+        .findFirst()
+        .map(
+            broke ->
+                new TakeFault(
+                    FaultKind.RESTART,
+                    "You broke off after " + places.of(broke) + ", and began again.",
+                    PracticeAdvice.phrase(expected(broke).phrase(), tempo)));
   }
 
   private Optional<TakeFault> slip() {

@@ -22,6 +22,7 @@ import org.matraloom.pulse.PulseLine;
 import org.matraloom.recording.SoundFiles;
 import org.matraloom.schedule.Timeline;
 import org.matraloom.time.Ratio;
+import org.matraloom.verdict.Cleanness;
 import org.matraloom.verdict.Judgement;
 
 /** Made takes, from the sound to the findings. */
@@ -229,6 +230,11 @@ class TakeFindingsTest {
       assertEquals(pause > 0, found.landing().orElseThrow().lands(), "" + found.landing());
       assertEquals(pause > 0, found.hasRestart());
       assertFalse(found.lands(), "who begins again has not landed in one go");
+      assertEquals(pause > 0, found.landsAsBegun());
+      if (pause > 0) {
+        Cleanness clean = new Cleanness(found, timeline.performance());
+        assertEquals(List.of(true, false, true), clean.rounds().stream().map(clean::of).toList());
+      }
     }
   }
 }

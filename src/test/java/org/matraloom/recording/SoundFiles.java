@@ -35,25 +35,7 @@ public final class SoundFiles {
 
   /** A recording that is held in memory. */
   public static Recording recording(float[] sound, int rate) {
-    return new Recording() {
-      private int at;
-
-      @Override
-      public int ratePerSecond() {
-        return rate;
-      }
-
-      @Override
-      public int read(float[] block) {
-        int count = Math.min(block.length, sound.length - at);
-        System.arraycopy(sound, at, block, 0, count);
-        at += count;
-        return count;
-      }
-
-      @Override
-      public void close() {}
-    };
+    return new HeldRecording(sound, rate);
   }
 
   public static float[] readAll(Path file) throws IOException {

@@ -5,12 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.SignedNumber;
 import org.matraloom.breath.Care;
 import org.matraloom.follow.ExpectedSollu;
-import org.matraloom.follow.SaidSollu;
 import org.matraloom.measure.BreathFindings;
 import org.matraloom.measure.HabitFound;
 import org.matraloom.measure.Pulse;
@@ -105,7 +103,7 @@ final class TakeReport {
                     "%.0f ms %s the beat heard in the take (a habit of most, no fault)",
                     1_000 * Math.abs(lead),
                     lead < 0 ? "before" : "after"));
-    long restarts = restarts();
+    long restarts = findings.brokenOff().size();
     if (restarts > 0) {
       line("restarts", "%d", restarts);
     }
@@ -113,13 +111,6 @@ final class TakeReport {
     list(
         "Slips",
         slips.stream().map(slip -> slip.words() + " before " + written(slip.place())).toList());
-  }
-
-  private long restarts() {
-    List<SaidSollu> said = findings.sollus();
-    return IntStream.range(1, said.size())
-        .filter(i -> findings.alignment().isRestart(said.get(i - 1), said.get(i)))
-        .count();
   }
 
   private void line(String name, String format, Object... values) {
