@@ -92,7 +92,8 @@ def take_with_guide(page, program, number):
     page.until("window.matraloom.hear.playing()?.place().beat > 4")
     longest = (time.monotonic() - begun) * 48_000
     page.keys(ENTER)
-    page.until("document.querySelectorAll('#result p').length && !document.querySelector('#result').textContent.includes('being measured')", seconds=60)
+    # Until then it tells how long it has been recording, and that it measures.
+    page.until("document.querySelector('#result details, #result .wrong')", seconds=60)
     straight = page.script("return Boolean(window.matraloom.hear.latest().straight())")
     page.script("document.activeElement.blur()")
     path = program.path(f"gutter-song-files/take-{number}.wav")

@@ -79,6 +79,12 @@ def check_take():
         page.click("#hear-other")
         heard = page.until("(() => { const [a, b] = document.querySelectorAll('#both-takes audio'); return a.paused && b.currentTime > 1 && b.duration > 10 })()")
         report(heard, "and are heard: the other one goes on from the same place while the first is quiet")
+        page.script("delete document.querySelector('.listen').dataset.measuredMs")
+        page.file("#take-file", shutil.copy(late, late + "-again.wav"))
+        page.click("#hand-on")
+        page.until("document.querySelector('.listen').dataset.measuredMs", seconds=60)
+        report(page.script("return document.querySelector('#margin [data-kind=midi]') !== null && !document.querySelector('#result details').open"),
+               "what was opened while a take was being measured stays open, and the take is folded")
         page.click(".home")
         page.until("document.querySelector('.strip')")
         report("not yet" not in page.text(".strip"), "the shelf tells when it was practised: " + page.text(".strip dl").replace("\n", " "))

@@ -28,18 +28,28 @@ final class DoubtMeasure {
 
   /**
    * Where more than this share of sollus is missed or added, it matters whether sounds taken for
-   * the same sollu are alike: {@link SolluLikeness}. In made takes the ratio is above 60 with the
-   * right score and mostly below 7 with a wrong one; people vary more than made voices.
+   * the same sollu are alike: {@link SolluLikeness}.
    */
   private static final double LEAST_TROUBLE = 0.10;
 
   /** A part of a score fits another piece more easily than the whole does. */
   private static final double LEAST_TROUBLE_OF_PART = 0.05;
 
-  /** From this share on as much likeness is asked for as there may be; of a part always. */
+  /** From this share on this much likeness is asked for, of a part always. */
   private static final double MUCH_TROUBLE = 0.30;
 
   private static final double ALIKE = 8;
+
+  /**
+   * From there to here, and of a part from half of it on, more and more is asked for, up to what
+   * only the right words reach; above it nothing is judged. Pieces often have sollus in common: a
+   * piece said to another one's guide has up to 60 by them. Of a thousand made takes with a fault
+   * of one kind two have more trouble than 0.32.
+   */
+  private static final double MOST_TROUBLE = 0.5;
+
+  private static final double MOST_ALIKE = 90;
+  private static final double SOME_TROUBLE_OF_PART = 0.15;
 
   /** A restart is as much trouble as so many sollus missed. */
   private static final int RESTART = 4;
@@ -101,10 +111,13 @@ final class DoubtMeasure {
     double trouble =
         (last - first + 1 - heard + addedInside(alignment) + RESTART * (said.line().runs() - 1))
             / (last - first + 1.0);
+    if (trouble > MOST_TROUBLE) {
+      return Optional.of(
+          new Doubt("too much of it is not as the score has it; it may be another piece"));
+    }
     boolean isPart = alignment.recorded().size() < expected.size();
-    double likeness = isPart ? ALIKE : ALIKE * Math.min(1, trouble / MUCH_TROUBLE);
     if (trouble > (isPart ? LEAST_TROUBLE_OF_PART : LEAST_TROUBLE)
-        && SolluLikeness.of(alignment, levels) < likeness) {
+        && SolluLikeness.of(alignment, levels) < leastLikeness(trouble, isPart)) {
       return Optional.of(
           new Doubt("what was said does not sound like its sollus; it may be another piece"));
     }
@@ -120,6 +133,15 @@ final class DoubtMeasure {
         ? Optional.of(
             new Doubt("the sounds keep no common pulse with the score; it may be another piece"))
         : Optional.empty();
+  }
+
+  /** How alike sounds of one sollu have to be where so much is not as the score has it. */
+  static double leastLikeness(double trouble, boolean isPart) {
+    double much = isPart ? SOME_TROUBLE_OF_PART : MUCH_TROUBLE;
+    if (trouble <= much) {
+      return isPart ? ALIKE : ALIKE * trouble / much;
+    }
+    return ALIKE + (MOST_ALIKE - ALIKE) * (trouble - much) / (MOST_TROUBLE - much);
   }
 
   /**

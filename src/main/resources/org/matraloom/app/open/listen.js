@@ -12,7 +12,8 @@ const SPEEDS = [100, 75, 50, 25];
 
 /**
  * *
- * @param {{ name: string, hear: any, sheet: () => any, saved: () => Promise<void>, opened: () => void }} score
+ * @param {{ name: string, hear: any, sheet: () => any, saved: () => Promise<void>, cleared: () => void, isClear: () => boolean }} score
+ *   "cleared" puts away what is open beside the take; "isClear" tells whether nothing is
  */
 export function openListen(score) {
   /** @type {any} */
@@ -23,7 +24,9 @@ export function openListen(score) {
   const tryIt = button(say('tryLevel'), () => (microphone ? shut() : hearLevel()), { id: 'try-level' });
   const trip = button(say('roundTrip'), calibrate, { id: 'round-trip' });
   const guide = make('input', { type: 'checkbox', id: 'with-guide', checked: true });
-  const file = make('input', { type: 'file', id: 'take-file', accept: 'audio/*,.wav,.flac,.mp3,.m4a,.opus,.ogg', onchange: () => file.files[0] && measureFile(file.files[0]) });
+  // Emptied when it is asked again, so that a file of the same name, recorded anew, is measured too.
+  const file = make('input', { type: 'file', id: 'take-file', accept: 'audio/*,.wav,.flac,.mp3,.m4a,.opus,.ogg',
+    onclick: () => { file.value = ''; }, onchange: () => file.files[0] && measureFile(file.files[0]) });
   const result = make('div.result', { id: 'result', 'aria-live': 'polite' });
   const player = make('audio', { controls: true, hidden: true, id: 'heard' });
   const speed = make('select', { id: 'speed', onchange: () => { player.playbackRate = Number(speed.value) / 100; } },
@@ -111,6 +114,7 @@ export function openListen(score) {
 
   async function measure(/** @type {Blob} */ take, /** @type {string} */ ending, /** @type {Record<string, string>} */ place = {}) {
     result.replaceChildren(make('p', {}, say('measuring')));
+    score.cleared();
     await score.saved();
     const begun = performance.now();
     try {
@@ -128,8 +132,8 @@ export function openListen(score) {
     said = found.sollus;
     score.sheet().showDeviations(said, found.missed, found.slips);
     player.hidden = false;
-    score.opened();
-    result.replaceChildren(make('details', { open: true },
+    // What was opened while it was being measured stays open, and the take is folded under its heading.
+    result.replaceChildren(make('details', { open: score.isClear() },
       make('summary', {}, make('h2', {}, say('heardIt'))),
       ...[found.doubt, found.recorded, found.good, found.wrong, ...landing(found), found.practice && say('practise', { what: found.practice })].filter(Boolean)
         .map((sentence) => make('p.sentence', {}, sentence)),

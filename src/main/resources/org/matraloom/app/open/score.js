@@ -44,7 +44,10 @@ export async function showScore(main, name) {
   /** Whether somebody has to choose between two texts. */
   const isAsked = () => margin.querySelector('#keep-mine') !== null;
   const hear = openHear({ text: () => editor.text(), piece: () => piece, sheet: () => sheet, light: (range) => editor.light(range) });
-  const listen = openListen({ name, hear, sheet: () => sheet, saved: () => kept.save(), opened: () => { if (!isAsked()) margin.replaceChildren(); } });
+  const listen = openListen({
+    name, hear, sheet: () => sheet, saved: () => kept.save(),
+    cleared: () => { if (!isAsked()) margin.replaceChildren(); }, isClear: () => !margin.firstChild,
+  });
   const line = landingLine((text) => changeTo(text), () => editor.text());
   main.append(
     make('div.heading', {},
