@@ -54,7 +54,7 @@ final class Commands {
   }
 
   /** A command line that knows the command that is named, or all of them. */
-  static CommandLine lineFor(Main program, String... arguments) {
+  static CommandLine lineFor(AllCommands program, String... arguments) {
     Class<?> named = arguments.length == 0 ? null : ALL.get(arguments[0]);
     if (named == null) {
       CommandLine line = new CommandLine(program);

@@ -66,14 +66,18 @@ final class PhraseGraph {
   /** The phrases' sequences by name, in written order. */
   Map<String, Sequence> sequences() {
     Map<String, Sequence> sequences = new LinkedHashMap<>();
-    phrases.forEach((name, phrase) -> sequences.put(name, phrase.sequence()));
+    for (Map.Entry<String, Definition> phrase : phrases.entrySet()) {
+      sequences.put(phrase.getKey(), phrase.getValue().sequence());
+    }
     return sequences;
   }
 
   /** Checks all phrases; the length of each, or of none if there is an error. */
   Map<String, Length> lengths() {
     int before = problems.errors();
-    phrases.values().forEach(this::checkNames);
+    for (Definition phrase : phrases.values()) {
+      checkNames(phrase);
+    }
     List<String> order = insideFirst();
     if (before != problems.errors()) {
       return Map.of();
@@ -88,7 +92,10 @@ final class PhraseGraph {
   /** The phrases that are said when some phrases are. */
   Set<String> saidBy(Set<String> first) {
     Set<String> said = new LinkedHashSet<>(first);
-    Deque<String> open = new ArrayDeque<>(first);
+    Deque<String> open = new ArrayDeque<>();
+    for (String name : first) {
+      open.add(name);
+    }
     while (!open.isEmpty()) {
       for (Token reference : phrases.get(open.pop()).references()) {
         String name = reference.name();

@@ -84,9 +84,9 @@ final class PhraseParser {
     }
     BreathMarks.checkSpace(before, token, problems);
     switch (token.kind()) {
-      case WORD -> words.parse(token, elements).ifPresent(elements::add);
+      case WORD -> add(words.parse(token, elements), elements);
       case NAME -> reference(token, cursor, elements);
-      case NUMBER -> groups.parse(token, cursor).ifPresent(elements::add);
+      case NUMBER -> add(groups.parse(token, cursor), elements);
       case COMMA -> elements.add(new Element.Karvai(1));
       case SEMICOLON -> elements.add(new Element.Karvai(2));
       case DOT -> elements.add(new Element.Silence());
@@ -103,6 +103,12 @@ final class PhraseParser {
         }
       }
       default -> PhraseMistakes.stray(token, problems);
+    }
+  }
+
+  private static void add(Optional<Element> read, List<Element> elements) {
+    if (read.isPresent()) {
+      elements.add(read.get());
     }
   }
 
@@ -130,8 +136,10 @@ final class PhraseParser {
       PhraseMistakes.missingTimes(cursor, problems);
       return;
     }
-    RepeatCount.read(cursor, problems)
-        .ifPresent(times -> elements.add(new Element.Repeat(body.get(), times)));
+    Optional<Integer> times = RepeatCount.read(cursor, problems);
+    if (times.isPresent()) {
+      elements.add(new Element.Repeat(body.get(), times.get()));
+    }
   }
 
   /**
@@ -180,8 +188,10 @@ final class PhraseParser {
 
   private void repeatable(Element element, Cursor cursor, List<Element> elements) {
     if (cursor.is(TokenKind.TIMES)) {
-      RepeatCount.read(cursor, problems)
-          .ifPresent(times -> elements.add(new Element.Repeat(Sequence.of(element), times)));
+      Optional<Integer> times = RepeatCount.read(cursor, problems);
+      if (times.isPresent()) {
+        elements.add(new Element.Repeat(Sequence.of(element), times.get()));
+      }
     } else {
       elements.add(element);
     }
@@ -229,7 +239,12 @@ final class PhraseParser {
   }
 
   static boolean saysNothing(Sequence sequence) {
-    return sequence.elements().stream().allMatch(Element.Timeless.class::isInstance);
+    for (Element element : sequence.elements()) {
+      if (!(element instanceof Element.Timeless)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Passes over everything up to the bracket that closes the one just taken. */

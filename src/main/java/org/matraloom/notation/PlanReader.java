@@ -107,7 +107,9 @@ final class PlanReader {
       } else if (first.is(PlanLine.WITH) && !says) {
         second.read(tokens, parser).forEach(step -> add(step, first));
       } else {
-        parser.steps(tokens).forEach(step -> add(step, first));
+        for (Step step : parser.steps(tokens)) {
+          add(step, first);
+        }
       }
     }
     checkEduppu();

@@ -40,7 +40,7 @@ final class ScoreParser {
     this.headers = new Headers(lexicon, problems);
     this.bare = new BareLines(lexicon);
     this.phraseParser = new PhraseParser(lexicon, problems);
-    this.places = new MatraPlaces(plan, this::isPhrase, problems);
+    this.places = new MatraPlaces(plan, phrases.keySet(), problems);
   }
 
   /** Takes the next line of the text. */
@@ -118,10 +118,14 @@ final class ScoreParser {
     if (isBare()) {
       bare.tell(headers.has("tala"), headers.has("tempo"), problems);
       headers.assumeTala(BareLines.TALA);
-      bare.named().forEach(this::beginPhrase);
+      for (List<Token> line : bare.named()) {
+        beginPhrase(line);
+      }
       endPhrase();
     } else {
-      bare.lines().forEach(line -> LineMistakes.nameless(line, problems));
+      for (List<Token> line : bare.lines()) {
+        LineMistakes.nameless(line, problems);
+      }
     }
   }
 
@@ -129,7 +133,7 @@ final class ScoreParser {
   Optional<Composition> finish() {
     nameBareLines();
     endPhrase();
-    places = new MatraPlaces(plan, this::isPhrase, problems);
+    places = new MatraPlaces(plan, phrases.keySet(), problems);
     Headers.Head head = headers.read(places);
     if (phrases.isEmpty() && !lineLost && plan.stream().noneMatch(PlanReader::takesOver)) {
       problems.error(
@@ -227,7 +231,10 @@ final class ScoreParser {
     PlanReader.Plan read =
         reader.read(lines, shelf, !headers.has("stroke") && !headers.has("after"));
     takesOver |= read.takesOver();
-    boolean silent = read.lines().stream().noneMatch(line -> line.step() instanceof Step.Say);
+    boolean silent = true;
+    for (PlanCheck.Line line : read.lines()) {
+      silent &= !(line.step() instanceof Step.Say);
+    }
     if (silent && !problems.hasErrors()) {
       problems.error(
           perform.get(), "nothing is said under perform", "add a line such as Song x2 nadai 4");

@@ -30,7 +30,11 @@ final class WordParser {
       problems.error(token, "a word has at most " + LONGEST + " letters", "split it");
       return Optional.empty();
     }
-    Optional<List<Sollu>> sollus = split.computeIfAbsent(written, lexicon::split);
+    Optional<List<Sollu>> sollus = split.get(written);
+    if (sollus == null) {
+      sollus = lexicon.split(written);
+      split.put(written, sollus);
+    }
     if (sollus.isEmpty()) {
       PhraseMistakes.unknownWord(token, lexicon, problems);
       return Optional.empty();

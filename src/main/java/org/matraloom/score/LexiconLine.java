@@ -12,12 +12,23 @@ final class LexiconLine {
   /** More sollus a second than anybody says. */
   static final int MOST_PER_SECOND = 20;
 
+  private static final Pattern SIZE = Pattern.compile("[1-9][0-9]?");
   private static final String FASTEST = "fastest";
   private static final Pattern RATE = Pattern.compile("[0-9]{1,2}([.][0-9]{1,3})?");
   private static final int LONGEST_MESSAGE = 200;
   private static final String SPACES = " \t\n\u000b\f\r";
 
   private LexiconLine() {}
+
+  /** The lines of a list, whatever ends them. */
+  static String[] lines(String text) {
+    return (text.startsWith("\ufeff") ? text.substring(1) : text).split("\r\n|\r|\n", -1);
+  }
+
+  /** Whether this is the size of a group. */
+  static boolean isSize(String word) {
+    return SIZE.matcher(word).matches();
+  }
 
   static String withoutNote(String line) {
     int note = line.indexOf('#');

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /** What the lists of sollus say, read line by line. */
 final class LexiconText {
@@ -20,7 +19,6 @@ final class LexiconText {
   /** The largest group that has words of its own and not those of smaller ones. */
   static final int LARGEST_OWN_GROUP = 9;
 
-  private static final Pattern SIZE = Pattern.compile("[1-9][0-9]?");
   private static final int MOST_CHARACTERS = 1_000_000;
   private static final int LONGEST = 16;
   private static final int MOST_FAULTS = 100;
@@ -40,6 +38,29 @@ final class LexiconText {
     return new LexiconText();
   }
 
+  /** What the built-in list says. */
+  static LexiconText standard() {
+    LexiconText text = new LexiconText();
+    text.sounds.putAll(StandardSollus.sounds());
+    for (SolluSound sound : text.sounds.values()) {
+      for (String spelling : sound.spellings()) {
+        text.names.put(spelling, sound.name());
+      }
+    }
+    text.company.putAll(StandardSollus.company());
+    for (Map.Entry<Integer, List<List<String>>> group : StandardSollus.words().entrySet()) {
+      text.take(group.getKey(), group.getValue(), true);
+    }
+    text.measureSpellings();
+    return text;
+  }
+
+  private void measureSpellings() {
+    for (String spelling : names.keySet()) {
+      longestSpelling = Math.max(longestSpelling, spelling.length() * 2);
+    }
+  }
+
   /** A copy with one more list; a fault in any line refuses the whole list. */
   LexiconText plus(String text, String sourceName) {
     LexiconText sum = new LexiconText();
@@ -55,9 +76,7 @@ final class LexiconText {
     if (!faults.isEmpty()) {
       throw new LexiconException(sourceName, faults);
     }
-    for (String spelling : sum.names.keySet()) {
-      sum.longestSpelling = Math.max(sum.longestSpelling, spelling.length() * 2);
-    }
+    sum.measureSpellings();
     return sum;
   }
 
@@ -74,7 +93,8 @@ final class LexiconText {
   }
 
   Optional<SolluSound> bySpelling(String normal) {
-    return Optional.ofNullable(names.get(normal)).map(sounds::get);
+    String name = names.get(normal);
+    return name == null ? Optional.empty() : Optional.of(sounds.get(name));
   }
 
   Set<String> spellings() {
@@ -111,7 +131,7 @@ final class LexiconText {
           new LexiconException.Fault(1, "a list has at most " + MOST_CHARACTERS + " characters"));
       return faults;
     }
-    String[] lines = (text.startsWith("\ufeff") ? text.substring(1) : text).split("\r\n|\r|\n", -1);
+    String[] lines = LexiconLine.lines(text);
     Map<String, Integer> firstLine = new HashMap<>();
     Map<Integer, List<List<String>>> ownWords = new HashMap<>();
     for (boolean sollusKnown : new boolean[] {false, true}) {
@@ -143,10 +163,16 @@ final class LexiconText {
       firstOwn.put(size, choices.get(0));
     }
     for (boolean rings : new boolean[] {false, true}) {
-      List<List<String>> some = new ArrayList<>(choices);
-      some.removeIf(words -> LexiconWords.rings(words) != rings);
+      List<List<String>> some = new ArrayList<>();
+      for (List<String> words : choices) {
+        if (LexiconWords.rings(words) == rings) {
+          some.add(words);
+        }
+      }
       if (!some.isEmpty()) {
-        (rings ? mora : words).merge(size, some, (old, own) -> LexiconWords.join(own, old));
+        Map<Integer, List<List<String>>> kind = rings ? mora : words;
+        List<List<String>> old = kind.get(size);
+        kind.put(size, old == null ? some : LexiconWords.join(some, old));
       }
     }
   }
@@ -220,7 +246,7 @@ final class LexiconText {
 
   private Optional<String> readWords(String line, Map<Integer, List<List<String>>> ownWords) {
     String[] sides = line.split("=", -1);
-    if (sides.length != 2 || !SIZE.matcher(sides[0].strip()).matches()) {
+    if (sides.length != 2 || !LexiconLine.isSize(sides[0].strip())) {
       return Optional.of(
           "expected \"size = words\" with a size of 1 to "
               + LARGEST_GROUP

@@ -107,10 +107,8 @@ final class LexiconWords {
 
   /** A sollu as it is said after another one. */
   Sollu inCompany(Sollu before, Sollu sollu) {
-    return contents
-        .soundAfter(before.sound(), sollu.sound())
-        .map(sound -> new Sollu(sollu.spelling(), sound))
-        .orElse(sollu);
+    Optional<String> sound = contents.soundAfter(before.sound(), sollu.sound());
+    return sound.isPresent() ? new Sollu(sollu.spelling(), sound.get()) : sollu;
   }
 
   private Sollu alone(String spelling) {
