@@ -125,7 +125,7 @@ final class Headers {
     Avartana avartana =
         Avartana.of(
             tala().orElse(widest),
-            has("kalai") ? value("kalai", this::kalai).orElse(1) : 1,
+            has("kalai") ? value("kalai", cursor -> Quantity.kalai(cursor, problems)).orElse(1) : 1,
             has("fingers")
                 ? value("fingers", this::fingers).orElse(FingerCustom.RESTART)
                 : FingerCustom.RESTART);
@@ -218,17 +218,6 @@ final class Headers {
     return value(keyword, cursor -> BeatPlace.read(cursor, avartana, problems));
   }
 
-  private Optional<Integer> kalai(Cursor cursor) {
-    Token token = cursor.next();
-    if (token.is(TokenKind.NUMBER)
-        && (token.value() == 1 || token.value() == 2 || token.value() == 4)) {
-      return Optional.of(token.value());
-    }
-    problems.error(
-        token, "kalai is 1, 2 or 4, found " + token.said(), "write kalai 2 for two kalai");
-    return Optional.empty();
-  }
-
   private Optional<FingerCustom> fingers(Cursor cursor) {
     Token token = cursor.next();
     if (token.is("restart")) {
@@ -248,28 +237,6 @@ final class Headers {
       return USUAL_TEMPO;
     }
     Cursor cursor = entries.get("tempo").cursor();
-    return toTheEnd("tempo", cursor, tempo(cursor)).orElse(USUAL_TEMPO);
-  }
-
-  private Optional<Tempo> tempo(Cursor cursor) {
-    Token first = cursor.peek();
-    Optional<Ratio> beatsPerMinute = Quantity.read(cursor, "a number of beats a minute", problems);
-    if (beatsPerMinute.isPresent() && !Tempo.inRange(beatsPerMinute.get())) {
-      problems.error(
-          first.line(),
-          first.start(),
-          cursor.previous().end(),
-          "a tempo is "
-              + Tempo.SLOWEST
-              + " to "
-              + Tempo.FASTEST
-              + " beats a minute, given "
-              + beatsPerMinute.get().toMixed(),
-          () -> Optional.of("count the claps, not the sollus"));
-      return Optional.empty();
-    }
-    return beatsPerMinute.isPresent()
-        ? Optional.of(new Tempo(beatsPerMinute.get()))
-        : Optional.empty();
+    return toTheEnd("tempo", cursor, Quantity.tempo(cursor, problems)).orElse(USUAL_TEMPO);
   }
 }

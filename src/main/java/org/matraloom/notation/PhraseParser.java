@@ -44,7 +44,7 @@ final class PhraseParser {
     open.clear();
     int before = problems.errors();
     Sequence sequence = sequence(cursor, TokenKind.END);
-    if (before == problems.errors() && saysNothing(sequence)) {
+    if (before == problems.errors() && sequence.saysNothing()) {
       problems.error(
           name,
           "phrase " + name.brief() + " says nothing",
@@ -84,9 +84,9 @@ final class PhraseParser {
     }
     BreathMarks.checkSpace(before, token, problems);
     switch (token.kind()) {
-      case WORD -> add(words.parse(token, elements), elements);
+      case WORD -> words.parse(token, elements);
       case NAME -> reference(token, cursor, elements);
-      case NUMBER -> add(groups.parse(token, cursor), elements);
+      case NUMBER -> groups.parse(token, cursor, elements);
       case COMMA -> elements.add(new Element.Karvai(1));
       case SEMICOLON -> elements.add(new Element.Karvai(2));
       case DOT -> elements.add(new Element.Silence());
@@ -103,12 +103,6 @@ final class PhraseParser {
         }
       }
       default -> PhraseMistakes.stray(token, problems);
-    }
-  }
-
-  private static void add(Optional<Element> read, List<Element> elements) {
-    if (read.isPresent()) {
-      elements.add(read.get());
     }
   }
 
@@ -219,7 +213,7 @@ final class PhraseParser {
       tellUnclosed(opener, cursor);
       return Optional.empty();
     }
-    if (before == problems.errors() && saysNothing(body)) {
+    if (before == problems.errors() && body.saysNothing()) {
       problems.error(opener, "nothing is said between the brackets", "take them out");
       return Optional.empty();
     }
@@ -236,15 +230,6 @@ final class PhraseParser {
     Token other = cursor.next();
     problems.error(
         other, opener.said() + " is closed by " + other.said(), "write " + sign + " here");
-  }
-
-  static boolean saysNothing(Sequence sequence) {
-    for (Element element : sequence.elements()) {
-      if (!(element instanceof Element.Timeless)) {
-        return false;
-      }
-    }
-    return true;
   }
 
   /** Passes over everything up to the bracket that closes the one just taken. */

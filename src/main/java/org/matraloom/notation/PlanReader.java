@@ -58,7 +58,18 @@ final class PlanReader {
       Map<String, Sequence> borrowed,
       Map<String, Length> lengths,
       Closing closing,
-      boolean takesOver) {}
+      boolean takesOver) {
+
+    /** Whether a phrase is said. */
+    boolean says() {
+      for (PlanCheck.Line line : lines) {
+        if (line.step() instanceof Step.Say) {
+          return true;
+        }
+      }
+      return false;
+    }
+  }
 
   /** The plan of a score without one: the last phrase, once. */
   static Plan lastOnce(

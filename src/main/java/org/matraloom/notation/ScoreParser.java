@@ -12,7 +12,6 @@ import org.matraloom.score.Composition;
 import org.matraloom.score.Length;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Sequence;
-import org.matraloom.score.Step;
 import org.matraloom.spell.ScorePrinter;
 
 /** Sorts the lines of a score into headers, phrases and the perform plan, and joins their parts. */
@@ -118,14 +117,10 @@ final class ScoreParser {
     if (isBare()) {
       bare.tell(headers.has("tala"), headers.has("tempo"), problems);
       headers.assumeTala(BareLines.TALA);
-      for (List<Token> line : bare.named()) {
-        beginPhrase(line);
-      }
+      bare.named().forEach(this::beginPhrase);
       endPhrase();
     } else {
-      for (List<Token> line : bare.lines()) {
-        LineMistakes.nameless(line, problems);
-      }
+      LineMistakes.nameless(bare.lines(), problems);
     }
   }
 
@@ -231,11 +226,7 @@ final class ScoreParser {
     PlanReader.Plan read =
         reader.read(lines, shelf, !headers.has("stroke") && !headers.has("after"));
     takesOver |= read.takesOver();
-    boolean silent = true;
-    for (PlanCheck.Line line : read.lines()) {
-      silent &= !(line.step() instanceof Step.Say);
-    }
-    if (silent && !problems.hasErrors()) {
+    if (!read.says() && !problems.hasErrors()) {
       problems.error(
           perform.get(), "nothing is said under perform", "add a line such as Song x2 nadai 4");
     }

@@ -46,6 +46,17 @@ final class LexiconWords {
     return false;
   }
 
+  /** Those of some words that have karvai, or those that have none. */
+  static List<List<String>> ofKind(List<List<String>> choices, boolean rings) {
+    List<List<String>> some = new ArrayList<>();
+    for (List<String> words : choices) {
+      if (rings(words) == rings) {
+        some.add(words);
+      }
+    }
+    return some;
+  }
+
   /** Words without karvai; of groups without any, they are put together. */
   List<List<Sollu>> choices(int size) {
     if (size < 1 || size > LexiconText.LARGEST_GROUP) {

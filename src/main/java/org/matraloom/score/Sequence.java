@@ -42,6 +42,20 @@ public record Sequence(List<Element> elements) {
     return settled;
   }
 
+  /**
+   * Whether it takes no time: bars and wishes for breath alone, or nothing.
+   *
+   * @return true if nothing is said and nothing rings
+   */
+  public boolean saysNothing() {
+    for (Element element : elements) {
+      if (!(element instanceof Element.Timeless)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** Whether these are the three statements of an ending: bars and breath marks do not count. */
   private static boolean isEnding(List<Element> next) {
     for (int index = 0; index < next.size(); index++) {

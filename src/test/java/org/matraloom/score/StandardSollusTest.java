@@ -18,7 +18,7 @@ class StandardSollusTest {
   private static LexiconText asRead() throws IOException {
     try (InputStream list = Lexicon.class.getResourceAsStream(STANDARD)) {
       String text = new String(list.readAllBytes(), StandardCharsets.UTF_8);
-      return LexiconText.empty().plus(text, STANDARD);
+      return new LexiconText().plus(text, STANDARD);
     }
   }
 

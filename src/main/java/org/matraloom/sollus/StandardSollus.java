@@ -1,7 +1,7 @@
-package org.matraloom.score;
+package org.matraloom.sollus;
 
+import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -10,13 +10,17 @@ import java.util.Map;
  * that takes as long as all else that a check does. Drawn from the list by scripts/draw-sollus; a
  * sollu is changed there.
  */
-final class StandardSollus {
+public final class StandardSollus {
 
   private StandardSollus() {}
 
-  /** The sounds in the order of the list. */
-  static Map<String, SolluSound> sounds() {
-    Map<String, SolluSound> all = new LinkedHashMap<>();
+  /**
+   * The sounds.
+   *
+   * @return in the order of the list
+   */
+  public static List<SolluRow> sounds() {
+    List<SolluRow> all = new ArrayList<>();
     add(all, "ta", List.of("ta", "tha", "tah", "thah"), List.of("t", "a"));
     add(all, "taa", List.of("taa", "thaa", "taah", "thaah"), List.of("t", "aa"));
     add(all, "ti", List.of("ti", "thi"), List.of("t", "i"));
@@ -140,8 +144,12 @@ final class StandardSollus {
     return all;
   }
 
-  /** What is said so after another one, by both with a space between. */
-  static Map<String, String> company() {
+  /**
+   * What is said so after another one.
+   *
+   * @return the sound that is heard, by both names with a space between
+   */
+  public static Map<String, String> company() {
     Map<String, String> all = new HashMap<>();
     all.put("ki ta", "ṭa");
     all.put("ki da", "ṭa");
@@ -154,8 +162,12 @@ final class StandardSollus {
     return all;
   }
 
-  /** The words for groups by their size, those with karvai too, in the order of the list. */
-  static Map<Integer, List<List<String>>> words() {
+  /**
+   * The words for groups, those with karvai too.
+   *
+   * @return by their size, in the order of the list
+   */
+  public static Map<Integer, List<List<String>>> words() {
     Map<Integer, List<List<String>>> all = new HashMap<>();
     all.put(
         1,
@@ -219,7 +231,7 @@ final class StandardSollus {
   }
 
   private static void add(
-      Map<String, SolluSound> all, String name, List<String> spellings, List<String> phones) {
-    all.put(name, new SolluSound(name, spellings, phones));
+      List<SolluRow> all, String name, List<String> spellings, List<String> phones) {
+    all.add(new SolluRow(name, spellings, phones));
   }
 }
