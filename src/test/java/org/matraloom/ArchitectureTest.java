@@ -73,6 +73,7 @@ class ArchitectureTest {
           Map.entry("app.write", 7),
           Map.entry("door", 0),
           Map.entry("shelf", 7),
+          Map.entry("sollus", 0),
           Map.entry("staircase", 0),
           Map.entry("app.lesson", 8),
           Map.entry("app.open", 9),

@@ -3,6 +3,7 @@ package org.matraloom.app;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.matraloom.app.cli.Program;
 import org.matraloom.app.handon.BookletCommand;
 import org.matraloom.app.handon.ClassCommand;
 import org.matraloom.app.handon.EventsCommand;
@@ -54,7 +55,7 @@ final class Commands {
   }
 
   /** A command line that knows the command that is named, or all of them. */
-  static CommandLine lineFor(Main program, String... arguments) {
+  static CommandLine lineFor(Program program, String... arguments) {
     Class<?> named = arguments.length == 0 ? null : ALL.get(arguments[0]);
     if (named == null) {
       CommandLine line = new CommandLine(program);

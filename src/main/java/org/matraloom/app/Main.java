@@ -7,35 +7,20 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import org.matraloom.app.cli.CommandLines;
 import org.matraloom.app.cli.ExitCode;
-import org.matraloom.app.cli.Program;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
 
-/** The program's entry: hands the arguments to a command and ends with its exit code. */
-@Command(
-    name = Main.NAME,
-    mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class,
-    sortOptions = false,
-    description = {
-      "Write a konnakkol composition as text, prove that it lands, and practise it.",
-      "",
-      "Start with: matraloom open    (everything on one page, in the browser)",
-      "Or with:    matraloom demo    (every command on one piece)"
-    },
-    footer = {
-      "",
-      "Exit codes: 0 done; 1 the score or take fails its check; 2 bad input or usage;",
-      "3 the machine could not.",
-      "Keep the level low and rest your voice; these are general cautions, not medical advice."
-    })
-public final class Main implements Program {
+/**
+ * The program's entry: hands the arguments to a command and ends with its exit code.
+ *
+ * <p>Java looks up every class that a public method here names before it starts the program, so
+ * none names one that a short command does not need.
+ */
+public final class Main {
 
   /** What the program is called. */
   static final String NAME = "matraloom";
 
-  /** Keeps picocli's factory happy; the class has no state. */
-  Main() {}
+  private Main() {}
 
   /**
    * Runs the program and ends the process.
@@ -49,7 +34,9 @@ public final class Main implements Program {
     int code = run(out, err, arguments);
     out.flush();
     Optional<String> fault = answers.fault();
-    fault.ifPresent(words -> err.println("matraloom: the answer could not be written: " + words));
+    if (fault.isPresent()) {
+      err.println("matraloom: the answer could not be written: " + fault.get());
+    }
     err.flush();
     System.exit(fault.isPresent() ? ExitCode.MACHINE : code);
   }
@@ -67,7 +54,7 @@ public final class Main implements Program {
       if (PlainLine.is(arguments)) {
         return PlainLine.run(out, err, arguments);
       }
-      CommandLine line = Commands.lineFor(new Main(), arguments);
+      CommandLine line = Commands.lineFor(new AllCommands(), arguments);
       CommandLines.prepared(line, out, err);
       if (arguments.length == 0) {
         line.usage(out);
@@ -77,16 +64,6 @@ public final class Main implements Program {
     } catch (VirtualMachineError tooMuch) {
       return CommandLines.explain(tooMuch, err);
     }
-  }
-
-  @Override
-  public int runAlso(PrintWriter out, PrintWriter err, String... arguments) {
-    return run(out, err, arguments);
-  }
-
-  @Override
-  public CommandLine whole() {
-    return Commands.lineFor(new Main());
   }
 
   private static PrintWriter writer(OutputStream stream) {

@@ -5,10 +5,13 @@ import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
 import org.matraloom.app.cli.Program;
+import org.matraloom.app.open.Samples;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
@@ -18,9 +21,6 @@ import picocli.CommandLine.Spec;
  */
 @Command(name = "warm-up", hidden = true, description = "Load what short commands need.")
 final class WarmUpCommand implements Callable<Integer> {
-
-  private static final String SCORE = "SCORE";
-  private static final String TRACK = "TRACK";
 
   private static final List<String> COMMANDS =
       List.of(
@@ -32,34 +32,48 @@ final class WarmUpCommand implements Callable<Integer> {
           "fit SCORE",
           "render SCORE -o TRACK --rounds 1",
           "take SCORE TRACK --no-log",
+          "sheet SCORE -o SHEET",
           "talas adi",
+          "talas",
+          "sollus",
           "--version",
           "--help");
+
+  /** What is asked of every sample: other talas, other lines than those of one piece. */
+  private static final List<String> OF_SAMPLES = List.of("check SCORE", "breaths SCORE");
 
   @Spec private CommandSpec command;
 
   @Override
   public Integer call() throws IOException {
-    PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
-    Program program = (Program) command.root().userObject();
-    Path score = Files.createTempFile("warm-up", ".loom");
-    Path track = Files.createTempFile("warm-up", ".wav");
+    Map<String, Path> files = new HashMap<>();
     try {
-      Files.writeString(score, DemoScore.text());
-      for (String line : COMMANDS) {
-        String[] words = line.split(" ");
-        for (int at = 0; at < words.length; at++) {
-          words[at] =
-              words[at].equals(SCORE)
-                  ? score.toString()
-                  : words[at].equals(TRACK) ? track.toString() : words[at];
-        }
-        program.runAlso(nowhere, nowhere, words);
+      files.put("SCORE", Files.createTempFile("warm-up", ".loom"));
+      files.put("TRACK", Files.createTempFile("warm-up", ".wav"));
+      files.put("SHEET", Files.createTempFile("warm-up", ".pdf"));
+      run(DemoScore.text(), COMMANDS, files);
+      for (String sample : Samples.NAMES) {
+        run(Samples.text(sample), OF_SAMPLES, files);
       }
     } finally {
-      Files.delete(score);
-      Files.delete(track);
+      for (Path file : files.values()) {
+        Files.deleteIfExists(file);
+      }
     }
     return ExitCode.DONE;
+  }
+
+  private void run(String score, List<String> lines, Map<String, Path> files) throws IOException {
+    PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+    Program program = (Program) command.root().userObject();
+    Files.writeString(files.get("SCORE"), score);
+    for (String line : lines) {
+      String[] words = line.split(" ");
+      for (int at = 0; at < words.length; at++) {
+        Path file = files.get(words[at]);
+        words[at] = file == null ? words[at] : file.toString();
+      }
+      program.runAlso(nowhere, nowhere, words);
+    }
   }
 }

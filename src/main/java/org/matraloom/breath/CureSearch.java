@@ -1,8 +1,11 @@
 package org.matraloom.breath;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +14,8 @@ import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.stream.Stream;
 import org.matraloom.score.Composition;
+import org.matraloom.score.Element;
+import org.matraloom.score.Moment;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Sequence;
 import org.matraloom.score.Span;
@@ -20,12 +25,17 @@ import org.matraloom.time.Ratio;
  * Looks for the smallest written changes of one kind after which a piece can be said.
  *
  * <p>One change is tried at every place; where none is enough, the one that helps most is kept and
- * the search goes on from there. The work is bounded by the sollus that are read.
+ * the search goes on from there. A change at one place helps no more than a breath or two each time
+ * its phrase is said, so where far more are missing only those are tried that stand inside a
+ * repeat; and the work is bounded by the sollus that are read.
  */
 final class CureSearch {
 
   private static final int MOST_CHANGES = 8;
-  private static final long MOST_SOLLUS_READ = 1_500_000;
+  private static final long MOST_SOLLUS_READ = 500_000;
+
+  /** A stretch that is parted, and loses what is left out, misses at most so many breaths fewer. */
+  private static final long MOST_HELP = 2;
 
   /**
    * A piece with one more change.
@@ -50,6 +60,7 @@ final class CureSearch {
   private final int mostAmount;
   private final boolean eachTime;
   private long sollusRead;
+  private boolean singles = true;
 
   private CureSearch(
       BreathSettings settings, IntFunction<SequenceEdit> edit, int mostAmount, boolean eachTime) {
@@ -92,6 +103,8 @@ final class CureSearch {
     Composition current = composition;
     long missing = MissingBreaths.in(Performance.of(composition), settings);
     while (missing > 0 && made.size() < MOST_CHANGES) {
+      int changesLeft = MOST_CHANGES - made.size();
+      singles = missing <= changesLeft * MOST_HELP * mostSayings(current);
       Optional<Change> next = next(current, missing);
       if (next.isEmpty()) {
         return List.of();
@@ -101,6 +114,22 @@ final class CureSearch {
       missing = next.get().missing();
     }
     return missing == 0 ? made : List.of();
+  }
+
+  /** How often the phrase that is said most is said. */
+  private static long mostSayings(Composition composition) {
+    Map<String, Long> times = new HashMap<>();
+    Performance performance = Performance.of(composition);
+    for (Span.Round round : performance.rounds()) {
+      times.merge(round.phrase(), 1L, Long::sum);
+    }
+    Iterator<Moment> moments = performance.moments();
+    while (moments.hasNext()) {
+      if (moments.next() instanceof Moment.PhraseStart begins) {
+        times.merge(begins.name(), 1L, Long::sum);
+      }
+    }
+    return Collections.max(times.values());
   }
 
   private Optional<Change> next(Composition composition, long missing) {
@@ -137,9 +166,12 @@ final class CureSearch {
       Composition composition, int amount, long missing, Set<Variant.Fit> fits) {
     List<Change> found = new ArrayList<>();
     for (Map.Entry<String, Sequence> phrase : composition.phrases().entrySet()) {
+      if (sollusRead >= MOST_SOLLUS_READ || !(singles || repeats(phrase.getValue()))) {
+        continue;
+      }
       for (Variant variant : edit.apply(amount).variants(phrase.getValue())) {
         if (fits.contains(variant.fit())
-            && (eachTime || !variant.eachTime())
+            && (variant.eachTime() ? eachTime : singles)
             && sollusRead < MOST_SOLLUS_READ) {
           Composition changed = with(composition, phrase.getKey(), variant.sequence());
           Performance performance = Performance.of(changed);
@@ -153,6 +185,16 @@ final class CureSearch {
       }
     }
     return found;
+  }
+
+  /** Whether something is said in a bracket, as a repeat is. */
+  private static boolean repeats(Sequence sequence) {
+    for (Element element : sequence.elements()) {
+      if (element instanceof Element.Bracket) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private Optional<Change> cheapest(List<Change> changes) {

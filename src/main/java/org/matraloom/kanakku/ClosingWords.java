@@ -1,5 +1,7 @@
 package org.matraloom.kanakku;
 
+import java.util.Optional;
+import org.matraloom.score.Closing;
 import org.matraloom.score.Performance;
 
 /** Words for how a piece ends: with its last matra, or with a stroke on the landing itself. */
@@ -14,11 +16,10 @@ public final class ClosingWords {
    * @return a clause without its place, such as "the last matra ends"
    */
   public static String ends(Performance performance) {
-    return performance
-        .closing()
-        .stroke()
-        .map(stroke -> "the last stroke, " + stroke.sollu().spelling() + ", falls")
-        .orElse("the last matra ends");
+    Optional<Closing.Stroke> stroke = performance.closing().stroke();
+    return stroke.isPresent()
+        ? "the last stroke, " + stroke.get().sollu().spelling() + ", falls"
+        : "the last matra ends";
   }
 
   /**

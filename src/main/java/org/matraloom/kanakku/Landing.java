@@ -63,7 +63,11 @@ public record Landing(Performance performance, Ratio missBeats) {
    * @return matras
    */
   public Ratio matras() {
-    return performance.spans().stream().map(Span::matras).reduce(Ratio.ZERO, Ratio::plus);
+    Ratio sum = Ratio.ZERO;
+    for (Span span : performance.spans()) {
+      sum = sum.plus(span.matras());
+    }
+    return sum;
   }
 
   /**

@@ -76,7 +76,10 @@ public final class LengthWords {
       Ratio to = last ? performance.endBeat() : Ratio.of(talas.get(index + 1).beat());
       Avartana tala = talas.get(index).avartana();
       String name = talas.size() == 1 ? "" : " of " + tala.tala().name();
-      avartanas(to.minus(from), tala.beats()).ifPresent(length -> words.add(length + name));
+      Optional<String> length = avartanas(to.minus(from), tala.beats());
+      if (length.isPresent()) {
+        words.add(length.get() + name);
+      }
     }
     return words.isEmpty() ? Optional.empty() : Optional.of(String.join(" and ", words));
   }

@@ -31,20 +31,38 @@ public final class Remarks {
    * @return sentences without a full stop, possibly none
    */
   public static List<String> on(Performance performance) {
+    return on(performance, SpeechRate.of(performance));
+  }
+
+  /**
+   * The same where the rates of speech are known.
+   *
+   * @param performance what is performed
+   * @param rates {@link SpeechRate#of(Performance)} of it
+   * @return sentences without a full stop, possibly none
+   */
+  public static List<String> on(Performance performance, List<SpeechRate> rates) {
     List<String> remarks = new ArrayList<>();
     List<Entrance> entrances = Entrance.of(performance);
     Avartana avartana = performance.avartana();
-    entrances.stream()
-        .filter(entrance -> entrance.insideBeat() || isChangeInsideAvartana(entrance))
-        .limit(MOST_ROUNDS)
-        .map(entrance -> onEntrance(entrance, avartana))
-        .forEach(remarks::add);
-    lateStroke(performance).ifPresent(remarks::add);
-    SpeechRate.of(performance).stream()
-        .filter(Remarks::isHard)
-        .map(Remarks::onRate)
-        .forEach(remarks::add);
-    FalseClaim.in(performance).forEach(claim -> remarks.add(onClaim(claim, avartana)));
+    for (Entrance entrance : entrances) {
+      boolean told = entrance.insideBeat() || isChangeInsideAvartana(entrance);
+      if (told && remarks.size() < MOST_ROUNDS) {
+        remarks.add(onEntrance(entrance, avartana));
+      }
+    }
+    Optional<String> stroke = lateStroke(performance);
+    if (stroke.isPresent()) {
+      remarks.add(stroke.get());
+    }
+    for (SpeechRate rate : rates) {
+      if (isHard(rate)) {
+        remarks.add(onRate(rate));
+      }
+    }
+    for (FalseClaim claim : FalseClaim.in(performance)) {
+      remarks.add(onClaim(claim, avartana));
+    }
     return List.copyOf(remarks);
   }
 

@@ -45,7 +45,12 @@ public record ScoreFindings(Landing landing, boolean barsHold, boolean placesHol
    * @return true if there is no false claim
    */
   public static boolean placesHold(Performance performance) {
-    return PlaceClaim.in(performance).stream().allMatch(PlaceClaim::holds);
+    for (PlaceClaim claim : PlaceClaim.in(performance)) {
+      if (!claim.holds()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /**

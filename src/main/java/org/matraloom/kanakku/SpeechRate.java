@@ -2,12 +2,15 @@ package org.matraloom.kanakku;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.matraloom.score.Moment;
 import org.matraloom.score.Performance;
 import org.matraloom.score.Span;
+import org.matraloom.score.Spoken;
 import org.matraloom.time.Ratio;
 
 /**
@@ -48,28 +51,36 @@ public record SpeechRate(int matrasPerBeat, double matrasPerSecond, double faste
     Map<Integer, Ratio> shortest = new LinkedHashMap<>();
     for (Span.Round round : performance.rounds()) {
       if (known.add(List.of(round.phrase(), round.nadai(), round.kalam()))) {
-        shortestSollus(round, performance)
-            .forEach((density, beats) -> shortest.merge(density, beats, Ratio::min));
+        for (Map.Entry<Integer, Ratio> own : shortestSollus(round, performance).entrySet()) {
+          shorten(shortest, own.getKey(), own.getValue());
+        }
       }
     }
     List<SpeechRate> rates = new ArrayList<>();
-    shortest.forEach(
-        (density, beats) ->
-            rates.add(
-                new SpeechRate(
-                    density,
-                    beatsPerSecond.times(density).toDouble(),
-                    beatsPerSecond.dividedBy(beats).toDouble())));
+    for (Map.Entry<Integer, Ratio> each : shortest.entrySet()) {
+      rates.add(
+          new SpeechRate(
+              each.getKey(),
+              beatsPerSecond.times(each.getKey()).toDouble(),
+              beatsPerSecond.dividedBy(each.getValue()).toDouble()));
+    }
     return List.copyOf(rates);
+  }
+
+  private static void shorten(Map<Integer, Ratio> shortest, int density, Ratio beats) {
+    Ratio known = shortest.get(density);
+    shortest.put(density, known == null ? beats : known.min(beats));
   }
 
   /** For each number of matras a beat the shortest own part; a silent round keeps its own. */
   private static Map<Integer, Ratio> shortestSollus(Span.Round round, Performance performance) {
     Map<Integer, Ratio> shortest = new LinkedHashMap<>();
-    performance
-        .onlyRounds(round.number(), round.number())
-        .spoken()
-        .forEach(said -> shortest.merge(said.matrasPerBeat(), said.ownBeats(), Ratio::min));
+    Iterator<Moment> moments = performance.onlyRounds(round.number(), round.number()).moments();
+    while (moments.hasNext()) {
+      if (moments.next() instanceof Spoken said) {
+        shorten(shortest, said.matrasPerBeat(), said.ownBeats());
+      }
+    }
     if (shortest.isEmpty()) {
       shortest.put(round.matrasPerBeat(), round.beats());
     }

@@ -1,8 +1,8 @@
 package org.matraloom.kanakku;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.Optional;
 import org.matraloom.score.Span;
 import org.matraloom.time.Ratio;
 
@@ -21,23 +21,28 @@ public final class SumWords {
    * @return such as "16 + 16 = 32 matras; 4 + 4 = 8 beats = 1 avartana."
    */
   public static String of(Landing landing) {
-    return summed(landing, Span::matras, landing.matras(), "matra")
+    Optional<String> avartanas = LengthWords.avartanas(landing.performance());
+    return summed(landing, true, landing.matras())
         + "; "
-        + summed(landing, Span::beats, landing.beats(), "beat")
-        + LengthWords.avartanas(landing.performance()).map(" = "::concat).orElse("")
+        + summed(landing, false, landing.beats())
+        + (avartanas.isPresent() ? " = " + avartanas.get() : "")
         + ".";
   }
 
-  private static String summed(
-      Landing landing, Function<Span, Ratio> part, Ratio total, String unit) {
-    List<Span> spans =
-        landing.performance().spans().stream().filter(span -> span.beats().signum() > 0).toList();
-    if (spans.size() < 2 || spans.size() > MOST_SUMMANDS) {
-      return counted(total, unit);
+  private static String summed(Landing landing, boolean inMatras, Ratio total) {
+    String unit = inMatras ? "matra" : "beat";
+    List<String> summands = new ArrayList<>();
+    for (Span span : landing.performance().spans()) {
+      if (span.beats().signum() > 0) {
+        if (summands.size() == MOST_SUMMANDS) {
+          return counted(total, unit);
+        }
+        summands.add((inMatras ? span.matras() : span.beats()).toMixed());
+      }
     }
-    return spans.stream().map(part).map(Ratio::toMixed).collect(Collectors.joining(" + "))
-        + " = "
-        + counted(total, unit);
+    return summands.size() < 2
+        ? counted(total, unit)
+        : String.join(" + ", summands) + " = " + counted(total, unit);
   }
 
   /**

@@ -16,7 +16,7 @@ final class BreathMarks {
     if (forbids) {
       cursor.next();
     }
-    if (PhraseParser.saysNothing(new Sequence(elements))) {
+    if (new Sequence(elements).saysNothing()) {
       PhraseMistakes.wishBeforeWords(token, problems);
     } else if (elements.get(elements.size() - 1) instanceof Element.BreathWish) {
       PhraseMistakes.twoWishes(token, problems);

@@ -3,7 +3,6 @@ package org.matraloom.notation;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Element;
 import org.matraloom.score.Lexicon;
@@ -32,7 +31,7 @@ final class GroupParser {
   }
 
   /** Reads the group whose size has just been taken. */
-  Optional<Element> parse(Token token, Cursor cursor) {
+  void parse(Token token, Cursor cursor, List<Element> elements) {
     int size = token.value();
     boolean sound = inRange(token, 1, Lexicon.LARGEST_GROUP, "a group has", "sollus");
     int hold = 1;
@@ -42,7 +41,7 @@ final class GroupParser {
             cursor.peek(),
             "expected a number after *, found " + cursor.peek().said(),
             "5*6 is five sollus, each lasting 6 matras");
-        return Optional.empty();
+        return;
       }
       Token held = cursor.next();
       hold = held.value();
@@ -62,7 +61,9 @@ final class GroupParser {
       PhraseMistakes.timesAfterNumber(token, cursor, problems);
       sound = false;
     }
-    return sound ? Optional.of(group(size, hold).ringing(karvai)) : Optional.empty();
+    if (sound) {
+      elements.add(group(size, hold).ringing(karvai));
+    }
   }
 
   private Element.Group group(int size, int hold) {

@@ -79,7 +79,12 @@ final class Headers {
 
   /** The keyword that a token is, whatever its case. */
   static Optional<String> keyword(Token token) {
-    return KEYWORDS.stream().filter(token::is).findFirst();
+    for (String keyword : KEYWORDS) {
+      if (token.is(keyword)) {
+        return Optional.of(keyword);
+      }
+    }
+    return Optional.empty();
   }
 
   /** Takes one header line. */
@@ -120,14 +125,17 @@ final class Headers {
     Avartana avartana =
         Avartana.of(
             tala().orElse(widest),
-            value("kalai", this::kalai).orElse(1),
-            value("fingers", this::fingers).orElse(FingerCustom.RESTART));
+            has("kalai") ? value("kalai", cursor -> Quantity.kalai(cursor, problems)).orElse(1) : 1,
+            has("fingers")
+                ? value("fingers", this::fingers).orElse(FingerCustom.RESTART)
+                : FingerCustom.RESTART);
+    Ratio eduppu = UsedTalas.usualEduppu(avartana.tala()).times(avartana.kalai());
     return new Head(
         title(),
         avartana,
-        value("tempo", this::tempo).orElse(USUAL_TEMPO),
-        place("start", places::start, Ratio.ZERO, avartana),
-        place("eduppu", places::eduppu, UsedTalas.usualEduppu(avartana.tala()), avartana),
+        tempo(),
+        has("start") ? place("start", places::start, avartana).orElse(Ratio.ZERO) : Ratio.ZERO,
+        has("eduppu") ? place("eduppu", places::eduppu, avartana).orElse(eduppu) : eduppu,
         closing(),
         wording());
   }
@@ -139,12 +147,17 @@ final class Headers {
 
   /** Which words groups are spoken with, as far as the head has been read. */
   Wording wording() {
-    return sollus.wording(() -> value("words", sollus::kind));
+    if (!sollus.isWorded()) {
+      sollus.word(has("words") ? value("words", sollus::kind) : Optional.empty());
+    }
+    return sollus.wording();
   }
 
   private Closing closing() {
-    Optional<Closing.Stroke> stroke = value("stroke", sollus::stroke);
-    int avartanas = value("after", sollus::after).orElse(Closing.usualAvartanas(stroke));
+    Optional<Closing.Stroke> stroke =
+        has("stroke") ? value("stroke", sollus::stroke) : Optional.empty();
+    int usual = Closing.usualAvartanas(stroke);
+    int avartanas = has("after") ? value("after", sollus::after).orElse(usual) : usual;
     return new Closing(stroke, avartanas);
   }
 
@@ -167,26 +180,28 @@ final class Headers {
       return Optional.empty();
     }
     TalaReader.Result result = TalaReader.read(entry.text());
-    result
-        .fault()
-        .ifPresent(
-            fault ->
-                problems.error(
-                    entry.keyword().line(),
-                    entry.start() + fault.start(),
-                    entry.start() + fault.end(),
-                    fault.message(),
-                    fault::help));
+    if (result.fault().isPresent()) {
+      TalaReader.Fault fault = result.fault().get();
+      problems.error(
+          entry.keyword().line(),
+          entry.start() + fault.start(),
+          entry.start() + fault.end(),
+          fault.message(),
+          fault::help);
+    }
     return result.tala();
   }
 
+  /**
+   * What a header says that is there. At the start of the program the first reader of some kind
+   * takes longer than the reading, so nobody is to be asked for a header that is not there.
+   */
   private <T> Optional<T> value(String keyword, Function<Cursor, Optional<T>> reader) {
-    Entry entry = entries.get(keyword);
-    if (entry == null) {
-      return Optional.empty();
-    }
-    Cursor cursor = entry.cursor();
-    Optional<T> value = reader.apply(cursor);
+    Cursor cursor = entries.get(keyword).cursor();
+    return toTheEnd(keyword, cursor, reader.apply(cursor));
+  }
+
+  private <T> Optional<T> toTheEnd(String keyword, Cursor cursor, Optional<T> value) {
     if (value.isPresent() && !cursor.isAtEnd()) {
       problems.error(
           cursor.peek(),
@@ -196,22 +211,11 @@ final class Headers {
     return value;
   }
 
-  private Ratio place(
-      String keyword, UnaryOperator<List<Token>> inBeats, Ratio usualAksharas, Avartana avartana) {
-    entries.computeIfPresent(keyword, (k, is) -> new Entry(is.keyword, inBeats.apply(is.tokens)));
-    return value(keyword, cursor -> BeatPlace.read(cursor, avartana, problems))
-        .orElse(usualAksharas.times(avartana.kalai()));
-  }
-
-  private Optional<Integer> kalai(Cursor cursor) {
-    Token token = cursor.next();
-    if (token.is(TokenKind.NUMBER)
-        && (token.value() == 1 || token.value() == 2 || token.value() == 4)) {
-      return Optional.of(token.value());
-    }
-    problems.error(
-        token, "kalai is 1, 2 or 4, found " + token.said(), "write kalai 2 for two kalai");
-    return Optional.empty();
+  private Optional<Ratio> place(
+      String keyword, UnaryOperator<List<Token>> inBeats, Avartana avartana) {
+    Entry entry = entries.get(keyword);
+    entries.put(keyword, new Entry(entry.keyword, inBeats.apply(entry.tokens)));
+    return value(keyword, cursor -> BeatPlace.read(cursor, avartana, problems));
   }
 
   private Optional<FingerCustom> fingers(Cursor cursor) {
@@ -228,23 +232,11 @@ final class Headers {
     return Optional.empty();
   }
 
-  private Optional<Tempo> tempo(Cursor cursor) {
-    Token first = cursor.peek();
-    Optional<Ratio> beatsPerMinute = Quantity.read(cursor, "a number of beats a minute", problems);
-    if (beatsPerMinute.isPresent() && !Tempo.inRange(beatsPerMinute.get())) {
-      problems.error(
-          first.line(),
-          first.start(),
-          cursor.previous().end(),
-          "a tempo is "
-              + Tempo.SLOWEST
-              + " to "
-              + Tempo.FASTEST
-              + " beats a minute, given "
-              + beatsPerMinute.get().toMixed(),
-          () -> Optional.of("count the claps, not the sollus"));
-      return Optional.empty();
+  private Tempo tempo() {
+    if (!has("tempo")) {
+      return USUAL_TEMPO;
     }
-    return beatsPerMinute.map(Tempo::new);
+    Cursor cursor = entries.get("tempo").cursor();
+    return toTheEnd("tempo", cursor, Quantity.tempo(cursor, problems)).orElse(USUAL_TEMPO);
   }
 }

@@ -62,9 +62,10 @@ final class Lexer {
   /** A text with plain spaces. */
   static String spaced(String text) {
     StringBuilder plain = new StringBuilder();
-    text.chars()
-        .map(letter -> isSpace(letter) ? ' ' : letter)
-        .forEach(letter -> plain.append((char) letter));
+    for (int index = 0; index < text.length(); index++) {
+      char letter = text.charAt(index);
+      plain.append(isSpace(letter) ? ' ' : letter);
+    }
     return plain.toString();
   }
 

@@ -57,12 +57,14 @@ final class LineMistakes {
   }
 
   /** Sollus without a name, in a text that has phrases or a plan. */
-  static void nameless(List<Token> tokens, Problems problems) {
-    Token first = tokens.get(0);
-    problems.error(
-        first,
-        "sollus stand in a phrase, found " + first.said() + " without a name before it",
-        "write a name and = in front, as in Line = " + first.brief());
+  static void nameless(List<List<Token>> lines, Problems problems) {
+    for (List<Token> tokens : lines) {
+      Token first = tokens.get(0);
+      problems.error(
+          first,
+          "sollus stand in a phrase, found " + first.said() + " without a name before it",
+          "write a name and = in front, as in Line = " + first.brief());
+    }
   }
 
   private static Optional<String> nameAdvice(

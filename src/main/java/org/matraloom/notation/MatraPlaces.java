@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Composition;
 import org.matraloom.spell.PlanLine;
@@ -23,7 +22,6 @@ final class MatraPlaces {
 
   private static final Set<String> ORDINALS = Set.of("st", "nd", "rd", "th");
   private static final Set<String> MATRA = Set.of("matra", "matras");
-  private static final Predicate<Token> IS_ORDINAL = token -> ORDINALS.contains(token.text());
 
   /** Matras a beat of a line of the plan; none if they are written elsewhere. */
   private record Round(int line, boolean second, Optional<Integer> matrasPerBeat) {}
@@ -34,22 +32,27 @@ final class MatraPlaces {
   private final Map<Integer, String> changed = new HashMap<>();
 
   /** Takes the lines under perform; the usual nadai stands in for a plan without any. */
-  MatraPlaces(List<List<Token>> plan, Predicate<Token> isPhrase, Problems problems) {
+  MatraPlaces(List<List<Token>> plan, Set<String> phrases, Problems problems) {
     this.plan = plan;
     this.problems = problems;
     for (int index = 0; index < plan.size(); index++) {
       List<Token> line = plan.get(index);
-      boolean second = line.get(0).is(PlanLine.WITH) && !isPhrase.test(line.get(0));
+      boolean second = line.get(0).is(PlanLine.WITH) && !isNamed(line.get(0), phrases);
       Token first = line.get(second ? 1 : 0);
-      boolean used = first.is(UsedPiece.USE) && !isPhrase.test(first);
-      boolean fills = first.is(FillIn.FILL) && !isPhrase.test(first);
-      if (used || fills || isPhrase.test(first)) {
+      boolean phrase = isNamed(first, phrases);
+      boolean used = first.is(UsedPiece.USE) && !phrase;
+      boolean fills = first.is(FillIn.FILL) && !phrase;
+      if (used || fills || phrase) {
         rounds.add(new Round(index, second, used ? Optional.empty() : Optional.of(density(line))));
       }
     }
     if (plan.isEmpty()) {
       rounds.add(new Round(0, false, Optional.of(PlanParser.USUAL_NADAI)));
     }
+  }
+
+  private static boolean isNamed(Token token, Set<String> phrases) {
+    return token.is(TokenKind.NAME) && phrases.contains(token.name());
   }
 
   /** Matras a beat of a round; what is wrong in the line is told where it is read. */
@@ -83,15 +86,35 @@ final class MatraPlaces {
     for (int index = 0; index < plan.size(); index++) {
       int here = index;
       boolean second = plan.get(index).get(0).is(PlanLine.WITH);
-      List<Round> own = rounds.stream().filter(round -> round.second() == second).toList();
-      List<Round> beside = new ArrayList<>();
-      own.stream().filter(round -> round.line() < here).reduce((a, b) -> b).ifPresent(beside::add);
-      own.stream().filter(round -> round.line() > here).findFirst().ifPresent(beside::add);
-      boolean says = rounds.stream().anyMatch(round -> round.line() == here);
+      boolean says = false;
+      for (Round round : rounds) {
+        says |= round.line() == here;
+      }
       boolean fills = plan.get(index).get(0).is(FillIn.FILL);
-      lines.add(says && !fills ? plan.get(index) : inBeats(plan.get(index), beside));
+      lines.add(says && !fills ? plan.get(index) : inBeats(plan.get(index), beside(here, second)));
     }
     return lines;
+  }
+
+  /** The last round before a line and the first after it, of one reciter. */
+  private List<Round> beside(int line, boolean second) {
+    Round before = null;
+    Round after = null;
+    for (Round round : rounds) {
+      if (round.second() == second && round.line() < line) {
+        before = round;
+      } else if (round.second() == second && round.line() > line && after == null) {
+        after = round;
+      }
+    }
+    List<Round> beside = new ArrayList<>();
+    if (before != null) {
+      beside.add(before);
+    }
+    if (after != null) {
+      beside.add(after);
+    }
+    return beside;
   }
 
   /** A text with the places as they were read; the same where none is counted in matras. */
@@ -150,7 +173,7 @@ final class MatraPlaces {
     }
     cursor.took(TokenKind.COMMA);
     return cursor.took(TokenKind.NUMBER)
-        && IS_ORDINAL.test(cursor.next())
+        && ORDINALS.contains(cursor.next().text())
         && PlanParser.isOneOf(cursor.peek(), MATRA);
   }
 

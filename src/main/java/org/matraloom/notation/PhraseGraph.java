@@ -66,47 +66,49 @@ final class PhraseGraph {
   /** The phrases' sequences by name, in written order. */
   Map<String, Sequence> sequences() {
     Map<String, Sequence> sequences = new LinkedHashMap<>();
-    phrases.forEach((name, phrase) -> sequences.put(name, phrase.sequence()));
+    for (Map.Entry<String, Definition> phrase : phrases.entrySet()) {
+      sequences.put(phrase.getKey(), phrase.getValue().sequence());
+    }
     return sequences;
   }
 
   /** Checks all phrases; the length of each, or of none if there is an error. */
   Map<String, Length> lengths() {
     int before = problems.errors();
-    phrases.values().forEach(this::checkNames);
+    checkNames();
     List<String> order = insideFirst();
-    if (before != problems.errors()) {
-      return Map.of();
+    if (before == problems.errors()) {
+      checkShapes(order);
     }
-    checkShapes(order);
-    if (before != problems.errors()) {
-      return Map.of();
-    }
-    return measure(order);
+    return before == problems.errors() ? measure(order) : Map.of();
   }
 
   /** The phrases that are said when some phrases are. */
   Set<String> saidBy(Set<String> first) {
     Set<String> said = new LinkedHashSet<>(first);
-    Deque<String> open = new ArrayDeque<>(first);
+    List<String> open = new ArrayList<>(first);
     while (!open.isEmpty()) {
-      for (Token reference : phrases.get(open.pop()).references()) {
+      for (Token reference : phrases.get(open.remove(open.size() - 1)).references()) {
         String name = reference.name();
         if (said.add(name)) {
-          open.push(name);
+          open.add(name);
         }
       }
     }
     return said;
   }
 
-  private void checkNames(Definition phrase) {
-    for (Token reference : phrase.references()) {
-      if (!phrases.containsKey(reference.name())) {
-        problems.error(
-            reference,
-            "no phrase is called " + reference.brief(),
-            () -> PhraseMistakes.unknownName(reference.text(), phrases.keySet(), lexicon));
+  private void checkNames() {
+    for (Definition phrase : phrases.values()) {
+      for (Token reference : phrase.references()) {
+        if (!phrases.containsKey(reference.name())) {
+          String message = "no phrase is called " + reference.brief();
+          String name = reference.text();
+          problems.error(
+              reference,
+              message,
+              () -> PhraseMistakes.unknownName(name, phrases.keySet(), lexicon));
+        }
       }
     }
   }

@@ -44,7 +44,7 @@ final class PhraseParser {
     open.clear();
     int before = problems.errors();
     Sequence sequence = sequence(cursor, TokenKind.END);
-    if (before == problems.errors() && saysNothing(sequence)) {
+    if (before == problems.errors() && sequence.saysNothing()) {
       problems.error(
           name,
           "phrase " + name.brief() + " says nothing",
@@ -84,9 +84,9 @@ final class PhraseParser {
     }
     BreathMarks.checkSpace(before, token, problems);
     switch (token.kind()) {
-      case WORD -> words.parse(token, elements).ifPresent(elements::add);
+      case WORD -> words.parse(token, elements);
       case NAME -> reference(token, cursor, elements);
-      case NUMBER -> groups.parse(token, cursor).ifPresent(elements::add);
+      case NUMBER -> groups.parse(token, cursor, elements);
       case COMMA -> elements.add(new Element.Karvai(1));
       case SEMICOLON -> elements.add(new Element.Karvai(2));
       case DOT -> elements.add(new Element.Silence());
@@ -130,8 +130,10 @@ final class PhraseParser {
       PhraseMistakes.missingTimes(cursor, problems);
       return;
     }
-    RepeatCount.read(cursor, problems)
-        .ifPresent(times -> elements.add(new Element.Repeat(body.get(), times)));
+    Optional<Integer> times = RepeatCount.read(cursor, problems);
+    if (times.isPresent()) {
+      elements.add(new Element.Repeat(body.get(), times.get()));
+    }
   }
 
   /**
@@ -180,8 +182,10 @@ final class PhraseParser {
 
   private void repeatable(Element element, Cursor cursor, List<Element> elements) {
     if (cursor.is(TokenKind.TIMES)) {
-      RepeatCount.read(cursor, problems)
-          .ifPresent(times -> elements.add(new Element.Repeat(Sequence.of(element), times)));
+      Optional<Integer> times = RepeatCount.read(cursor, problems);
+      if (times.isPresent()) {
+        elements.add(new Element.Repeat(Sequence.of(element), times.get()));
+      }
     } else {
       elements.add(element);
     }
@@ -209,7 +213,7 @@ final class PhraseParser {
       tellUnclosed(opener, cursor);
       return Optional.empty();
     }
-    if (before == problems.errors() && saysNothing(body)) {
+    if (before == problems.errors() && body.saysNothing()) {
       problems.error(opener, "nothing is said between the brackets", "take them out");
       return Optional.empty();
     }
@@ -226,10 +230,6 @@ final class PhraseParser {
     Token other = cursor.next();
     problems.error(
         other, opener.said() + " is closed by " + other.said(), "write " + sign + " here");
-  }
-
-  static boolean saysNothing(Sequence sequence) {
-    return sequence.elements().stream().allMatch(Element.Timeless.class::isInstance);
   }
 
   /** Passes over everything up to the bracket that closes the one just taken. */

@@ -1,6 +1,8 @@
 package org.matraloom.notation;
 
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -32,7 +34,11 @@ final class PlanCheck {
 
   /** The steps alone. */
   List<Step> steps() {
-    return plan.stream().map(Line::step).toList();
+    List<Step> steps = new ArrayList<>();
+    for (Line line : plan) {
+      steps.add(line.step());
+    }
+    return Collections.unmodifiableList(steps);
   }
 
   /** Those of some phrases that the plan names. */

@@ -152,7 +152,7 @@ final class PlanParser {
     }
     Step.Say all =
         new Step.Say(name.name(), times.orElse(1), nadai.orElse(USUAL_NADAI), kalam.orElse(1));
-    return last.map(other -> lastOther(all, other)).orElse(List.of(all));
+    return last.isPresent() ? lastOther(all, last.get()) : List.of(all);
   }
 
   /** The phrase that is said the last time in place of the one that is repeated. */

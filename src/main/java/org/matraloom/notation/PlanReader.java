@@ -58,7 +58,18 @@ final class PlanReader {
       Map<String, Sequence> borrowed,
       Map<String, Length> lengths,
       Closing closing,
-      boolean takesOver) {}
+      boolean takesOver) {
+
+    /** Whether a phrase is said. */
+    boolean says() {
+      for (PlanCheck.Line line : lines) {
+        if (line.step() instanceof Step.Say) {
+          return true;
+        }
+      }
+      return false;
+    }
+  }
 
   /** The plan of a score without one: the last phrase, once. */
   static Plan lastOnce(
@@ -107,7 +118,9 @@ final class PlanReader {
       } else if (first.is(PlanLine.WITH) && !says) {
         second.read(tokens, parser).forEach(step -> add(step, first));
       } else {
-        parser.steps(tokens).forEach(step -> add(step, first));
+        for (Step step : parser.steps(tokens)) {
+          add(step, first);
+        }
       }
     }
     checkEduppu();

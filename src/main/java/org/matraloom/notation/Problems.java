@@ -1,7 +1,6 @@
 package org.matraloom.notation;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -73,15 +72,21 @@ final class Problems {
   /** All problems in the order of the text, and how many are not shown. */
   List<Problem> inOrder() {
     List<Problem> all = new ArrayList<>(shown);
-    all.sort(
-        Comparator.comparing(Problem::place, Comparator.comparingInt(Place::line))
-            .thenComparing(Problem::place, Comparator.comparingInt(Place::column)));
+    if (all.size() > 1) {
+      all.sort((a, b) -> inText(a.place(), b.place()));
+    }
     if (left > 0) {
       Place last = all.get(all.size() - 1).place();
       String message = "and " + left + " more";
       all.add(new Problem(Problem.Severity.ERROR, file, last, 0, "", message, Optional.empty()));
     }
     return all;
+  }
+
+  private static int inText(Place a, Place b) {
+    return a.line() != b.line()
+        ? Integer.compare(a.line(), b.line())
+        : Integer.compare(a.column(), b.column());
   }
 
   private void add(

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.time.Ratio;
+import org.matraloom.time.Tempo;
 
 /** Reads a number that need not be whole: {@code 5}, {@code 37.5}, {@code 1/2}, {@code 1 1/2}. */
 final class Quantity {
@@ -97,5 +98,40 @@ final class Quantity {
       scale *= 10;
     }
     return Optional.of(Ratio.of(whole.value()).plus(Ratio.of(decimals.value(), scale)));
+  }
+
+  /** How often the gestures of a tala are shown. */
+  static Optional<Integer> kalai(Cursor cursor, Problems problems) {
+    Token token = cursor.next();
+    if (token.is(TokenKind.NUMBER)
+        && (token.value() == 1 || token.value() == 2 || token.value() == 4)) {
+      return Optional.of(token.value());
+    }
+    problems.error(
+        token, "kalai is 1, 2 or 4, found " + token.said(), "write kalai 2 for two kalai");
+    return Optional.empty();
+  }
+
+  /** A tempo that can be performed. */
+  static Optional<Tempo> tempo(Cursor cursor, Problems problems) {
+    Token first = cursor.peek();
+    Optional<Ratio> beatsPerMinute = read(cursor, "a number of beats a minute", problems);
+    if (beatsPerMinute.isPresent() && !Tempo.inRange(beatsPerMinute.get())) {
+      problems.error(
+          first.line(),
+          first.start(),
+          cursor.previous().end(),
+          "a tempo is "
+              + Tempo.SLOWEST
+              + " to "
+              + Tempo.FASTEST
+              + " beats a minute, given "
+              + beatsPerMinute.get().toMixed(),
+          () -> Optional.of("count the claps, not the sollus"));
+      return Optional.empty();
+    }
+    return beatsPerMinute.isPresent()
+        ? Optional.of(new Tempo(beatsPerMinute.get()))
+        : Optional.empty();
   }
 }

@@ -12,7 +12,6 @@ import org.matraloom.score.Composition;
 import org.matraloom.score.Length;
 import org.matraloom.score.Lexicon;
 import org.matraloom.score.Sequence;
-import org.matraloom.score.Step;
 import org.matraloom.spell.ScorePrinter;
 
 /** Sorts the lines of a score into headers, phrases and the perform plan, and joins their parts. */
@@ -40,7 +39,7 @@ final class ScoreParser {
     this.headers = new Headers(lexicon, problems);
     this.bare = new BareLines(lexicon);
     this.phraseParser = new PhraseParser(lexicon, problems);
-    this.places = new MatraPlaces(plan, this::isPhrase, problems);
+    this.places = new MatraPlaces(plan, phrases.keySet(), problems);
   }
 
   /** Takes the next line of the text. */
@@ -121,7 +120,7 @@ final class ScoreParser {
       bare.named().forEach(this::beginPhrase);
       endPhrase();
     } else {
-      bare.lines().forEach(line -> LineMistakes.nameless(line, problems));
+      LineMistakes.nameless(bare.lines(), problems);
     }
   }
 
@@ -129,7 +128,7 @@ final class ScoreParser {
   Optional<Composition> finish() {
     nameBareLines();
     endPhrase();
-    places = new MatraPlaces(plan, this::isPhrase, problems);
+    places = new MatraPlaces(plan, phrases.keySet(), problems);
     Headers.Head head = headers.read(places);
     if (phrases.isEmpty() && !lineLost && plan.stream().noneMatch(PlanReader::takesOver)) {
       problems.error(
@@ -227,8 +226,7 @@ final class ScoreParser {
     PlanReader.Plan read =
         reader.read(lines, shelf, !headers.has("stroke") && !headers.has("after"));
     takesOver |= read.takesOver();
-    boolean silent = read.lines().stream().noneMatch(line -> line.step() instanceof Step.Say);
-    if (silent && !problems.hasErrors()) {
+    if (!read.says() && !problems.hasErrors()) {
       problems.error(
           perform.get(), "nothing is said under perform", "add a line such as Song x2 nadai 4");
     }

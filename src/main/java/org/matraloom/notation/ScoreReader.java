@@ -35,23 +35,29 @@ public final class ScoreReader {
   public static Reading read(Path file, Lexicon lexicon) {
     Problems problems = new Problems(file.toString());
     Optional<PieceShelf> shelf = shelf(file, lexicon);
-    return text(file, problems)
-        .map(text -> parsed(text, problems, lexicon, shelf))
-        .orElseGet(() -> new Reading(Optional.empty(), problems.inOrder()));
+    Optional<String> text = text(file, problems);
+    return text.isPresent()
+        ? parsed(text.get(), problems, lexicon, shelf)
+        : new Reading(Optional.empty(), problems.inOrder());
   }
 
   private static Optional<PieceShelf> shelf(Path file, Lexicon lexicon) {
-    return PieceShelf.of(
-        file,
-        (other, shelf, problems) ->
-            text(other, problems).flatMap(text -> piece(text, shelf, problems, lexicon)));
+    return PieceShelf.of(file, new PieceReader(lexicon));
   }
 
-  private static Optional<PieceShelf.Piece> piece(
-      String text, PieceShelf shelf, Problems problems, Lexicon lexicon) {
-    ScoreParser parser = new ScoreParser(lexicon, problems, Optional.of(shelf));
-    takeLines(text, parser);
-    return parser.finish().map(piece -> new PieceShelf.Piece(piece, parser.namesTempo()));
+  /** Reads the scores that a score uses. */
+  private record PieceReader(Lexicon lexicon) implements PieceShelf.PieceReading {
+
+    @Override
+    public Optional<PieceShelf.Piece> of(Path file, PieceShelf shelf, Problems problems) {
+      Optional<String> text = text(file, problems);
+      if (text.isEmpty()) {
+        return Optional.empty();
+      }
+      ScoreParser parser = new ScoreParser(lexicon, problems, Optional.of(shelf));
+      takeLines(text.get(), parser);
+      return parser.finish().map(piece -> new PieceShelf.Piece(piece, parser.namesTempo()));
+    }
   }
 
   /** The text of a file; why there is none is told. */

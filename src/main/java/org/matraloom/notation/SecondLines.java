@@ -32,8 +32,12 @@ final class SecondLines {
 
   /** Tells what two reciters cannot do, once all lines are read. */
   void check(List<PlanCheck.Line> lines) {
-    Optional<PlanCheck.Line> with =
-        lines.stream().filter(line -> line.step() instanceof Step.With).findFirst();
+    Optional<PlanCheck.Line> with = Optional.empty();
+    for (int index = 0; index < lines.size() && with.isEmpty(); index++) {
+      if (lines.get(index).step() instanceof Step.With) {
+        with = Optional.of(lines.get(index));
+      }
+    }
     if (with.isEmpty()) {
       return;
     }

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import org.matraloom.notation.Token.TokenKind;
 import org.matraloom.score.Closing;
 import org.matraloom.score.DrumStroke;
@@ -100,12 +99,19 @@ final class SolluHeaders {
     }
   }
 
-  /** All that is said of words; the kind is asked for once, so that a fault is told once. */
-  Wording wording(Supplier<Optional<Wording.Kind>> kind) {
-    if (wording.isEmpty()) {
-      wording = Optional.of(new Wording(kind.get().orElse(Wording.Kind.USUAL), own, strokes));
-    }
-    return wording.get();
+  /** Whether the kind of words is known; it is read once, so that a fault is told once. */
+  boolean isWorded() {
+    return wording.isPresent();
+  }
+
+  /** Takes the kind of words, none for the usual ones. */
+  void word(Optional<Wording.Kind> kind) {
+    wording = Optional.of(new Wording(kind.orElse(Wording.Kind.USUAL), own, strokes));
+  }
+
+  /** All that is said of words, once their kind is known. */
+  Wording wording() {
+    return wording.orElseThrow();
   }
 
   /** Which of the usual words groups are spoken with. */

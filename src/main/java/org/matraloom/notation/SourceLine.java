@@ -10,8 +10,12 @@ final class SourceLine {
   /** The most characters a line may have. */
   static final int LONGEST = 10_000;
 
-  private static final Pattern CLUSTER = Pattern.compile("\\X");
   private static final char FIRST_COMBINING = '\u0300';
+
+  /** Made only for a line that is not plain. */
+  private static final class Clusters {
+    private static final Pattern CLUSTER = Pattern.compile("\\X");
+  }
 
   private final int number;
   private final String text;
@@ -27,7 +31,16 @@ final class SourceLine {
   SourceLine(int number, String text) {
     this.number = number;
     this.text = text;
-    this.plain = text.chars().allMatch(letter -> letter < FIRST_COMBINING && letter != '\r');
+    this.plain = isPlain(text);
+  }
+
+  private static boolean isPlain(String text) {
+    for (int index = 0; index < text.length(); index++) {
+      if (text.charAt(index) >= FIRST_COMBINING || text.charAt(index) == '\r') {
+        return false;
+      }
+    }
+    return true;
   }
 
   int number() {
@@ -40,7 +53,7 @@ final class SourceLine {
 
   /** The end of the character, as a reader counts them, that begins at an index. */
   static int clusterEnd(String text, int start, int end) {
-    Matcher matcher = CLUSTER.matcher(text).region(start, end);
+    Matcher matcher = Clusters.CLUSTER.matcher(text).region(start, end);
     return matcher.lookingAt() ? matcher.end() : end;
   }
 
@@ -67,7 +80,7 @@ final class SourceLine {
 
   private int[] count() {
     int[] counts = new int[text.length() + 1];
-    Matcher matcher = CLUSTER.matcher(text);
+    Matcher matcher = Clusters.CLUSTER.matcher(text);
     int clusters = 0;
     while (matcher.find()) {
       clusters++;

@@ -52,6 +52,7 @@ record Token(TokenKind kind, SourceLine line, int start, int end, boolean tight)
   }
 
   private static final int DIGITS_COUNTED = 9;
+  private static final char LAST_PLAIN = '\u007e';
 
   String text() {
     return line.text().substring(start, end);
@@ -59,7 +60,13 @@ record Token(TokenKind kind, SourceLine line, int start, int end, boolean tight)
 
   /** The name that it gives; equal names are equal however their marks are typed. */
   String name() {
-    return Normalizer.normalize(text(), Normalizer.Form.NFC);
+    String text = text();
+    for (int index = 0; index < text.length(); index++) {
+      if (text.charAt(index) > LAST_PLAIN) {
+        return Normalizer.normalize(text, Normalizer.Form.NFC);
+      }
+    }
+    return text;
   }
 
   boolean is(TokenKind other) {

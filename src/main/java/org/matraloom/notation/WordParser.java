@@ -23,19 +23,23 @@ final class WordParser {
     this.problems = problems;
   }
 
-  /** Reads one word; what was said before it can change its first sound. */
-  Optional<Element> parse(Token token, List<Element> before) {
+  /** Adds one word; what was said before it can change its first sound. */
+  void parse(Token token, List<Element> elements) {
     String written = token.text();
     if (written.length() > LONGEST) {
       problems.error(token, "a word has at most " + LONGEST + " letters", "split it");
-      return Optional.empty();
+      return;
     }
-    Optional<List<Sollu>> sollus = split.computeIfAbsent(written, lexicon::split);
+    Optional<List<Sollu>> sollus = split.get(written);
+    if (sollus == null) {
+      sollus = lexicon.split(written);
+      split.put(written, sollus);
+    }
     if (sollus.isEmpty()) {
       PhraseMistakes.unknownWord(token, lexicon, problems);
-      return Optional.empty();
+      return;
     }
-    return Optional.of(new Element.Word(written, inCompany(before, sollus.get())));
+    elements.add(new Element.Word(written, inCompany(elements, sollus.get())));
   }
 
   /** The sollus of a word as they are said after the word before it, bars and wishes aside. */

@@ -1,9 +1,5 @@
 package org.matraloom.score;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,7 +19,6 @@ public final class Lexicon {
   /** The largest group with words of its own; larger ones are put together from these. */
   public static final int LARGEST_OWN_GROUP = LexiconText.LARGEST_OWN_GROUP;
 
-  private static final String STANDARD = "sollus.txt";
   private static final char FORCED_SPLIT = '-';
 
   private final LexiconText contents;
@@ -40,12 +35,7 @@ public final class Lexicon {
    * @return the sollus in common use
    */
   public static Lexicon standard() {
-    try (InputStream list = Lexicon.class.getResourceAsStream(STANDARD)) {
-      String text = new String(list.readAllBytes(), StandardCharsets.UTF_8);
-      return new Lexicon(LexiconText.empty().plus(text, STANDARD));
-    } catch (IOException e) {
-      throw new UncheckedIOException("the built-in list of sollus cannot be read", e);
-    }
+    return new Lexicon(LexiconText.standard());
   }
 
   /**

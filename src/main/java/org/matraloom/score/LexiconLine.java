@@ -12,12 +12,38 @@ final class LexiconLine {
   /** More sollus a second than anybody says. */
   static final int MOST_PER_SECOND = 20;
 
+  private static final Pattern SIZE = Pattern.compile("[1-9][0-9]?");
   private static final String FASTEST = "fastest";
+
+  /** What a line that gives a sound must look like. */
+  static final String SOUND_EXPECTED =
+      "expected \"name : spellings : phones\", as in \"dhim : dhim dheem : dh i m\"";
+
+  /** What a line that gives words for a group must look like. */
+  static final String WORDS_EXPECTED =
+      "expected \"size = words\" with a size of 1 to "
+          + LexiconText.LARGEST_GROUP
+          + ", as in \"5 = ta di gi na tom\"";
+
+  /** What a line that says how fast a mouth is must look like. */
+  static final String FASTEST_EXPECTED =
+      "expected \"fastest = 9.5\", sollus a second from 1 to " + MOST_PER_SECOND;
+
   private static final Pattern RATE = Pattern.compile("[0-9]{1,2}([.][0-9]{1,3})?");
   private static final int LONGEST_MESSAGE = 200;
   private static final String SPACES = " \t\n\u000b\f\r";
 
   private LexiconLine() {}
+
+  /** The lines of a list, whatever ends them. */
+  static String[] lines(String text) {
+    return (text.startsWith("\ufeff") ? text.substring(1) : text).split("\r\n|\r|\n", -1);
+  }
+
+  /** Whether this is the size of a group. */
+  static boolean isSize(String word) {
+    return SIZE.matcher(word).matches();
+  }
 
   static String withoutNote(String line) {
     int note = line.indexOf('#');
@@ -39,6 +65,15 @@ final class LexiconLine {
     return harmless.length() > LONGEST_MESSAGE
         ? harmless.substring(0, LONGEST_MESSAGE) + "..."
         : harmless;
+  }
+
+  /** The three names of {@code ki + ta = ṭa}; none if the line is not one of these. */
+  static List<String> company(String line) {
+    String[] sides = line.split("=", -1);
+    String[] pair = sides[0].split("\\+", -1);
+    return sides.length == 2 && pair.length == 2
+        ? List.of(pair[0].strip(), pair[1].strip(), sides[1].strip())
+        : List.of();
   }
 
   /** Whether a line says how fast its mouth is. */

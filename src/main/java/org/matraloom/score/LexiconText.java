@@ -9,7 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.regex.Pattern;
+import org.matraloom.sollus.SolluRow;
+import org.matraloom.sollus.StandardSollus;
 
 /** What the lists of sollus say, read line by line. */
 final class LexiconText {
@@ -20,7 +21,6 @@ final class LexiconText {
   /** The largest group that has words of its own and not those of smaller ones. */
   static final int LARGEST_OWN_GROUP = 9;
 
-  private static final Pattern SIZE = Pattern.compile("[1-9][0-9]?");
   private static final int MOST_CHARACTERS = 1_000_000;
   private static final int LONGEST = 16;
   private static final int MOST_FAULTS = 100;
@@ -34,10 +34,29 @@ final class LexiconText {
   private int longestSpelling;
   private OptionalDouble fastest = OptionalDouble.empty();
 
-  private LexiconText() {}
+  LexiconText() {}
 
-  static LexiconText empty() {
-    return new LexiconText();
+  /** What the built-in list says. */
+  static LexiconText standard() {
+    LexiconText text = new LexiconText();
+    for (SolluRow row : StandardSollus.sounds()) {
+      text.sounds.put(row.name(), new SolluSound(row.name(), row.spellings(), row.phones()));
+      for (String spelling : row.spellings()) {
+        text.names.put(spelling, row.name());
+      }
+    }
+    text.company.putAll(StandardSollus.company());
+    for (Map.Entry<Integer, List<List<String>>> group : StandardSollus.words().entrySet()) {
+      text.take(group.getKey(), group.getValue(), true);
+    }
+    return text.measured();
+  }
+
+  private LexiconText measured() {
+    for (String spelling : names.keySet()) {
+      longestSpelling = Math.max(longestSpelling, spelling.length() * 2);
+    }
+    return this;
   }
 
   /** A copy with one more list; a fault in any line refuses the whole list. */
@@ -50,15 +69,11 @@ final class LexiconText {
     sum.firstOwn.putAll(firstOwn);
     sum.company.putAll(company);
     sum.fastest = fastest;
-    boolean builtIn = sounds.isEmpty();
-    List<LexiconException.Fault> faults = sum.read(text, builtIn);
+    List<LexiconException.Fault> faults = sum.read(text, sounds.isEmpty());
     if (!faults.isEmpty()) {
       throw new LexiconException(sourceName, faults);
     }
-    for (String spelling : sum.names.keySet()) {
-      sum.longestSpelling = Math.max(sum.longestSpelling, spelling.length() * 2);
-    }
-    return sum;
+    return sum.measured();
   }
 
   OptionalDouble fastest() {
@@ -74,7 +89,8 @@ final class LexiconText {
   }
 
   Optional<SolluSound> bySpelling(String normal) {
-    return Optional.ofNullable(names.get(normal)).map(sounds::get);
+    String name = names.get(normal);
+    return name == null ? Optional.empty() : Optional.of(sounds.get(name));
   }
 
   Set<String> spellings() {
@@ -107,11 +123,10 @@ final class LexiconText {
   private List<LexiconException.Fault> read(String text, boolean builtIn) {
     List<LexiconException.Fault> faults = new ArrayList<>();
     if (text.length() > MOST_CHARACTERS) {
-      faults.add(
-          new LexiconException.Fault(1, "a list has at most " + MOST_CHARACTERS + " characters"));
-      return faults;
+      String tooLong = "a list has at most " + MOST_CHARACTERS + " characters";
+      return List.of(new LexiconException.Fault(1, tooLong));
     }
-    String[] lines = (text.startsWith("\ufeff") ? text.substring(1) : text).split("\r\n|\r|\n", -1);
+    String[] lines = LexiconLine.lines(text);
     Map<String, Integer> firstLine = new HashMap<>();
     Map<Integer, List<List<String>>> ownWords = new HashMap<>();
     for (boolean sollusKnown : new boolean[] {false, true}) {
@@ -143,10 +158,10 @@ final class LexiconText {
       firstOwn.put(size, choices.get(0));
     }
     for (boolean rings : new boolean[] {false, true}) {
-      List<List<String>> some = new ArrayList<>(choices);
-      some.removeIf(words -> LexiconWords.rings(words) != rings);
+      List<List<String>> some = LexiconWords.ofKind(choices, rings);
       if (!some.isEmpty()) {
-        (rings ? mora : words).merge(size, some, (old, own) -> LexiconWords.join(own, old));
+        Map<Integer, List<List<String>>> kind = rings ? mora : words;
+        kind.put(size, LexiconWords.join(some, kind.getOrDefault(size, List.of())));
       }
     }
   }
@@ -154,8 +169,7 @@ final class LexiconText {
   private Optional<String> readSound(String line, int number, Map<String, Integer> firstLine) {
     String[] parts = line.split(":", -1);
     if (parts.length != 3) {
-      return Optional.of(
-          "expected \"name : spellings : phones\", as in \"dhim : dhim dheem : dh i m\"");
+      return Optional.of(LexiconLine.SOUND_EXPECTED);
     }
     String name = Spelling.normal(parts[0].strip());
     List<String> phones = LexiconLine.tokens(parts[2]);
@@ -201,46 +215,36 @@ final class LexiconText {
   }
 
   private Optional<String> readCompany(String line) {
-    String[] sides = line.split("=", -1);
-    String[] pair = sides[0].split("\\+", -1);
-    if (sides.length != 2 || pair.length != 2) {
+    List<String> named = LexiconLine.company(line);
+    if (named.isEmpty()) {
       return Optional.of("expected \"before + after = sound\", as in \"ki + ta = ṭa\"");
     }
-    List<String> named = List.of(pair[0].strip(), pair[1].strip(), sides[1].strip());
     for (String name : named) {
       if (!sounds.containsKey(Spelling.normal(name))) {
         return Optional.of("\"" + name + "\" is not the name of a sound");
       }
     }
-    company.put(
-        Spelling.normal(named.get(0)) + " " + Spelling.normal(named.get(1)),
-        Spelling.normal(named.get(2)));
+    String pair = Spelling.normal(named.get(0)) + " " + Spelling.normal(named.get(1));
+    company.put(pair, Spelling.normal(named.get(2)));
     return Optional.empty();
   }
 
   private Optional<String> readWords(String line, Map<Integer, List<List<String>>> ownWords) {
     String[] sides = line.split("=", -1);
-    if (sides.length != 2 || !SIZE.matcher(sides[0].strip()).matches()) {
-      return Optional.of(
-          "expected \"size = words\" with a size of 1 to "
-              + LARGEST_GROUP
-              + ", as in \"5 = ta di gi na tom\"");
+    if (sides.length != 2 || !LexiconLine.isSize(sides[0].strip())) {
+      return Optional.of(LexiconLine.WORDS_EXPECTED);
     }
     int size = Integer.parseInt(sides[0].strip());
     List<String> sollus = LexiconLine.tokens(sides[1]);
     Optional<String> fault = LexiconWords.faultOf(size, sollus, names::containsKey);
-    if (fault.isPresent()) {
-      return fault;
+    if (fault.isEmpty()) {
+      ownWords.merge(size, List.of(sollus), LexiconWords::join);
     }
-    ownWords.merge(size, List.of(sollus), LexiconWords::join);
-    return Optional.empty();
+    return fault;
   }
 
   private Optional<String> readFastest(String line) {
     fastest = LexiconLine.fastest(line);
-    return fastest.isPresent()
-        ? Optional.empty()
-        : Optional.of(
-            "expected \"fastest = 9.5\", sollus a second from 1 to " + LexiconLine.MOST_PER_SECOND);
+    return fastest.isPresent() ? Optional.empty() : Optional.of(LexiconLine.FASTEST_EXPECTED);
   }
 }

@@ -46,6 +46,17 @@ final class LexiconWords {
     return false;
   }
 
+  /** Those of some words that have karvai, or those that have none. */
+  static List<List<String>> ofKind(List<List<String>> choices, boolean rings) {
+    List<List<String>> some = new ArrayList<>();
+    for (List<String> words : choices) {
+      if (rings(words) == rings) {
+        some.add(words);
+      }
+    }
+    return some;
+  }
+
   /** Words without karvai; of groups without any, they are put together. */
   List<List<Sollu>> choices(int size) {
     if (size < 1 || size > LexiconText.LARGEST_GROUP) {
@@ -107,10 +118,8 @@ final class LexiconWords {
 
   /** A sollu as it is said after another one. */
   Sollu inCompany(Sollu before, Sollu sollu) {
-    return contents
-        .soundAfter(before.sound(), sollu.sound())
-        .map(sound -> new Sollu(sollu.spelling(), sound))
-        .orElse(sollu);
+    Optional<String> sound = contents.soundAfter(before.sound(), sollu.sound());
+    return sound.isPresent() ? new Sollu(sollu.spelling(), sound.get()) : sollu;
   }
 
   private Sollu alone(String spelling) {

@@ -191,7 +191,9 @@ final class MomentReader implements Iterator<Moment> {
   private void finish() {
     if (begun != null) {
       ready.add(begun.ringing(rings));
-      ready.addAll(waiting);
+      for (Moment moment : waiting) {
+        ready.add(moment);
+      }
       rings.clear();
       waiting.clear();
       begun = null;

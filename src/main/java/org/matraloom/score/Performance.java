@@ -1,5 +1,7 @@
 package org.matraloom.score;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Iterator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -68,7 +70,13 @@ public record Performance(
    * @return in order, at least one for a composition that says something
    */
   public List<Span.Round> rounds() {
-    return spans.stream().filter(Span.Round.class::isInstance).map(Span.Round.class::cast).toList();
+    List<Span.Round> rounds = new ArrayList<>();
+    for (Span span : spans) {
+      if (span instanceof Span.Round round) {
+        rounds.add(round);
+      }
+    }
+    return Collections.unmodifiableList(rounds);
   }
 
   /**
@@ -119,10 +127,23 @@ public record Performance(
 
   /** The lines without time that belong to some spans, with those that open the first of them. */
   private List<Notice> noticesOf(int from, int to, boolean toTheEnd) {
-    return notices.stream()
-        .filter(notice -> notice.span() >= from && notice.span() <= (toTheEnd ? to + 1 : to))
-        .map(notice -> notice.inPart(from))
-        .toList();
+    List<Notice> kept = new ArrayList<>();
+    for (Notice notice : notices) {
+      if (notice.span() >= from && notice.span() <= (toTheEnd ? to + 1 : to)) {
+        kept.add(notice.inPart(from));
+      }
+    }
+    return kept;
+  }
+
+  /**
+   * Where a round stands among the rounds and silences.
+   *
+   * @param round a round of this performance
+   * @return its index in {@link #spans()}
+   */
+  public int indexOf(Span.Round round) {
+    return indexOf(round.number());
   }
 
   private int indexOf(int number) {

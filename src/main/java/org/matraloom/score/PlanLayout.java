@@ -29,7 +29,9 @@ final class PlanLayout implements StepVisitor<Ratio> {
 
   static PlanLayout of(Composition composition) {
     PlanLayout layout = new PlanLayout(composition);
-    composition.plan().forEach(step -> step.told(layout));
+    for (Step step : composition.plan()) {
+      step.told(layout);
+    }
     return layout;
   }
 
@@ -53,10 +55,11 @@ final class PlanLayout implements StepVisitor<Ratio> {
   @Override
   public Ratio say(Step.Say say) {
     nadai = say.nadai();
-    Length length =
-        lengths.computeIfAbsent(
-            say.phrase(),
-            name -> Length.of(composition.phrases().get(name), composition.phrases()));
+    Length length = lengths.get(say.phrase());
+    if (length == null) {
+      length = Length.of(composition.phrases().get(say.phrase()), composition.phrases());
+      lengths.put(say.phrase(), length);
+    }
     Ratio beats = length.beats(nadai, say.kalam());
     for (int time = 0; time < say.times(); time++) {
       rounds++;

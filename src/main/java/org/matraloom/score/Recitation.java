@@ -117,7 +117,9 @@ final class Recitation implements Iterator<Utterance> {
   }
 
   private void leave(Frame left) {
-    left.phrase.ifPresent(name -> ready.add(new Utterance.Leave(now, name, left.depth)));
+    if (left.phrase.isPresent()) {
+      ready.add(new Utterance.Leave(now, left.phrase.get(), left.depth));
+    }
     if (!stack.isEmpty()) {
       changeDensity(left.nadai, stack.peek().nadai);
     }
@@ -135,7 +137,9 @@ final class Recitation implements Iterator<Utterance> {
 
     @Override
     public Boolean word(Element.Word word) {
-      word.sollus().forEach(sollu -> sound(sollu, frame.matra()));
+      for (Sollu sollu : word.sollus()) {
+        sound(sollu, frame.matra());
+      }
       return true;
     }
 

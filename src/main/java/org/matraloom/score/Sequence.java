@@ -2,7 +2,6 @@ package org.matraloom.score;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * Elements said one after another.
@@ -23,11 +22,12 @@ public record Sequence(List<Element> elements) {
 
   private static List<Element> settled(List<Element> elements) {
     List<Element> settled = new ArrayList<>(elements);
-    List<Integer> timed =
-        IntStream.range(0, elements.size())
-            .filter(at -> !(elements.get(at) instanceof Element.Timeless))
-            .boxed()
-            .toList();
+    List<Integer> timed = new ArrayList<>();
+    for (int at = 0; at < elements.size(); at++) {
+      if (!(elements.get(at) instanceof Element.Timeless)) {
+        timed.add(at);
+      }
+    }
     int endingUntil = 0;
     for (int at = 0; at < timed.size(); at++) {
       if (elements.get(timed.get(at)) instanceof Element.Group group) {
@@ -40,6 +40,20 @@ public record Sequence(List<Element> elements) {
       }
     }
     return settled;
+  }
+
+  /**
+   * Whether it takes no time: bars and wishes for breath alone, or nothing.
+   *
+   * @return true if nothing is said and nothing rings
+   */
+  public boolean saysNothing() {
+    for (Element element : elements) {
+      if (!(element instanceof Element.Timeless)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether these are the three statements of an ending: bars and breath marks do not count. */

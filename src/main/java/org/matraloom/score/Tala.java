@@ -2,7 +2,6 @@ package org.matraloom.score;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /**
  * A tala: a name and its angas in order.
@@ -37,7 +36,11 @@ public record Tala(String name, List<Anga> angas) {
    * @return aksharas
    */
   public int aksharas() {
-    return angas.stream().mapToInt(Anga::aksharas).sum();
+    int sum = 0;
+    for (Anga anga : angas) {
+      sum += anga.aksharas();
+    }
+    return sum;
   }
 
   /**
@@ -48,7 +51,9 @@ public record Tala(String name, List<Anga> angas) {
    */
   public List<Kriya> kriyas(FingerCustom custom) {
     List<Kriya> kriyas = new ArrayList<>();
-    angas.forEach(anga -> kriyas.addAll(anga.kriyas(custom)));
+    for (Anga anga : angas) {
+      kriyas.addAll(anga.kriyas(custom));
+    }
     return List.copyOf(kriyas);
   }
 
@@ -58,9 +63,14 @@ public record Tala(String name, List<Anga> angas) {
    * @return "I4 O O" for adi, "3+2+2" for a grouping, "clap clap | wave" for kriyas written out
    */
   public String formula() {
-    boolean grouping = angas.stream().allMatch(Anga.Group.class::isInstance);
-    boolean own = angas.stream().anyMatch(Anga.Own.class::isInstance);
-    String between = grouping ? "+" : own ? " | " : " ";
-    return angas.stream().map(Anga::sign).collect(Collectors.joining(between));
+    boolean grouping = true;
+    boolean own = false;
+    List<String> signs = new ArrayList<>();
+    for (Anga anga : angas) {
+      grouping &= anga instanceof Anga.Group;
+      own |= anga instanceof Anga.Own;
+      signs.add(anga.sign());
+    }
+    return String.join(grouping ? "+" : own ? " | " : " ", signs);
   }
 }

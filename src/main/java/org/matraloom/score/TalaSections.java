@@ -20,7 +20,11 @@ public final class TalaSections {
   public static List<TalaTurn> of(Avartana avartana) {
     TalaTurn first = avartana.turnAt(BEFORE_ALL);
     List<TalaTurn> sections = new ArrayList<>(List.of(first));
-    avartana.turns().stream().filter(turn -> !turn.equals(first)).forEach(sections::add);
+    for (TalaTurn turn : avartana.turns()) {
+      if (!turn.equals(first)) {
+        sections.add(turn);
+      }
+    }
     return List.copyOf(sections);
   }
 

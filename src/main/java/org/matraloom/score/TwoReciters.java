@@ -31,7 +31,12 @@ public record TwoReciters(
    * @return true if its plan has lines for a second reciter
    */
   public static boolean in(Composition composition) {
-    return composition.plan().stream().anyMatch(Step.With.class::isInstance);
+    for (Step step : composition.plan()) {
+      if (step instanceof Step.With) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**

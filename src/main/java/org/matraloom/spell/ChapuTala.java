@@ -1,6 +1,6 @@
 package org.matraloom.spell;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.matraloom.score.Anga;
@@ -25,8 +25,12 @@ public enum ChapuTala {
 
   private final List<Anga> groups;
 
-  ChapuTala(Integer... groups) {
-    this.groups = Arrays.stream(groups).map(Anga.Group::new).map(Anga.class::cast).toList();
+  ChapuTala(int... groups) {
+    List<Anga> angas = new ArrayList<>();
+    for (int group : groups) {
+      angas.add(new Anga.Group(group));
+    }
+    this.groups = List.copyOf(angas);
   }
 
   /**

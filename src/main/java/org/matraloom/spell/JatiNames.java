@@ -34,9 +34,12 @@ public final class JatiNames {
           Map.entry("sankirna", Jati.SANKIRNA),
           Map.entry("samkirna", Jati.SANKIRNA));
 
-  private static final Pattern MARK = Pattern.compile("\\p{M}");
-  private static final Pattern SILENT_H = Pattern.compile("(?<=[bcdgjkpst])h");
-  private static final Pattern DOUBLED = Pattern.compile("(.)\\1");
+  /** Made only for a word with marks. */
+  private static final class Marks {
+    private static final Pattern MARK = Pattern.compile("\\p{M}");
+  }
+
+  private static final String SILENCING = "bcdgjkpst";
 
   private JatiNames() {}
 
@@ -62,13 +65,47 @@ public final class JatiNames {
    * @return small plain letters, the same for all usual spellings
    */
   public static String fold(String word) {
-    String letters = Normalizer.normalize(word.toLowerCase(Locale.ROOT), Normalizer.Form.NFD);
-    String plain = MARK.matcher(letters).replaceAll("");
-    plain = SILENT_H.matcher(plain).replaceAll("");
-    plain = plain.replace("ee", "i").replace("oo", "u");
-    plain = DOUBLED.matcher(plain).replaceAll("$1").replace("ng", "nk");
+    String plain = withoutMarks(word.toLowerCase(Locale.ROOT));
+    plain = withoutSilentH(plain).replace("ee", "i").replace("oo", "u");
+    plain = withoutPairs(plain).replace("ng", "nk");
     return plain.length() > 3 && plain.endsWith("am")
         ? plain.substring(0, plain.length() - 1)
         : plain;
+  }
+
+  private static String withoutMarks(String word) {
+    for (int index = 0; index < word.length(); index++) {
+      if (word.charAt(index) > '\u007e') {
+        String letters = Normalizer.normalize(word, Normalizer.Form.NFD);
+        return Marks.MARK.matcher(letters).replaceAll("");
+      }
+    }
+    return word;
+  }
+
+  private static String withoutSilentH(String word) {
+    StringBuilder spoken = new StringBuilder();
+    for (int index = 0; index < word.length(); index++) {
+      boolean silent =
+          index > 0 && word.charAt(index) == 'h' && SILENCING.indexOf(word.charAt(index - 1)) >= 0;
+      if (!silent) {
+        spoken.append(word.charAt(index));
+      }
+    }
+    return spoken.toString();
+  }
+
+  /** One letter in place of two that are the same. */
+  private static String withoutPairs(String word) {
+    StringBuilder single = new StringBuilder();
+    int at = 0;
+    while (at < word.length()) {
+      int letter = word.codePointAt(at);
+      int next = at + Character.charCount(letter);
+      boolean pair = next < word.length() && word.codePointAt(next) == letter;
+      single.appendCodePoint(letter);
+      at = pair ? next + Character.charCount(letter) : next;
+    }
+    return single.toString();
   }
 }

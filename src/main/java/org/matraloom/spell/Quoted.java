@@ -10,9 +10,13 @@ public final class Quoted {
 
   private static final int LONGEST = 40;
   private static final int MOST_MARKS = 24;
-  private static final Pattern CLUSTER = Pattern.compile("\\X");
   private static final int ZERO_WIDTH_NON_JOINER = 0x200c;
   private static final int ZERO_WIDTH_JOINER = 0x200d;
+
+  /** Made only when somebody is quoted. */
+  private static final class Clusters {
+    private static final Pattern CLUSTER = Pattern.compile("\\X");
+  }
 
   private Quoted() {}
 
@@ -47,7 +51,7 @@ public final class Quoted {
    */
   public static List<String> clusters(String text) {
     List<String> clusters = new ArrayList<>();
-    Matcher matcher = CLUSTER.matcher(text);
+    Matcher matcher = Clusters.CLUSTER.matcher(text);
     while (matcher.find()) {
       int end = Math.min(matcher.end(), matcher.start() + MOST_MARKS);
       boolean inside = end < text.length() && Character.isLowSurrogate(text.charAt(end));
@@ -64,9 +68,10 @@ public final class Quoted {
    */
   public static String printable(String text) {
     StringBuilder printable = new StringBuilder();
-    text.codePoints()
-        .map(letter -> isHarmless(letter) ? letter : '\ufffd')
-        .forEach(printable::appendCodePoint);
+    for (int at = 0; at < text.length(); at += Character.charCount(text.codePointAt(at))) {
+      int letter = text.codePointAt(at);
+      printable.appendCodePoint(isHarmless(letter) ? letter : '\ufffd');
+    }
     return printable.toString();
   }
 

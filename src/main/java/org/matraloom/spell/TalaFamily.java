@@ -1,5 +1,6 @@
 package org.matraloom.spell;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.matraloom.score.Anga;
@@ -50,8 +51,10 @@ public enum TalaFamily {
    * @return the tala, named jati first, as in "chatusra triputa"
    */
   public Tala tala(Jati jati) {
-    List<Anga> angas =
-        pattern.chars().mapToObj(sign -> anga((char) sign, jati)).map(Anga.class::cast).toList();
+    List<Anga> angas = new ArrayList<>();
+    for (int index = 0; index < pattern.length(); index++) {
+      angas.add(anga(pattern.charAt(index), jati));
+    }
     return new Tala(jati.word() + " " + word(), angas);
   }
 

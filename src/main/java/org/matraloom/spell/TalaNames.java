@@ -7,15 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.matraloom.score.Jati;
 import org.matraloom.score.Tala;
 
 /** The names of talas in their many romanisations; the usual jatis are common practice. */
 final class TalaNames {
 
-  private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{M}]+");
   private static final String TALA = "tala";
   private static final Set<String> TITLES = Set.of(TALA, "tal", "jati");
   private static final Set<String> CHAPU = Set.of("capu", "sapu");
@@ -63,8 +60,10 @@ final class TalaNames {
 
   /** The tala of a name. */
   static Optional<Tala> tala(String name) {
-    if (name.codePoints().anyMatch(Character::isDigit)) {
-      return Optional.empty();
+    for (int at = 0; at < name.length(); at += Character.charCount(name.codePointAt(at))) {
+      if (Character.isDigit(name.codePointAt(at))) {
+        return Optional.empty();
+      }
     }
     List<String> words = words(name);
     if (words.size() == 1) {
@@ -100,14 +99,33 @@ final class TalaNames {
 
   private static List<String> words(String name) {
     List<String> words = new ArrayList<>();
-    Matcher word = WORD.matcher(name);
-    while (word.find()) {
-      String folded = JatiNames.fold(word.group());
-      if (!TITLES.contains(folded)) {
+    int at = 0;
+    while (at < name.length()) {
+      int end = wordEnd(name, at);
+      String folded = JatiNames.fold(name.substring(at, end));
+      if (end > at && !TITLES.contains(folded)) {
         words.add(folded);
       }
+      at = end == at ? at + Character.charCount(name.codePointAt(at)) : end;
     }
     return words;
+  }
+
+  /** Where the letters and marks end that begin at an index; the index itself if none do. */
+  private static int wordEnd(String name, int start) {
+    int end = start;
+    while (end < name.length() && isOfWord(name.codePointAt(end))) {
+      end += Character.charCount(name.codePointAt(end));
+    }
+    return end;
+  }
+
+  private static boolean isOfWord(int letter) {
+    int type = Character.getType(letter);
+    return Character.isLetter(letter)
+        || type == Character.NON_SPACING_MARK
+        || type == Character.COMBINING_SPACING_MARK
+        || type == Character.ENCLOSING_MARK;
   }
 
   private static Optional<Tala> pair(String jatiWord, String familyWord) {
@@ -115,8 +133,10 @@ final class TalaNames {
     if (jati.isPresent() && CHAPU.contains(familyWord)) {
       return chapu(jati.get());
     }
-    return jati.flatMap(
-        known -> Optional.ofNullable(FAMILIES.get(familyWord)).map(family -> family.tala(known)));
+    TalaFamily family = FAMILIES.get(familyWord);
+    return jati.isPresent() && family != null
+        ? Optional.of(family.tala(jati.get()))
+        : Optional.empty();
   }
 
   /** A name in one word; run together, tisra and ata share a letter once they are folded. */

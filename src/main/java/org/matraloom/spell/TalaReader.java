@@ -41,12 +41,17 @@ public final class TalaReader {
    */
   public record Fault(int start, int end, String message, Optional<String> help) {}
 
-  private static final Pattern CLAIM = Pattern.compile("=\\s*(\\S+)\\s*$");
-  private static final Pattern FORMULA = Pattern.compile("(?i)\\s*+(?:[IOU]\\s*+\\d*+\\s*+)++");
-  private static final Pattern SIGN = Pattern.compile("(?i)([IOU])\\s*(\\d*)");
-  private static final Pattern GROUPING =
-      Pattern.compile("\\s*+\\d++(?:\\s*+\\+\\s*+\\d++)*+\\s*+");
-  private static final Pattern NUMBER = Pattern.compile("\\d+");
+  /** How talas are written without names; made only for a text that has no other letters. */
+  private static final class Forms {
+    private static final Pattern CLAIM = Pattern.compile("=\\s*(\\S+)\\s*$");
+    private static final Pattern FORMULA = Pattern.compile("(?i)\\s*+(?:[IOU]\\s*+\\d*+\\s*+)++");
+    private static final Pattern SIGN = Pattern.compile("(?i)([IOU])\\s*(\\d*)");
+    private static final Pattern GROUPING =
+        Pattern.compile("\\s*+\\d++(?:\\s*+\\+\\s*+\\d++)*+\\s*+");
+    private static final Pattern NUMBER = Pattern.compile("\\d+");
+  }
+
+  private static final String SIGNS = "IOUiou";
   private static final int LONGEST = 200;
   private static final int MOST_DIGITS = 3;
 
@@ -66,7 +71,10 @@ public final class TalaReader {
       return fault(
           0, written.length(), "a tala has at most " + LONGEST + " characters", "check the line");
     }
-    Matcher claim = CLAIM.matcher(written);
+    if (written.indexOf('=') < 0) {
+      return withoutClaim(written);
+    }
+    Matcher claim = Forms.CLAIM.matcher(written);
     boolean claimed = claim.find();
     Result result = withoutClaim(claimed ? written.substring(0, claim.start()) : written);
     return claimed && result.tala().isPresent()
@@ -86,16 +94,23 @@ public final class TalaReader {
   }
 
   private static Result withoutClaim(String text) {
-    if (FORMULA.matcher(text).matches()) {
-      return formula(text);
-    } else if (GROUPING.matcher(text).matches()) {
-      return grouping(text);
+    if (!hasOtherLetters(text)) {
+      if (Forms.FORMULA.matcher(text).matches()) {
+        return formula(text);
+      } else if (Forms.GROUPING.matcher(text).matches()) {
+        return grouping(text);
+      }
     }
     if (UsedTalas.isOwn(text)) {
       return UsedTalas.own(text);
     }
-    Optional<Tala> tala =
-        UsedTalas.byName(text).or(() -> UsedTalas.clapped(text)).or(() -> TalaNames.tala(text));
+    Optional<Tala> tala = UsedTalas.byName(text);
+    if (tala.isEmpty()) {
+      tala = UsedTalas.clapped(text);
+    }
+    if (tala.isEmpty()) {
+      tala = TalaNames.tala(text);
+    }
     if (tala.isPresent()) {
       return new Result(tala, Optional.empty());
     }
@@ -106,6 +121,17 @@ public final class TalaReader {
         start + name.length(),
         "unknown tala " + Quoted.quote(name),
         TalaNames.suggestion(name));
+  }
+
+  /** Whether a text has letters that are no signs of angas. */
+  private static boolean hasOtherLetters(String text) {
+    for (int index = 0; index < text.length(); index++) {
+      char letter = text.charAt(index);
+      if (letter >= 'A' && letter <= 'z' && SIGNS.indexOf(letter) < 0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Result checked(Result result, int sum, Matcher claim) {
@@ -121,7 +147,7 @@ public final class TalaReader {
 
   private static Result formula(String text) {
     List<Anga> angas = new ArrayList<>();
-    Matcher sign = SIGN.matcher(text);
+    Matcher sign = Forms.SIGN.matcher(text);
     while (sign.find()) {
       char letter = Character.toUpperCase(sign.group(1).charAt(0));
       String count = sign.group(2);
@@ -152,7 +178,7 @@ public final class TalaReader {
 
   private static Result grouping(String text) {
     List<Anga> angas = new ArrayList<>();
-    Matcher number = NUMBER.matcher(text);
+    Matcher number = Forms.NUMBER.matcher(text);
     while (number.find()) {
       String digits = number.group();
       int size = digits.length() > MOST_DIGITS ? Integer.MAX_VALUE : Integer.parseInt(digits);

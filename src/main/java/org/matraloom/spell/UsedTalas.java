@@ -24,11 +24,16 @@ import org.matraloom.time.Ratio;
  */
 public final class UsedTalas {
 
-  private static final Pattern CHAPU =
-      Pattern.compile(
-          "(?i)\\s*(?:([\\p{L}\\p{M}]+)\\s+)?(?:chaapu|chapu|caapu|capu)\\s+(\\d(?:[\\s,]+\\d)*)\\s*");
-  private static final Pattern OWN =
-      Pattern.compile("\\s*(?:([\\p{L}\\p{M}\\d ]{1,60}?)\\s*:)?(.*)");
+  /** How such talas are written; made only for a text that may be one. */
+  private static final class Forms {
+    private static final Pattern CHAPU =
+        Pattern.compile(
+            "(?i)\\s*(?:([\\p{L}\\p{M}]+)\\s+)?(?:chaapu|chapu|caapu|capu)\\s+(\\d(?:[\\s,]+\\d)*)\\s*");
+    private static final Pattern OWN =
+        Pattern.compile("\\s*(?:([\\p{L}\\p{M}\\d ]{1,60}?)\\s*:)?(.*)");
+  }
+
+  private static final String SPACES = " \t\n\u000b\f\r";
   private static final Map<String, Kriya> KRIYAS = kriyas();
 
   private UsedTalas() {}
@@ -58,7 +63,7 @@ public final class UsedTalas {
 
   /** A tala under one of these names, in any case; rupaka in three as a number too. */
   static Optional<Tala> byName(String written) {
-    String name = written.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+    String name = singleSpaced(written.strip().toLowerCase(Locale.ROOT));
     String known =
         switch (name) {
           case "rupaka 3", "rupakam 3", "rupakam in three" -> "rupaka in three";
@@ -67,6 +72,21 @@ public final class UsedTalas {
           default -> name;
         };
     return Optional.ofNullable(named().get(known));
+  }
+
+  private static String singleSpaced(String text) {
+    StringBuilder spaced = new StringBuilder();
+    boolean space = false;
+    for (int index = 0; index < text.length(); index++) {
+      boolean before = space;
+      space = SPACES.indexOf(text.charAt(index)) >= 0;
+      if (!space) {
+        spaced.append(text.charAt(index));
+      } else if (!before) {
+        spaced.append(' ');
+      }
+    }
+    return spaced.toString();
   }
 
   /**
@@ -85,7 +105,10 @@ public final class UsedTalas {
 
   /** A chapu tala with the counts that are clapped, as in khanda chapu 1 3 4. */
   static Optional<Tala> clapped(String written) {
-    Matcher form = CHAPU.matcher(written);
+    if (!endsInDigit(written)) {
+      return Optional.empty();
+    }
+    Matcher form = Forms.CHAPU.matcher(written);
     if (!form.matches()) {
       return Optional.empty();
     }
@@ -115,19 +138,34 @@ public final class UsedTalas {
     return Optional.of(new Tala(name.toString(), groups));
   }
 
+  private static boolean endsInDigit(String written) {
+    String text = written.stripTrailing();
+    return !text.isEmpty() && "0123456789".indexOf(text.charAt(text.length() - 1)) >= 0;
+  }
+
   /** Whether a text is kriyas written out, rightly or not: it begins with one. */
   static boolean isOwn(String written) {
-    Matcher form = OWN.matcher(written);
+    if (written.indexOf(':') < 0 && !KRIYAS.containsKey(firstWord(written))) {
+      return false;
+    }
+    Matcher form = Forms.OWN.matcher(written);
     return form.matches() && KRIYAS.containsKey(firstWord(form.group(2)));
   }
 
   private static String firstWord(String text) {
-    return text.strip().toLowerCase(Locale.ROOT).split("[\\s|]+", 2)[0];
+    String words = text.strip().toLowerCase(Locale.ROOT);
+    int end = 0;
+    while (end < words.length()
+        && words.charAt(end) != '|'
+        && SPACES.indexOf(words.charAt(end)) < 0) {
+      end++;
+    }
+    return words.substring(0, end);
   }
 
   /** A tala with its kriyas written out, bars between angas, perhaps a name before a colon. */
   static TalaReader.Result own(String written) {
-    Matcher form = OWN.matcher(written);
+    Matcher form = Forms.OWN.matcher(written);
     form.matches();
     List<Anga> angas = new ArrayList<>();
     Matcher part =

@@ -61,4 +61,29 @@ public record VoiceRequest(
     }
     return 31 * grain + endMs & Integer.MAX_VALUE;
   }
+
+  /** Written out, for the sake of the start: see {@link org.matraloom.time.Ratio}. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof VoiceRequest request
+        && leadMs == request.leadMs
+        && endMs == request.endMs
+        && light == request.light
+        && rings == request.rings
+        && stress == request.stress
+        && take == request.take
+        && following.equals(request.following)
+        && syllable.onset().equals(request.syllable.onset())
+        && syllable.vowel() == request.syllable.vowel()
+        && syllable.coda().equals(request.syllable.coda());
+  }
+
+  @Override
+  public int hashCode() {
+    int sum = 31 * leadMs + endMs;
+    sum = 31 * sum + take;
+    sum = 31 * sum + syllable.onset().hashCode();
+    sum = 31 * sum + syllable.vowel().hashCode();
+    return 31 * sum + syllable.coda().hashCode();
+  }
 }

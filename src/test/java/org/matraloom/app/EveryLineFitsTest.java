@@ -81,7 +81,7 @@ class EveryLineFitsTest {
 
   @Test
   void helpAndMistakesFit() throws IOException {
-    Program program = new Main();
+    Program program = new AllCommands();
     List<String[]> commands = commands(program.whole());
     assertTrue(commands.size() > 35, "commands were found: " + commands.size());
     Path bad = folder.resolve("bad.loom");

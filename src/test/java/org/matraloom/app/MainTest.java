@@ -42,7 +42,7 @@ class MainTest {
 
   @Test
   void everyCommandHasHelpWithAnExample() {
-    CommandLine line = Commands.lineFor(new Main());
+    CommandLine line = Commands.lineFor(new AllCommands());
     List<CommandLine> commands =
         line.getSubcommands().values().stream()
             .filter(command -> !command.getCommandSpec().usageMessage().hidden())
@@ -69,9 +69,9 @@ class MainTest {
 
   @Test
   void aCommandFoundAloneIsTheOneFoundAmongAll() {
-    CommandLine all = Commands.lineFor(new Main());
+    CommandLine all = Commands.lineFor(new AllCommands());
     for (String name : Commands.byName().keySet()) {
-      CommandLine alone = Commands.lineFor(new Main(), name);
+      CommandLine alone = Commands.lineFor(new AllCommands(), name);
       assertEquals(List.of(name), List.copyOf(alone.getSubcommands().keySet()));
       assertEquals(
           all.getSubcommands().get(name).getUsageMessage(),
@@ -101,7 +101,7 @@ class MainTest {
   @Test
   void aVersionIsToldEitherWay() {
     StringWriter out = new StringWriter();
-    Commands.lineFor(new Main()).setOut(new PrintWriter(out)).execute("--version");
+    Commands.lineFor(new AllCommands()).setOut(new PrintWriter(out)).execute("--version");
     assertEquals(out.toString(), CommandLineRun.of("--version").out());
     assertEquals(CommandLineRun.of("--version"), CommandLineRun.of("-V"));
   }

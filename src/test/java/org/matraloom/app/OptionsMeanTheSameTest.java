@@ -66,7 +66,7 @@ class OptionsMeanTheSameTest {
   private final Map<String, CommandLine> commands = new TreeMap<>();
 
   OptionsMeanTheSameTest() {
-    collect("", new Main().whole());
+    collect("", new AllCommands().whole());
   }
 
   private void collect(String path, CommandLine line) {

@@ -150,6 +150,25 @@ class CuresTest {
     assertEquals(impossible, cured, "every impossible piece has a cure");
   }
 
+  /**
+   * What cures a flood of 96 sollus cures one of 4,000 in the same words: the search is bounded by
+   * the sollus it reads, and does not spend them on single places where a hundred breaths are
+   * missing.
+   */
+  @Test
+  void aLongFloodIsCuredInsideItsRepeatLikeAShortOne() {
+    Composition flood =
+        new Pieces()
+            .phrase("Wave", new Element.Repeat(Pieces.sequence("ta-ka-di-mi ta-ka-ju-nu"), 500))
+            .say("Wave", 1, 4)
+            .at(120);
+    for (Cure.Kind kind : List.of(Cure.Kind.ADDED_SILENCE, Cure.Kind.LEFT_OUT)) {
+      Cure cure = cure(flood, STUDY, kind).orElseThrow();
+      assertTrue(plan(cure.composition(), cure.settings()).isPossible(), cure.words());
+      assertTrue(cure.words().contains("each time in Wave"), cure.words());
+    }
+  }
+
   private static BreathPlan plan(Composition piece, BreathSettings settings) {
     return BreathPlanner.plan(Performance.of(piece), settings);
   }

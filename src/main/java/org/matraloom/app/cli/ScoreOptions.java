@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.matraloom.notation.Problem;
 import org.matraloom.notation.Reading;
 import org.matraloom.notation.ScoreReader;
 import org.matraloom.score.Composition;
@@ -110,8 +111,13 @@ public final class ScoreOptions {
    */
   public static Composition read(Path file, Lexicon lexicon, PrintWriter err) {
     Reading reading = ScoreReader.read(file, lexicon);
-    reading.problems().forEach(problem -> err.println(problem.format()));
-    return reading.composition().orElseThrow(UserError::alreadyTold);
+    for (Problem problem : reading.problems()) {
+      err.println(problem.format());
+    }
+    if (reading.composition().isEmpty()) {
+      throw UserError.alreadyTold();
+    }
+    return reading.composition().get();
   }
 
   /** No option of a command that reads a score may name a file to write that is read. */

@@ -7,10 +7,10 @@ import java.util.List;
 import org.matraloom.app.cli.UserError;
 
 /** The pieces that come with the program. */
-final class Samples {
+public final class Samples {
 
   /** Their names, as they lie in the jar. */
-  static final List<String> NAMES =
+  public static final List<String> NAMES =
       List.of(
           "crooked-ladder.loom",
           "culvert.loom",
@@ -28,7 +28,15 @@ final class Samples {
 
   private Samples() {}
 
-  static String text(String name) throws IOException {
+  /**
+   * One of them.
+   *
+   * @param name one of {@link #NAMES}
+   * @return its text
+   * @throws IOException if the program's own file cannot be read
+   * @throws UserError if there is no such sample
+   */
+  public static String text(String name) throws IOException {
     if (!NAMES.contains(name)) {
       throw new UserError("there is no sample " + name);
     }

@@ -3,10 +3,9 @@ package org.matraloom.app.prove;
 import java.io.PrintWriter;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.matraloom.app.cli.Paragraph;
 import org.matraloom.kanakku.ClosingWords;
 import org.matraloom.kanakku.Landing;
@@ -24,9 +23,6 @@ import org.matraloom.time.Ratio;
 public final class LandingText {
 
   private static final int MOST_ROUNDS = 24;
-  private static final int LEAST_PHRASE = 12;
-  private static final int LEAST_NADAI = 12;
-  private static final int LEAST_PLACE = 12;
 
   private final Landing landing;
   private final Performance performance;
@@ -68,15 +64,19 @@ public final class LandingText {
     printRounds(out);
     out.println();
     out.println(Paragraph.hanging(2, "Sum: " + SumWords.of(landing)));
-    PartLines.of(performance).places().stream()
-        .map(line -> Paragraph.hanging(2, line))
-        .forEach(out::println);
-    if (judged) {
-      verdict().lines().forEach(line -> out.println(Paragraph.hanging(2, line)));
+    for (String line : PartLines.of(performance).places()) {
+      out.println(Paragraph.hanging(2, line));
     }
-    out.println(Paragraph.hanging(2, rates()));
-    Remarks.on(performance)
-        .forEach(remark -> out.println(Paragraph.hanging(2, "Note: " + remark + ".")));
+    if (judged) {
+      for (String line : verdict().split("\n")) {
+        out.println(Paragraph.hanging(2, line));
+      }
+    }
+    List<SpeechRate> rates = SpeechRate.of(performance);
+    out.println(Paragraph.hanging(2, inWords(rates)));
+    for (String remark : Remarks.on(performance, rates)) {
+      out.println(Paragraph.hanging(2, "Note: " + remark + "."));
+    }
   }
 
   private String setting() {
@@ -98,35 +98,28 @@ public final class LandingText {
   private void printRounds(PrintWriter out) {
     List<Span.Round> rounds = performance.rounds();
     List<Span.Round> shown = rounds.subList(0, Math.min(MOST_ROUNDS, rounds.size()));
-    String row =
-        "%-6s %-"
-            + widest(shown, Span.Round::phrase, LEAST_PHRASE)
-            + "s %-"
-            + widest(shown, LandingText::nadai, LEAST_NADAI)
-            + "s %-"
-            + widest(shown, round -> avartana.say(round.startBeat()), LEAST_PLACE)
-            + "s %8s %8s%n";
-    out.printf(row, "round", "phrase", "nadai", "begins on", "matras", "beats");
-    PartLines parts = PartLines.of(performance);
+    RoundTable table = new RoundTable();
     for (Span.Round round : shown) {
-      parts.before(round).forEach(out::println);
-      out.printf(
-          row,
-          round.number(),
-          round.phrase(),
-          nadai(round),
-          avartana.say(round.startBeat()),
-          round.matras().toMixed(),
-          round.beats().toMixed());
+      table.add(
+          List.of(
+              Integer.toString(round.number()),
+              round.phrase(),
+              nadai(round),
+              avartana.say(round.startBeat()),
+              round.matras().toMixed(),
+              round.beats().toMixed()));
+    }
+    table.printHead(out);
+    PartLines parts = PartLines.of(performance);
+    for (int row = 0; row < shown.size(); row++) {
+      for (String line : parts.before(shown.get(row))) {
+        out.println(line);
+      }
+      table.print(row, out);
     }
     if (rounds.size() > MOST_ROUNDS) {
       out.println("... and " + (rounds.size() - MOST_ROUNDS) + " more rounds");
     }
-  }
-
-  private static int widest(
-      List<Span.Round> rounds, Function<Span.Round, String> words, int least) {
-    return rounds.stream().map(words).mapToInt(String::length).reduce(least, Math::max);
   }
 
   /**
@@ -199,10 +192,12 @@ public final class LandingText {
     return "add " + SumWords.counted(late ? avartanaMatras.minus(missMatras) : missMatras, "matra");
   }
 
-  private String rates() {
-    return SpeechRate.of(performance).stream()
-        .map(rate -> tenths(rate.matrasPerSecond()) + " in " + Nadai.word(rate.matrasPerBeat()))
-        .collect(Collectors.joining(", ", "Matras a second: ", "."));
+  private static String inWords(List<SpeechRate> rates) {
+    List<String> words = new ArrayList<>();
+    for (SpeechRate rate : rates) {
+      words.add(tenths(rate.matrasPerSecond()) + " in " + Nadai.word(rate.matrasPerBeat()));
+    }
+    return "Matras a second: " + String.join(", ", words) + ".";
   }
 
   /** Without a locale's own signs, which take 5 ms to be found. */

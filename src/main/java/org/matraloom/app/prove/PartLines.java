@@ -28,7 +28,7 @@ record PartLines(Performance performance) {
 
   /** The names of the parts that begin with a round, and what is told to students there. */
   List<String> before(Span.Round round) {
-    int span = performance.spans().indexOf(round);
+    int span = performance.indexOf(round);
     int after = span;
     while (after > 0 && performance.spans().get(after - 1) instanceof Span.Pause) {
       after--;
@@ -45,10 +45,12 @@ record PartLines(Performance performance) {
 
   /** How long the parts are, where pieces enter and land, how long all of it takes. */
   List<String> places() {
-    List<Notice> parts =
-        performance.notices().stream()
-            .filter(notice -> notice.step() instanceof Step.Part)
-            .toList();
+    List<Notice> parts = new ArrayList<>();
+    for (Notice notice : performance.notices()) {
+      if (notice.step() instanceof Step.Part) {
+        parts.add(notice);
+      }
+    }
     List<PlaceClaim> claims = PlaceClaim.in(performance);
     List<String> lines = new ArrayList<>();
     if (!parts.isEmpty()) {
