@@ -86,7 +86,7 @@ public final class Aligner {
       List<Onset> onsets,
       Lexicon lexicon,
       KnownSounds mouth) {
-    SoundColours heard = SoundColours.of(curve.levels(), onsets);
+    SoundColours heard = SoundColours.of(curve.levels(), onsets, expected, lexicon);
     PairingSearch.Found plain =
         new PairingSearch(expected, onsets, heard, lexicon, KnownSounds.NONE).find();
     if (mouth.isUnknown()) {
