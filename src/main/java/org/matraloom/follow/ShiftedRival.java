@@ -13,7 +13,7 @@ final class ShiftedRival {
   private static final double SURE_OF_EACH = 0.25;
 
   /** If the letters of the score speak so much more for the one, that is beyond doubt too. */
-  private static final double SURE_BY_LETTERS = 2;
+  private static final double SURE_BY_LETTERS = 2.5;
 
   /** More than so many are no matter of an end. */
   private static final int MOST_AT_END = 5;
