@@ -71,7 +71,10 @@ public final class Aligner {
         said,
         Set.of(),
         RecordedRange.whole(expected.size()),
-        found.unsure().or(() -> UnlikeEnd.of(expected, curve.levels(), filled.onsets(), said)),
+        found
+            .unsure()
+            .or(() -> LeftOverEnds.afterFaint(expected, filled.onsets(), said))
+            .or(() -> UnlikeEnd.of(expected, curve.levels(), filled.onsets(), said)),
         Set.of(),
         found.lagSeconds());
   }

@@ -37,7 +37,7 @@ public final class PulseRuns {
   private static final double DISAGREE_ON_THE_WAY = 0.25;
 
   /** The few sollus before an early slip are so even, in matras. */
-  private static final double EVEN_BEGIN = 0.05;
+  private static final double EVEN_BEGIN = 0.07;
 
   /** How far the sollus may disagree with the interval that holds the slip, in matras. */
   private static final double DISAGREE = 0.35;
