@@ -113,7 +113,7 @@ class PulseRunsTest {
   @Test
   void anEarlySlipSpreadOverTwoSollusIsFoundThoughTheBeginningIsUneven() {
     double[] off = {0.202, 0.213, 0.212, 0.160, 0.066, 0.002, -0.007, 0.005, -0.007, 0.004};
-    for (double more : new double[] {1, 1.5}) {
+    for (double more : new double[] {1, 2, 4}) {
       for (int i = 0; i < COUNT; i++) {
         double even = i < 3 ? 0.209 + more * (off[i] - 0.209) : i < off.length ? off[i] : 0;
         heard[i] = 1 + i * 0.203 + even;
