@@ -79,18 +79,26 @@ record SoundColours(double[][] ofOnset, double[][] ofKind, int[] kinds, AnyMouth
   static SoundColours of(
       SoundLevels levels, List<Onset> onsets, List<ExpectedSollu> asked, Lexicon lexicon) {
     SoundColours heard = of(levels, onsets);
-    if (levels.energies().usedBands() < BandEnergies.BANDS) {
-      return heard;
-    }
-    int[] kinds = ExpectedSollu.kinds(asked);
+    return levels.energies().usedBands() < BandEnergies.BANDS
+        ? heard
+        : heard.withLetters(asked, lexicon);
+  }
+
+  /**
+   * The same colours with what the letters of a score say of them.
+   *
+   * @param asked the sollus of the score
+   * @param lexicon how they are said
+   */
+  SoundColours withLetters(List<ExpectedSollu> asked, Lexicon lexicon) {
+    int[] kindOf = ExpectedSollu.kinds(asked);
     List<Optional<SolluSound>> sounds = new ArrayList<>();
-    for (int k = 0; k < kinds.length; k++) {
-      if (kinds[k] == sounds.size()) {
+    for (int k = 0; k < kindOf.length; k++) {
+      if (kindOf[k] == sounds.size()) {
         sounds.add(lexicon.sound(asked.get(k).sollu()));
       }
     }
-    return new SoundColours(
-        heard.ofOnset, new double[0][], kinds, AnyMouth.of(sounds, heard.ofOnset));
+    return new SoundColours(ofOnset, new double[0][], kindOf, AnyMouth.of(sounds, ofOnset));
   }
 
   /**
