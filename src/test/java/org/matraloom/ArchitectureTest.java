@@ -39,6 +39,7 @@ class ArchitectureTest {
           Map.entry("clap", 3),
           Map.entry("form", 2),
           Map.entry("notation", 3),
+          Map.entry("phonetics", 2),
           Map.entry("practice", 2),
           Map.entry("schedule", 2),
           Map.entry("script", 2),

@@ -71,7 +71,10 @@ public final class Aligner {
         said,
         Set.of(),
         RecordedRange.whole(expected.size()),
-        found.unsure().or(() -> UnlikeEnd.of(expected, curve.levels(), filled.onsets(), said)),
+        found
+            .unsure()
+            .or(() -> LeftOverEnds.afterFaint(expected, filled.onsets(), said))
+            .or(() -> UnlikeEnd.of(expected, curve.levels(), filled.onsets(), said)),
         Set.of(),
         found.lagSeconds());
   }
@@ -86,7 +89,7 @@ public final class Aligner {
       List<Onset> onsets,
       Lexicon lexicon,
       KnownSounds mouth) {
-    SoundColours heard = SoundColours.of(curve.levels(), onsets);
+    SoundColours heard = SoundColours.of(curve.levels(), onsets, expected, lexicon);
     PairingSearch.Found plain =
         new PairingSearch(expected, onsets, heard, lexicon, KnownSounds.NONE).find();
     if (mouth.isUnknown()) {

@@ -45,7 +45,7 @@ final class FaintSollus {
   private static final double LEAST_GAIN_LAST = 0.6;
 
   /** An onset that only its place makes one. */
-  private static final double CONFIDENCE = 0.05;
+  static final double CONFIDENCE = 0.05;
 
   private final double[] expected;
   private final int[] kinds;

@@ -68,6 +68,35 @@ final class LeftOverEnds {
     return before ? Optional.of(new EndAmbiguity(false, EndAmbiguity.End.FIRST)) : Optional.empty();
   }
 
+  /**
+   * What cannot be told where the last sollu had no onset of its own and was found by its place
+   * only: a sure sound after it may be that sollu, come late.
+   *
+   * @param asked the sollus of the score
+   * @param onsets all onsets, in order of time
+   * @param said the pairing
+   * @return empty if the last sollu was heard, or nothing follows
+   */
+  static Optional<EndAmbiguity> afterFaint(
+      List<ExpectedSollu> asked, List<Onset> onsets, List<Alignment.Said> said) {
+    int count = said.size();
+    if (count < 2 || said.get(count - 1).sollu() < asked.size() - 1) {
+      return Optional.empty();
+    }
+    Onset last = onsets.get(said.get(count - 1).onset());
+    Alignment.Said before = said.get(count - 2);
+    double took = last.seconds() - onsets.get(before.onset()).seconds();
+    double due = asked.get(asked.size() - 1).seconds() - asked.get(before.sollu()).seconds();
+    double matra = Intervals.matras(asked)[asked.size() - 1] * took / due;
+    return last.confidence() <= FaintSollus.CONFIDENCE
+            && onsets.stream()
+                .filter(onset -> onset.confidence() >= SURE_CONFIDENCE)
+                .mapToDouble(onset -> onset.seconds() - last.seconds())
+                .anyMatch(later -> later > SAME_MATRAS * matra && later <= AFTER_MATRAS * matra)
+        ? Optional.of(new EndAmbiguity(false, EndAmbiguity.End.LAST))
+        : Optional.empty();
+  }
+
   private boolean isLeftOver(Alignment.Said end, int direction, double matraSeconds) {
     double farthest = (direction > 0 ? AFTER_MATRAS : BEFORE_MATRAS) * matraSeconds;
     double at = onsets.get(end.onset()).seconds();

@@ -149,6 +149,17 @@ final class PairingLessons {
         SoundEvidence.of(colours, sollus, said), SoundEvidence.of(colours, inTurn, said));
   }
 
+  /** Whether the sounds of a pairing are more alike, sollu by sollu or in turn, than by chance. */
+  boolean areAlike(List<Alignment.Said> said) {
+    return SoundEvidence.ofLikeness(colours, sollus, said) > 0
+        || SoundEvidence.ofLikeness(colours, inTurn, said) > 0;
+  }
+
+  /** How much the letters of the score speak for a pairing; a logarithm, at least 0. */
+  double asLettersSay(List<Alignment.Said> said) {
+    return colours.asLettersSay(sollus, said);
+  }
+
   /**
    * The usual lags about their mean over what was heard, as it is from there that they are learnt.
    */

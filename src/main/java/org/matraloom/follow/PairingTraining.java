@@ -125,9 +125,14 @@ final class PairingTraining {
     return lessons.evidence(said);
   }
 
+  /** How much the letters of the score speak for a pairing; a logarithm, at least 0. */
+  double asLettersSay(List<Alignment.Said> said) {
+    return lessons.asLettersSay(said);
+  }
+
   /** Whether the sounds of a pairing are more alike, sollu by sollu, than by chance. */
   boolean isToldBySound(List<Alignment.Said> said) {
-    return lessons.evidence(said) > 0;
+    return lessons.areAlike(said);
   }
 
   /** How well a pairing explains the take by a performer who is known. */

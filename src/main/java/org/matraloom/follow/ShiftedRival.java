@@ -12,6 +12,9 @@ final class ShiftedRival {
   /** So much likelier for each sound, the one is told beyond doubt. */
   private static final double SURE_OF_EACH = 0.25;
 
+  /** If the letters of the score speak so much more for the one, that is beyond doubt too. */
+  private static final double SURE_BY_LETTERS = 2.5;
+
   /** More than so many are no matter of an end. */
   private static final int MOST_AT_END = 5;
 
@@ -40,7 +43,8 @@ final class ShiftedRival {
 
   /**
    * A pairing, or where several sollus are missing at its beginning and the words are as likely to
-   * break off before the end, that: people seldom come in at the third sollu.
+   * break off before the end, that: people seldom come in at the third sollu. Or the other one if
+   * it is that of which the letters speak.
    *
    * @param training tells how likely a pairing is
    * @param sollus how many the score asks for
@@ -49,11 +53,11 @@ final class ShiftedRival {
    */
   static PairingTraining.Trained begun(
       PairingTraining training, int sollus, PairingTraining.Trained best, PairingModel guess) {
-    return atEnds(best.said(), sollus) > 1
-        ? other(training, sollus, best, guess)
-            .map(said -> training.asItIs(said, guess))
-            .orElse(best)
-        : best;
+    boolean beginsLate = atEnds(best.said(), sollus) > 1;
+    return other(training, sollus, best, guess)
+        .filter(said -> beginsLate || isSurelyLikelier(training, said, best.said(), guess))
+        .map(said -> training.asItIs(said, guess))
+        .orElse(best);
   }
 
   /** How many sollus are missing at the beginning, or, as a negative number, at the end. */
@@ -77,6 +81,18 @@ final class ShiftedRival {
     List<Alignment.Said> other =
         said.stream().map(s -> new Alignment.Said(s.sollu() - atEnds, s.onset())).toList();
     double likelier = training.evidence(said, guess) - training.evidence(other, guess);
-    return likelier > SURE_OF_EACH * said.size() ? Optional.empty() : Optional.of(other);
+    boolean isTold =
+        likelier > SURE_OF_EACH * said.size() || isSurelyLikelier(training, said, other, guess);
+    return isTold ? Optional.empty() : Optional.of(other);
+  }
+
+  /** Whether letters, and all together, speak for one pairing in place of another. */
+  private static boolean isSurelyLikelier(
+      PairingTraining training,
+      List<Alignment.Said> one,
+      List<Alignment.Said> other,
+      PairingModel guess) {
+    return training.asLettersSay(one) - training.asLettersSay(other) > SURE_BY_LETTERS
+        && training.evidence(one, guess) - training.evidence(other, guess) > SURE_BY_LETTERS;
   }
 }

@@ -1,10 +1,16 @@
 package org.matraloom.follow;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import org.matraloom.onset.BandEnergies;
 import org.matraloom.onset.KnownSounds;
 import org.matraloom.onset.Onset;
 import org.matraloom.onset.SoundLevels;
+import org.matraloom.phonetics.AnyMouth;
+import org.matraloom.score.Lexicon;
+import org.matraloom.score.SolluSound;
 
 /**
  * How each sound of a take sounds, in few numbers: the burst and the vowel after it, each by the
@@ -15,9 +21,10 @@ import org.matraloom.onset.SoundLevels;
  * @param ofKind what is known beforehand of each kind of sollu, in the same numbers, apart from
  *     what microphone and room add to all; empty rows for those that are not known, no row if none
  *     is
- * @param kinds the kinds of the places of the score that this holds for
+ * @param kinds the kinds of the places of the score that this and the next hold for
+ * @param anyMouth what is known of how these kinds sound in any mouth
  */
-record SoundColours(double[][] ofOnset, double[][] ofKind, int[] kinds) {
+record SoundColours(double[][] ofOnset, double[][] ofKind, int[] kinds, AnyMouth anyMouth) {
 
   /** The first coefficient is the level, which is left out; what lies above these is noise. */
   private static final int COEFFICIENTS = 9;
@@ -29,6 +36,17 @@ record SoundColours(double[][] ofOnset, double[][] ofKind, int[] kinds) {
    */
   SoundColours(double[][] ofOnset) {
     this(ofOnset, new double[0][], new int[0]);
+  }
+
+  /**
+   * Colours of sounds in a mouth that is known, or in one that is not.
+   *
+   * @param ofOnset as above
+   * @param ofKind as above
+   * @param kinds as above
+   */
+  SoundColours(double[][] ofOnset, double[][] ofKind, int[] kinds) {
+    this(ofOnset, ofKind, kinds, AnyMouth.UNKNOWN);
   }
 
   /**
@@ -47,6 +65,40 @@ record SoundColours(double[][] ofOnset, double[][] ofKind, int[] kinds) {
       colours[j] = cepstra(colour, bands, waves);
     }
     return new SoundColours(colours);
+  }
+
+  /**
+   * The colours of all onsets, and what the letters of the score say of them; nothing if the
+   * recording has not all bands.
+   *
+   * @param levels the recording
+   * @param onsets in order of time
+   * @param asked the sollus of the score
+   * @param lexicon how they are said
+   */
+  static SoundColours of(
+      SoundLevels levels, List<Onset> onsets, List<ExpectedSollu> asked, Lexicon lexicon) {
+    SoundColours heard = of(levels, onsets);
+    return levels.energies().usedBands() < BandEnergies.BANDS
+        ? heard
+        : heard.withLetters(asked, lexicon);
+  }
+
+  /**
+   * The same colours with what the letters of a score say of them.
+   *
+   * @param asked the sollus of the score
+   * @param lexicon how they are said
+   */
+  SoundColours withLetters(List<ExpectedSollu> asked, Lexicon lexicon) {
+    int[] kindOf = ExpectedSollu.kinds(asked);
+    List<Optional<SolluSound>> sounds = new ArrayList<>();
+    for (int k = 0; k < kindOf.length; k++) {
+      if (kindOf[k] == sounds.size()) {
+        sounds.add(lexicon.sound(asked.get(k).sollu()));
+      }
+    }
+    return new SoundColours(ofOnset, new double[0][], kindOf, AnyMouth.of(sounds, ofOnset));
   }
 
   /**
@@ -113,6 +165,21 @@ record SoundColours(double[][] ofOnset, double[][] ofKind, int[] kinds) {
    */
   static SoundColours unknown(int onsets) {
     return new SoundColours(new double[onsets][0]);
+  }
+
+  /**
+   * How much likelier the sounds of a pairing are if they are said as the letters say.
+   *
+   * @param ofPlaces the kinds of the places of the score
+   * @param said the pairing
+   * @return a logarithm, at least 0; 0 if other kinds are meant, or nothing is known
+   */
+  double asLettersSay(int[] ofPlaces, List<Alignment.Said> said) {
+    return Arrays.equals(kinds, ofPlaces)
+        ? anyMouth.evidence(
+            said.stream().mapToInt(each -> kinds[each.sollu()]).toArray(),
+            said.stream().mapToInt(Alignment.Said::onset).toArray())
+        : 0;
   }
 
   /** How many numbers there are for each sound; 0 if nothing is known. */

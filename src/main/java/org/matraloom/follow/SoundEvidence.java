@@ -65,7 +65,8 @@ final class SoundEvidence {
   }
 
   /**
-   * The evidence for a pairing.
+   * The evidence for a pairing: how much its sounds are alike, sollu by sollu, and how much they
+   * are what their letters say.
    *
    * @param colours how each onset sounds
    * @param kinds which sollu each place of the score asks for, from 0
@@ -73,6 +74,12 @@ final class SoundEvidence {
    * @return the logarithm of a likelihood against that of sounds without any order; at least 0
    */
   static double of(SoundColours colours, int[] kinds, List<Alignment.Said> said) {
+    return ofLikeness(colours, kinds, said)
+        + (said.size() < LEAST_SOUNDS ? 0 : colours.asLettersSay(kinds, said));
+  }
+
+  /** The same by how much sounds are alike only, whatever they are. */
+  static double ofLikeness(SoundColours colours, int[] kinds, List<Alignment.Said> said) {
     int size = colours.size();
     int most = Arrays.stream(kinds).max().orElse(0) + 1;
     if (size == 0 || said.size() < LEAST_SOUNDS) {

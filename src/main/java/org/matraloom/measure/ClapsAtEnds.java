@@ -16,8 +16,11 @@ import org.matraloom.pulse.PulseLine;
  */
 final class ClapsAtEnds {
 
-  /** What is farther from the first sollu or the last is no matter of them. */
-  private static final double NEAR_MATRAS = 1.6;
+  /** What is farther before the first sollu is no matter of it. */
+  private static final double BEFORE_MATRAS = 1.6;
+
+  /** What is farther after the last sollu is no matter of it: one may come late. */
+  private static final double AFTER_MATRAS = 2.5;
 
   private ClapsAtEnds() {}
 
@@ -44,8 +47,8 @@ final class ClapsAtEnds {
     Set<Integer> heard = claps.get().beat().claps();
     SaidSollu first = sollus.get(0);
     SaidSollu last = sollus.get(sollus.size() - 1);
-    double before = first.onsetSeconds() - NEAR_MATRAS * matraSeconds(alignment, first, line);
-    double after = last.onsetSeconds() + NEAR_MATRAS * matraSeconds(alignment, last, line);
+    double before = first.onsetSeconds() - BEFORE_MATRAS * matraSeconds(alignment, first, line);
+    double after = last.onsetSeconds() + AFTER_MATRAS * matraSeconds(alignment, last, line);
     boolean areClaps =
         switch (leftOver.get()) {
           case FIRST -> areClaps(alignment, before, first.onsetSeconds(), heard);

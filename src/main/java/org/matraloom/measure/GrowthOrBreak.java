@@ -86,6 +86,17 @@ final class GrowthOrBreak {
             .allMatch(each -> grown.cost < each.cost);
   }
 
+  /**
+   * Whether the tempo breaks.
+   *
+   * @param shapes all that it may do
+   * @return whether a break at one of the changes explains the times better than a growth
+   */
+  static boolean isBreak(List<Shape> shapes) {
+    return shapes.stream()
+        .anyMatch(each -> each.kind == Kind.BROKEN && each.cost < shapes.get(1).cost);
+  }
+
   private List<Shape> shapes(double[] seams) {
     double middle = Arrays.stream(beat).average().orElse(0);
     BentFit even = fit(BentFit.STRAIGHT);

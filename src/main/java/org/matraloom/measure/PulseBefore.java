@@ -58,6 +58,19 @@ public record PulseBefore(
   }
 
   /**
+   * Whether the tempo breaks where the nadai changes, rather than grow all the while.
+   *
+   * @param expected the sollus of the score
+   * @param sollus what was said since the reciter last began, in order of time; at least one
+   * @return false if the nadai does not change, or too near an end
+   */
+  static boolean breaks(List<ExpectedSollu> expected, List<SaidSollu> sollus) {
+    List<SaidSollu> before = sollus.subList(0, sollus.size() - 1);
+    double[] seams = seams(expected, before);
+    return seams.length > 0 && GrowthOrBreak.isBreak(GrowthOrBreak.shapes(expected, before, seams));
+  }
+
+  /**
    * The beats at which the nadai changes, with enough said before and after to tell whether the
    * tempo breaks there.
    *

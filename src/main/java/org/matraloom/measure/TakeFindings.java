@@ -108,6 +108,16 @@ public record TakeFindings(
   }
 
   /**
+   * Whether a tempo that breaks where the nadai changes explains the times better than one that
+   * grows all the while.
+   *
+   * @return false if the nadai stays, or changes too near an end
+   */
+  public boolean breaksAtChange() {
+    return !sollus.isEmpty() && PulseBefore.breaks(alignment.expected(), sollus);
+  }
+
+  /**
    * Whether the take lands beyond doubt.
    *
    * @return true if it can be judged, the last sollu is in its place, and nothing is missing or

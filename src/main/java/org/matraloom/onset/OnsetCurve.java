@@ -72,18 +72,25 @@ public final class OnsetCurve {
     if (energies.peak() >= SILENT_PEAK) {
       OnsetFeatures features = OnsetFeatures.of(energies);
       int workers = Runtime.getRuntime().availableProcessors();
+      OnsetNet net = OnsetNet.load();
       int share = (likelihood.length + workers - 1) / workers;
       IntStream.range(0, workers)
           .parallel()
-          .forEach(worker -> judge(features, worker * share, share, likelihood, levelDb));
+          .forEach(
+              worker ->
+                  judge(net.forAnother(), features, worker * share, share, likelihood, levelDb));
     }
     return new OnsetCurve(energies, likelihood, levelDb);
   }
 
   /** Every step for itself, so it does not matter which processor takes which. */
   private static void judge(
-      OnsetFeatures features, int from, int count, float[] likelihood, float[] levelDb) {
-    OnsetNet net = OnsetNet.load();
+      OnsetNet net,
+      OnsetFeatures features,
+      int from,
+      int count,
+      float[] likelihood,
+      float[] levelDb) {
     for (int step = from; step < Math.min(likelihood.length, from + count); step++) {
       levelDb[step] = features.highestLevelDb(step);
       if (features.rises(step)) {

@@ -53,6 +53,20 @@ final class OnsetNet {
     sums = new float[hidden];
   }
 
+  private OnsetNet(OnsetNet other) {
+    hidden = other.hidden;
+    inputWeights = other.inputWeights;
+    inputBias = other.inputBias;
+    outputWeights = other.outputWeights;
+    outputBias = other.outputBias;
+    sums = new float[hidden];
+  }
+
+  /** The same weights for another thread, which has its own place to add up. */
+  OnsetNet forAnother() {
+    return new OnsetNet(this);
+  }
+
   /**
    * Loads the trained weights: the counts of inputs and hidden cells as integers, then the numbers
    * as floats, four bytes each, the highest first.

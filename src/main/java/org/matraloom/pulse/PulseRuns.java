@@ -36,6 +36,12 @@ public final class PulseRuns {
   private static final double LEAST_ON_THE_WAY = 0.7;
   private static final double DISAGREE_ON_THE_WAY = 0.25;
 
+  /** Or each of them is off what follows by so much of a matra, which no unevenness does. */
+  private static final double LEAST_ALL_APART = 0.8;
+
+  /** And what follows keeps one pulse to so much of a matra. */
+  private static final double EVEN_AFTER = 0.25;
+
   /** The few sollus before an early slip are so even, in matras. */
   private static final double EVEN_BEGIN = 0.05;
 
@@ -130,7 +136,10 @@ public final class PulseRuns {
                   && IntStream.range(i, from)
                       .mapToDouble(k -> (heard[k] - asked[k] * pace - before) / unit)
                       .allMatch(off -> off * Math.signum(step) >= BEGUN_MATRAS)
-                  && (i >= AGREEING || isEven(i, asked, heard, pace, EVEN_BEGIN * unit));
+                  && (i >= AGREEING
+                      || isEven(0, i, asked, heard, pace, EVEN_BEGIN * unit)
+                      || areApart(i, after, Math.signum(step) * unit, asked, heard, pace)
+                          && isEven(from, to, asked, heard, pace, EVEN_AFTER * unit));
       if (isStep
           && Math.abs(after - before) >= LEAST_LASTING * unit
           && Math.abs((after - before) / unit - step)
@@ -141,12 +150,19 @@ public final class PulseRuns {
     return false;
   }
 
-  /** Whether all before a sollu keep one pulse to so many seconds. */
+  /** Whether all from one sollu to before another keep one pulse to so many seconds. */
   private static boolean isEven(
-      int i, double[] asked, double[] heard, double pace, double seconds) {
-    double middle = median(0, i, asked, heard, pace);
-    return IntStream.range(0, i)
+      int from, int to, double[] asked, double[] heard, double pace, double seconds) {
+    double middle = median(from, to, asked, heard, pace);
+    return IntStream.range(from, to)
         .allMatch(k -> Math.abs(heard[k] - asked[k] * pace - middle) <= seconds);
+  }
+
+  /** Whether each before a sollu is most of a slip from what follows: no chance, however uneven. */
+  private static boolean areApart(
+      int i, double after, double slip, double[] asked, double[] heard, double pace) {
+    return IntStream.range(0, i)
+        .allMatch(k -> (after - heard[k] + asked[k] * pace) / slip >= LEAST_ALL_APART);
   }
 
   /** How much longer it took from before one sollu to another than the pace asks. */

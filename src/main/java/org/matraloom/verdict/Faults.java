@@ -83,6 +83,7 @@ final class Faults {
             faults.missing::lateEntry,
             faults.missing::missed,
             faults.missing::unlikeEnd,
+            faults.landing::changeInPlaceOfDrift,
             faults::drift,
             faults.landing::unsure,
             faults::uneven,

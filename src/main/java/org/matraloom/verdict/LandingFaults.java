@@ -1,9 +1,11 @@
 package org.matraloom.verdict;
 
+import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.measure.PulseBefore;
+import org.matraloom.measure.SaidNadaiChange;
 import org.matraloom.measure.TakeFindings;
 import org.matraloom.measure.TakeLanding;
 import org.matraloom.measure.Tolerance;
@@ -148,21 +150,36 @@ final class LandingFaults {
     return findings.changes().stream()
         .filter(change -> FaultTerms.isOff(change, tempo))
         .findFirst()
-        .map(
-            change ->
-                new TakeFault(
-                    FaultKind.CHANGE,
-                    String.format(
-                        Locale.ROOT,
-                        "At the change from %d to %d the matras went %.2f times as fast, not %.2f:"
-                            + " %s.",
-                        change.from(),
-                        change.to(),
-                        change.ratio(),
-                        change.asked(),
-                        places.of(change.place())),
-                    PracticeAdvice.change(
-                        performance, change.round(), change.from(), change.to(), tempo)));
+        .map(this::told);
+  }
+
+  /**
+   * A change of nadai at a speed that is hardly wrong, where the take as a whole seems to run or
+   * drag the same way and a tempo that breaks there explains its times better than one that grows.
+   */
+  Optional<TakeFault> changeInPlaceOfDrift() {
+    double drift = findings.pulse().orElseThrow().driftPercent();
+    if (Math.abs(drift) <= Tolerance.DRIFT_PERCENT || !findings.breaksAtChange()) {
+      return Optional.empty();
+    }
+    return findings.changes().stream()
+        .filter(change -> (change.ratio() - change.asked()) * drift > 0)
+        .max(Comparator.comparingDouble(change -> Math.abs(change.ratio() / change.asked() - 1)))
+        .map(this::told);
+  }
+
+  private TakeFault told(SaidNadaiChange change) {
+    return new TakeFault(
+        FaultKind.CHANGE,
+        String.format(
+            Locale.ROOT,
+            "At the change from %d to %d the matras went %.2f times as fast, not %.2f: %s.",
+            change.from(),
+            change.to(),
+            change.ratio(),
+            change.asked(),
+            places.of(change.place())),
+        PracticeAdvice.change(performance, change.round(), change.from(), change.to(), tempo));
   }
 
   private Optional<TakeLanding> off() {

@@ -38,6 +38,9 @@ public final class HeardTake {
   /** Whether three sounds are said in turn, whatever the sollus. */
   boolean inTurn;
 
+  /** Whether the sollus are said as their letters say, and not by sounds drawn by lot. */
+  boolean asLettersSay;
+
   private final SplittableRandom random;
   private final double[][] colourOf = new double[KINDS_OF_SOUND][COLOURS];
   private final Map<String, Integer> kinds = new HashMap<>();
@@ -102,7 +105,11 @@ public final class HeardTake {
 
   private Heard sound(int kind, int sollu, double atSeconds) {
     double[] colour = new double[COLOURS];
-    Arrays.setAll(colour, d -> colourOf[kind][d] + blur * random.nextGaussian());
+    double[] own =
+        asLettersSay
+            ? new LetterColours().of(expected.get(Math.max(0, sollu)).sollu().sound())
+            : colourOf[kind];
+    Arrays.setAll(colour, d -> own[d] + blur * random.nextGaussian());
     double at = atSeconds - lagSeconds[kind] + jitterSeconds * random.nextGaussian();
     return new Heard(new Onset(at, random.nextDouble(0.6, 1)), sollu, colour);
   }
@@ -135,8 +142,11 @@ public final class HeardTake {
   /** The pairing that is found, and what cannot be told. */
   PairingSearch.Found found() {
     List<Heard> all = heard();
+    double[][] heardColours = all.stream().map(Heard::colour).toArray(double[][]::new);
     SoundColours colours =
-        new SoundColours(all.stream().map(Heard::colour).toArray(double[][]::new));
+        asLettersSay
+            ? new SoundColours(heardColours).withLetters(expected, Lexicon.standard())
+            : new SoundColours(heardColours);
     return new PairingSearch(
             expected,
             all.stream().map(Heard::onset).toList(),

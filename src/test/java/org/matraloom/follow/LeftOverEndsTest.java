@@ -91,6 +91,42 @@ class LeftOverEndsTest {
     }
   }
 
+  /**
+   * A last sollu that was found by its place only, and a sure sound after it: that may be the
+   * sollu, come late. Where it was heard for itself, or the sound is not sure or is far, all is
+   * well.
+   */
+  @Test
+  void aSureSoundAfterALastSolluThatWasHardlyHeardIsAskedAbout() {
+    List<ExpectedSollu> asked = SaidAs.expected(SCORE);
+    int last = asked.size() - 1;
+    double matra = asked.get(1).seconds();
+    int tried = 0;
+    for (double matras : new double[] {0.4, 0.8, 1, 2, 2.4, 2.7}) {
+      for (double confidence : new double[] {0.3, 0.9}) {
+        for (double ofLast : new double[] {FaintSollus.CONFIDENCE, 0.2}) {
+          List<Onset> onsets = new ArrayList<>();
+          asked.forEach(each -> onsets.add(new Onset(BEGIN + each.seconds(), 0.9)));
+          double end = BEGIN + asked.get(last).seconds();
+          onsets.set(last, new Onset(end, ofLast));
+          onsets.add(new Onset(end + matras * matra, confidence));
+          List<Alignment.Said> said =
+              IntStream.rangeClosed(0, last).mapToObj(k -> new Alignment.Said(k, k)).toList();
+          boolean isAsked =
+              matras > 0.65 && matras < 2.5 && confidence > 0.5 && ofLast == FaintSollus.CONFIDENCE;
+          assertEquals(
+              isAsked ? leftOver(EndAmbiguity.End.LAST) : Optional.empty(),
+              LeftOverEnds.afterFaint(asked, onsets, said),
+              matras + " matras after, " + confidence);
+          assertEquals(
+              Optional.empty(), LeftOverEnds.afterFaint(asked, onsets, said.subList(0, last)));
+          tried++;
+        }
+      }
+    }
+    assertEquals(24, tried);
+  }
+
   private static Optional<EndAmbiguity> leftOver(EndAmbiguity.End end) {
     return Optional.of(new EndAmbiguity(false, end));
   }

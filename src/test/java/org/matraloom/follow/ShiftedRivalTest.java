@@ -60,6 +60,27 @@ class ShiftedRivalTest {
     }
   }
 
+  /** In words that repeat a mouth that speaks as the letters say tells which end is missing. */
+  @Test
+  void whereTheSoundsAreWhatTheLettersSayTheyTell() {
+    int tried = 0;
+    for (String score : new String[] {REPEATED, REPEATED.replace("takadimi", "takajunu")}) {
+      for (long number = 0; number < 3; number++) {
+        for (boolean first : new boolean[] {true, false}) {
+          HeardTake take = new HeardTake(score, number, 0.02);
+          take.asLettersSay = true;
+          take.blur = 0.4;
+          take.say(first ? 1 : 0, take.expected.size() - (first ? 0 : 1), 3);
+          String what = score + ", the " + (first ? "first" : "last") + " missing";
+          assertTrue(isTold(take), what + ": " + take.found().unsure());
+          assertEquals(1, take.share(take.paired()), 0.03, what);
+          tried++;
+        }
+      }
+    }
+    assertEquals(12, tried);
+  }
+
   /** Whether it is clear at which end something is missing. */
   private static boolean isTold(HeardTake take) {
     return take.found()

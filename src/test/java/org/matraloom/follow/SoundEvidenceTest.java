@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.matraloom.score.Lexicon;
 
 /** What all sounds of a take say for a pairing, on colours drawn by lot. */
 class SoundEvidenceTest {
@@ -159,5 +160,36 @@ class SoundEvidenceTest {
         assertEquals(sollus, SoundEvidence.kinds(words, sollus, turn, all));
       }
     }
+  }
+
+  /**
+   * Words that repeat, shifted by one, have sounds as much alike; what the letters say tells them.
+   */
+  @Test
+  void theLettersTellWordsThatRepeatFromTheSameShifted() {
+    List<ExpectedSollu> asked =
+        SaidAs.expected("tala adi\ntempo 72\nSong = (takadimi) x6\nperform\n  Song nadai 4\n");
+    int[] kinds = ExpectedSollu.kinds(asked);
+    LetterColours letters = new LetterColours();
+    double[][] heard =
+        asked.stream().map(each -> letters.of(each.sollu().sound())).toArray(double[][]::new);
+    SoundColours colours = new SoundColours(heard).withLetters(asked, Lexicon.standard());
+    List<Alignment.Said> right = pairs(kinds.length, 0, 0);
+    for (int by : new int[] {-1, 1}) {
+      List<Alignment.Said> shifted = pairs(kinds.length, 0, by);
+      double more =
+          SoundEvidence.of(colours, kinds, right) - SoundEvidence.of(colours, kinds, shifted);
+      double alike =
+          SoundEvidence.ofLikeness(colours, kinds, right)
+              - SoundEvidence.ofLikeness(colours, kinds, shifted);
+      assertTrue(more - alike > 2.5, "by " + by + ": " + more + ", of which alike " + alike);
+    }
+    int[] turn = SoundEvidence.inTurn(kinds.length);
+    assertEquals(
+        SoundEvidence.ofLikeness(colours, turn, right),
+        SoundEvidence.of(colours, turn, right),
+        "sounds in turn have no letters");
+    List<Alignment.Said> few = right.subList(0, 7);
+    assertEquals(0, SoundEvidence.of(colours, kinds, few), "few sounds");
   }
 }

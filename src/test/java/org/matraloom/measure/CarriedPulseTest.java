@@ -109,12 +109,14 @@ class CarriedPulseTest {
       for (double sign : new double[] {-1, 1}) {
         List<SaidSollu> grown = said(b -> 1 + BEAT * b * (1 + sign * 0.002 * b), 0.008, seed);
         assertTrue(PulseBefore.isDrift(expected, grown), "grown, seed " + seed);
+        assertFalse(PulseBefore.breaks(expected, grown), "grown, seed " + seed);
         List<SaidSollu> broken =
             said(
                 b -> 1 + BEAT * (Math.min(b, SEAM) + (1 + sign * 0.06) * Math.max(0, b - SEAM)),
                 0.008,
                 seed);
         assertFalse(PulseBefore.isDrift(expected, broken), "broken, seed " + seed);
+        assertTrue(PulseBefore.breaks(expected, broken), "broken, seed " + seed);
         assertFalse(PulseBefore.isDrift(expected, said(b -> 1 + BEAT * b, 0.008, seed)));
       }
     }

@@ -89,6 +89,16 @@ class ClapsAtEndsTest {
     assertEquals(true, isInDoubt(take), "a sound that is no clap");
   }
 
+  /** As far after the end as a sound is asked about, a clap answers for it. */
+  @Test
+  void aClapTwoMatrasAfterTheEndIsNoSollu() {
+    Alignment take = take(EndAmbiguity.End.LAST, 1 + (SOLLUS + 1) * MATRA);
+    assertEquals(false, isInDoubt(take, SOLLUS));
+    assertEquals(true, isInDoubt(take), "a sound that is no clap");
+    Alignment before = take(EndAmbiguity.End.FIRST, 1 - 2 * MATRA);
+    assertEquals(true, isInDoubt(before, 0), "before the first it is too far");
+  }
+
   @Test
   void aClapBeforeTheBeginningIsNoSollu() {
     Alignment take = take(EndAmbiguity.End.FIRST, 1 - MATRA);

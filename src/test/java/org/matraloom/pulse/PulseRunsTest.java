@@ -106,6 +106,22 @@ class PulseRunsTest {
     }
   }
 
+  /**
+   * A matra of 0.203 s left out after the fourth sollu, two sounds on the way and three before them
+   * uneven by 11 ms, as it was heard in a take.
+   */
+  @Test
+  void anEarlySlipSpreadOverTwoSollusIsFoundThoughTheBeginningIsUneven() {
+    double[] off = {0.202, 0.213, 0.212, 0.160, 0.066, 0.002, -0.007, 0.005, -0.007, 0.004};
+    for (double more : new double[] {1, 2, 4}) {
+      for (int i = 0; i < COUNT; i++) {
+        double even = i < 3 ? 0.209 + more * (off[i] - 0.209) : i < off.length ? off[i] : 0;
+        heard[i] = 1 + i * 0.203 + even;
+      }
+      assertArrayEquals(runsFrom(3), runs(), "uneven by " + more);
+    }
+  }
+
   /** How many of 300 slips are found once and nowhere but where they are. */
   private int found(double jitter, int mostSpread) {
     double[] even = heard.clone();

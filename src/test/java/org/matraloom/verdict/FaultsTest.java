@@ -7,11 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.matraloom.follow.Alignment;
 import org.matraloom.follow.EndAmbiguity;
@@ -24,6 +27,7 @@ import org.matraloom.measure.Habit;
 import org.matraloom.measure.HabitFound;
 import org.matraloom.measure.LandingBeat;
 import org.matraloom.measure.Pulse;
+import org.matraloom.measure.SaidNadaiChange;
 import org.matraloom.measure.TakeFindings;
 import org.matraloom.measure.TakeLanding;
 import org.matraloom.schedule.Timeline;
@@ -55,6 +59,7 @@ class FaultsTest {
     Optional<EndAmbiguity> unsure = Optional.empty();
     Set<Integer> unsaid = Set.of();
     List<HabitFound> habits = List.of();
+    List<SaidNadaiChange> changes = List.of();
     Optional<TakeLanding> landing;
     RecordedRange recorded;
 
@@ -88,7 +93,7 @@ class FaultsTest {
           Optional.of(
               new Pulse(80, driftPercent, spreadSeconds, OptionalDouble.empty(), SaidAs.line())),
           List.of(),
-          new TakeFindings.Nadais(List.of(), List.of(), habits),
+          new TakeFindings.Nadais(List.of(), changes, habits),
           landing,
           new BreathFindings(0, 0, 0, 0, List.of()),
           Optional.empty());
@@ -101,6 +106,16 @@ class FaultsTest {
     Optional<String> worst() {
       return Faults.worst(findings(), timeline.performance()).map(TakeFault::words);
     }
+  }
+
+  /** The change to five as it is measured if five is said so much slower. */
+  private static List<SaidNadaiChange> changed(List<ExpectedSollu> expected, double slower) {
+    int place =
+        IntStream.range(0, expected.size())
+            .filter(k -> expected.get(k).matrasPerBeat() == 5)
+            .findFirst()
+            .orElseThrow();
+    return List.of(new SaidNadaiChange(place, 2, 4, 5, 1.25 / (1 + slower), OptionalInt.empty()));
   }
 
   private static Take even() {
@@ -121,6 +136,58 @@ class FaultsTest {
             });
     take.spreadSeconds = spread;
     return take;
+  }
+
+  /**
+   * Four beats of four, then four of five that are three in a hundred slow or quick, as much as is
+   * allowed for short matras: the whole seems to drag or run, but it is the change that does it.
+   */
+  @Test
+  void aChangeAtAWrongSpeedIsToldBeforeTheDriftThatItMakes() {
+    List<ExpectedSollu> expected = SaidAs.expected(LONG_FIVE);
+    double seam =
+        expected.stream()
+            .filter(e -> e.matrasPerBeat() == 5)
+            .findFirst()
+            .orElseThrow()
+            .beat()
+            .toDouble();
+    int tried = 0;
+    for (double slower : new double[] {0.03, -0.03}) {
+      for (long seed = 0; seed < 20; seed++) {
+        SplittableRandom random = new SplittableRandom(seed);
+        Take take =
+            new Take(
+                LONG_FIVE,
+                place ->
+                    slower * SaidAs.BEAT * Math.max(0, expected.get(place).beat().toDouble() - seam)
+                        + 0.008 * random.nextGaussian());
+        take.driftPercent = slower > 0 ? -5 : 5;
+        take.changes = changed(take.expected, slower);
+        String told = take.worst().orElseThrow();
+        String asked =
+            String.format(Locale.ROOT, "%.2f times as fast, not 1.25", 1.25 / (1 + slower));
+        assertTrue(told.startsWith("At the change from 4 to 5"), told);
+        assertTrue(told.contains(asked), told);
+        tried++;
+      }
+    }
+    assertEquals(40, tried);
+  }
+
+  /** Growing all the while is a drift, though the nadai changes on the way. */
+  @Test
+  void aGrowthIsStillToldAsADrift() {
+    List<ExpectedSollu> expected = SaidAs.expected(LONG_FIVE);
+    for (double sign : new double[] {-1, 1}) {
+      Take take =
+          new Take(
+              LONG_FIVE,
+              place -> sign * 0.001 * Math.pow(expected.get(place).beat().toDouble() - 12, 2));
+      take.driftPercent = -5 * sign;
+      take.changes = changed(take.expected, sign * 0.03);
+      assertEquals(FaultKind.DRIFT, take.kinds().get(0));
+    }
   }
 
   @Test
