@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import org.matraloom.loudness.StretchLoudness;
 import org.matraloom.score.Lexicon;
 import org.matraloom.voice.FormantVoice;
+import org.matraloom.voice.PhoneManner;
 import org.matraloom.voice.PhoneSyllable;
 import org.matraloom.voice.SolluCue;
 import org.matraloom.voice.SolluVoice;
@@ -210,12 +211,21 @@ public final class OwnVoice implements SolluVoice {
           Path file = folder.resolve(sample.file());
           try {
             float[] sound = KitSounds.read(file, ratePerSecond, KitShelf.LONGEST_SAMPLE_SECONDS);
-            return DrawnSample.of(sound, sample.places().at(ratePerSecond));
+            return DrawnSample.of(
+                sound, sample.places().at(ratePerSecond), rising(sample), ratePerSecond);
           } catch (IOException unreadable) {
             throw new UncheckedIOException(
                 file + " cannot be read; make the voice anew", unreadable);
           }
         });
+  }
+
+  /** A tap is a dip in the voice; of what the lexicon does not know the voice tells the vowel. */
+  private Optional<OnsetBand> rising(KitSample sample) {
+    Optional<PhoneSyllable> syllable = choice.syllable(sample.sollu());
+    return syllable.filter(each -> OnsetBand.opensBy(each, PhoneManner.TAP)).isPresent()
+        ? Optional.empty()
+        : Optional.of(syllable.map(OnsetBand::of).orElse(OnsetBand.VOICE));
   }
 
   /** Brings a vowel to the level of all others, then the accents. */
