@@ -18,7 +18,6 @@ import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.ReciterOption;
 import org.matraloom.app.cli.RoundsOption;
 import org.matraloom.app.cli.UserError;
-import org.matraloom.app.cli.VoiceOptions;
 import org.matraloom.breath.BreathPlan;
 import org.matraloom.measure.GuideGaps;
 import org.matraloom.measure.GuideStart;
@@ -86,7 +85,8 @@ public final class TakeCommand implements Callable<Integer> {
       paramLabel = "NAME",
       description = {
         "Who speaks: a recorded voice, by its name or its folder, whose sollus the ear",
-        "then knows beforehand; see matraloom voice."
+        "then knows beforehand, in later takes of this log too; none leaves it out.",
+        "See matraloom voice."
       })
   private String mouth;
 
@@ -119,8 +119,7 @@ public final class TakeCommand implements Callable<Integer> {
     Performance performance = rounds(Performance.of(score));
     Timeline timeline = ScoreTimeline.of(performance, 0);
     BreathPlan plan = breaths.plan(performance);
-    KnownSounds known =
-        mouth == null ? KnownSounds.NONE : VoiceOptions.mouth(mouth, lexicon.lexicon());
+    KnownSounds known = known();
     List<TakeFindings> takes = new ArrayList<>();
     for (Path file : files.subList(1, files.size())) {
       GuideGaps gaps = GuideGaps.of(file);
@@ -147,6 +146,29 @@ public final class TakeCommand implements Callable<Integer> {
     outputs.write(findings, timeline, recording, told);
     TakeEntry.note(findings, performance, recording, log, told);
     return findings.lands() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
+  }
+
+  /** What is known of the voice that was named, or else of the usual one of the log. */
+  private KnownSounds known() {
+    CommandLine line = command.commandLine();
+    PrintWriter told = json ? line.getErr() : line.getOut();
+    if (mouth == null) {
+      UsualMouth usual =
+          UsualMouth.ofLog(log.usualVoice(), lexicon.lexicon(), "--voice " + UsualMouth.NONE);
+      usual.told().ifPresent(words -> told.println(Paragraph.of(words)));
+      return usual.sounds();
+    }
+    UsualMouth named = UsualMouth.named(mouth, lexicon.lexicon());
+    boolean isLeftOut = mouth.equals(UsualMouth.NONE);
+    if (!(isLeftOut && log.usualVoice().isEmpty()) && log.makeUsual(UsualMouth.noted(mouth))) {
+      told.println(
+          Paragraph.of(
+              isLeftOut
+                  ? "Takes of this log are measured without a recorded voice from now on."
+                  : "Takes of this log are measured with this voice from now on, until another is"
+                      + " named or --voice none."));
+    }
+    return named.sounds();
   }
 
   /** What the device did to the guide of a take, before anything is said of the reciter. */
