@@ -42,8 +42,8 @@ public final class OwnVoice implements SolluVoice {
   /** No sample may make all others softer than this, against the usual one; it is softer itself. */
   private static final double MOST_ROOM_DB = 6;
 
-  /** Three cents: takes of one sample differ by less than is heard as another pitch. */
-  private static final double TAKE_PITCH = 0.002;
+  /** Two cents: takes of one sample differ by less than is heard as another pitch. */
+  private static final double TAKE_PITCH = 0.001;
 
   private static final double TAKE_DB = 0.3;
   private static final double HIGH_VOICE_HZ = 160;
@@ -196,8 +196,9 @@ public final class OwnVoice implements SolluVoice {
     double pitch = 1 + TAKE_PITCH * (request.take() - 1);
     SolluWave wave = shape.say(pitch, VoiceAccent.lift(request.stress(), settings.accents()));
     HalfVoice.soften(wave.samples(), settings.effort(), ratePerSecond);
+    // A vowel that swells is loudest where it is faded for the next one: what is heard counts.
+    shape.fade(wave.samples(), wave.leadFrames());
     SolluWave level = levelled(wave.samples(), wave.leadFrames(), request);
-    shape.fade(level.samples(), level.leadFrames());
     int moved = drawn(saying.sample()).places().beat() - drawn(saying.sample()).places().vowel();
     return new SolluWave(
         level.samples(), Math.max(0, Math.min(longestLeadFrames(), level.leadFrames() + moved)));

@@ -66,6 +66,16 @@ public record UsualMouth(KnownSounds sounds, Optional<String> told) {
   }
 
   /**
+   * The same with a sentence.
+   *
+   * @param words the sentence
+   * @return what is known of the mouth, and that
+   */
+  UsualMouth saying(String words) {
+    return new UsualMouth(sounds, Optional.of(words));
+  }
+
+  /**
    * How a voice is noted: by its name, or by its whole folder, so that it is found from anywhere.
    *
    * @param voice as it was typed
