@@ -15,6 +15,9 @@ final class EntryLine {
   /** The kind of a line that takes another back. */
   static final String WITHDRAWAL = "withdrawal";
 
+  /** The kind of a line that names the usual voice. */
+  static final String VOICE = "voice";
+
   private static final JsonFactory JSON = new JsonFactory();
 
   private EntryLine() {}
@@ -65,6 +68,21 @@ final class EntryLine {
       line.writeStringField("kind", WITHDRAWAL);
       line.writeStringField("piece", withdrawal.piece());
       line.writeStringField("withdraws", time(withdrawal.withdraws()));
+      line.writeEndObject();
+    } catch (IOException impossible) {
+      throw new UncheckedIOException("a text in memory cannot fail", impossible);
+    }
+    return text.toString();
+  }
+
+  /** The line that names the usual voice, without its end. */
+  static String of(LogRecord.UsualVoice usual) {
+    StringWriter text = new StringWriter();
+    try (JsonGenerator line = JSON.createGenerator(text)) {
+      line.writeStartObject();
+      line.writeStringField("when", time(usual.when()));
+      line.writeStringField("kind", VOICE);
+      line.writeStringField("voice", usual.voice());
       line.writeEndObject();
     } catch (IOException impossible) {
       throw new UncheckedIOException("a text in memory cannot fail", impossible);

@@ -30,6 +30,7 @@ final class EntryReader {
   private Optional<OffsetDateTime> when = Optional.empty();
   private Optional<String> kind = Optional.empty();
   private Optional<String> piece = Optional.empty();
+  private Optional<String> voice = Optional.empty();
   private Optional<OffsetDateTime> withdraws = Optional.empty();
   private OptionalDouble tempo = OptionalDouble.empty();
   private Optional<Boolean> clean = Optional.empty();
@@ -69,7 +70,12 @@ final class EntryReader {
       value(key, json);
     }
     require(json.nextToken() == null, "something follows the record");
-    require(when.isPresent() && kind.isPresent() && piece.isPresent(), "a value is missing");
+    require(when.isPresent() && kind.isPresent(), "a value is missing");
+    if (kind.get().equals(EntryLine.VOICE)) {
+      require(voice.isPresent(), "a value is missing");
+      return new LogRecord.UsualVoice(when.get(), voice.get());
+    }
+    require(piece.isPresent(), "a value is missing");
     if (kind.get().equals(EntryLine.WITHDRAWAL)) {
       require(withdraws.isPresent(), "a value is missing");
       return new LogRecord.Withdrawal(when.get(), piece.get(), withdraws.get());
@@ -90,6 +96,7 @@ final class EntryReader {
       case "when" -> when = Optional.of(OffsetDateTime.parse(text(json)));
       case "kind" -> kind = Optional.of(text(json));
       case "piece" -> piece = Optional.of(text(json));
+      case "voice" -> voice = Optional.of(text(json));
       case "withdraws" -> withdraws = Optional.of(OffsetDateTime.parse(text(json)));
       case "tempo" -> tempo = OptionalDouble.of(number(json));
       case "clean" -> clean = Optional.of(truth(json));

@@ -3,6 +3,7 @@ package org.matraloom.log;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 
 /**
@@ -12,8 +13,14 @@ import java.util.TreeSet;
  * @param damaged the lines that could not be read, in the order of the file
  * @param withdrawn the records that were taken back, in the order in which that was done; they are
  *     not among the entries
+ * @param usualVoice the recorded voice takes are measured with, as it was said last; empty if that
+ *     was never said
  */
-public record History(List<LogEntry> entries, List<DamagedLine> damaged, List<LogEntry> withdrawn) {
+public record History(
+    List<LogEntry> entries,
+    List<DamagedLine> damaged,
+    List<LogEntry> withdrawn,
+    Optional<String> usualVoice) {
 
   /** Puts the records in order of time; those of one moment stay as they are in the file. */
   public History {
@@ -32,6 +39,17 @@ public record History(List<LogEntry> entries, List<DamagedLine> damaged, List<Lo
    */
   public History(List<LogEntry> entries, List<DamagedLine> damaged) {
     this(entries, damaged, List.of());
+  }
+
+  /**
+   * A log in which no usual voice is named.
+   *
+   * @param entries the records, in any order
+   * @param damaged the lines that could not be read, in the order of the file
+   * @param withdrawn the records that were taken back
+   */
+  public History(List<LogEntry> entries, List<DamagedLine> damaged, List<LogEntry> withdrawn) {
+    this(entries, damaged, withdrawn, Optional.empty());
   }
 
   /**

@@ -67,6 +67,20 @@ public final class PracticeLog {
   }
 
   /**
+   * Says with which recorded voice takes are measured from now on.
+   *
+   * @param voice its name or its folder, or a word that stands for none; not blank
+   * @param when the moment at which it is said
+   * @throws IllegalArgumentException if it is blank or longer than a text may be
+   * @throws IOException if it cannot be written; what was there before is untouched
+   */
+  public void setUsualVoice(String voice, OffsetDateTime when) throws IOException {
+    LogRecord.UsualVoice usual = new LogRecord.UsualVoice(when, voice);
+    Files.createDirectories(file.getParent());
+    LogLock.whileHeld(file, () -> addLine(EntryLine.of(usual) + "\n"));
+  }
+
+  /**
    * Takes back the record that was added last and is not taken back yet.
    *
    * <p>It stays in the file; a line is added that withdraws it.
@@ -183,6 +197,7 @@ public final class PracticeLog {
     private final List<LogEntry> entries = new ArrayList<>();
     private final List<LogEntry> withdrawn = new ArrayList<>();
     private final List<DamagedLine> damaged = new ArrayList<>();
+    private Optional<String> usualVoice = Optional.empty();
 
     /** Reads a file; true if it ends inside a line. */
     private boolean over(Path file) throws IOException {
@@ -205,6 +220,8 @@ public final class PracticeLog {
           entries.add(entry);
         } else if (record instanceof LogRecord.Withdrawal withdrawal) {
           withdraw(withdrawal);
+        } else if (record instanceof LogRecord.UsualVoice usual) {
+          usualVoice = Optional.of(usual.voice());
         }
       } catch (IllegalArgumentException problem) {
         damaged.add(new DamagedLine(number, lines.bytes(), problem.getMessage()));
@@ -229,7 +246,7 @@ public final class PracticeLog {
     }
 
     private History history() {
-      return new History(entries, damaged, withdrawn);
+      return new History(entries, damaged, withdrawn, usualVoice);
     }
   }
 }

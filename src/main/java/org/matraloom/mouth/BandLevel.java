@@ -10,8 +10,7 @@ import java.util.Arrays;
  */
 final class BandLevel {
 
-  private static final int SMOOTH_MS = 8;
-  private static final int MS = Kit.RATE / 1000;
+  private static final double SMOOTH_SECONDS = 0.008;
   private static final int PASSES = 2;
 
   private final int fromFrame;
@@ -23,17 +22,31 @@ final class BandLevel {
   }
 
   /** The level of a band in a part of a sound; what lies outside the part is taken for silence. */
-  static BandLevel of(float[] sound, int fromFrame, int toFrame, double lowHz, double highHz) {
-    double[] part = new double[toFrame - fromFrame];
-    Arrays.setAll(part, i -> sound[fromFrame + i]);
+  static BandLevel of(
+      float[] sound, int fromFrame, int toFrame, OnsetBand band, int ratePerSecond) {
+    double[] part = band(Arrays.copyOfRange(sound, fromFrame, toFrame), band, ratePerSecond);
+    return new BandLevel(fromFrame, smoothed(part, (int) (SMOOTH_SECONDS * ratePerSecond)));
+  }
+
+  /** What of a sound lies in a band, without delay. */
+  private static double[] band(float[] sound, OnsetBand band, int ratePerSecond) {
+    double[] part = new double[sound.length];
+    Arrays.setAll(part, i -> sound[i]);
     for (int pass = 0; pass < PASSES; pass++) {
-      double[] below = lowPass(part, lowHz);
+      double[] below = lowPass(part, band.lowHz() / ratePerSecond);
       for (int i = 0; i < part.length; i++) {
         part[i] -= below[i];
       }
-      part = lowPass(part, highHz);
+      part = lowPass(part, band.highHz() / ratePerSecond);
     }
-    return new BandLevel(fromFrame, smoothed(part, SMOOTH_MS * MS));
+    return part;
+  }
+
+  /** What of a sound lies below a frequency, by one pole each way. */
+  static double[] below(float[] sound, double cyclesAFrame) {
+    double[] all = new double[sound.length];
+    Arrays.setAll(all, i -> sound[i]);
+    return lowPass(all, cyclesAFrame);
   }
 
   int fromFrame() {
@@ -68,8 +81,8 @@ final class BandLevel {
   }
 
   /** One pole, forwards and backwards, so that nothing is delayed. */
-  private static double[] lowPass(double[] x, double hz) {
-    double keep = StrictMath.exp(-2 * Math.PI * hz / Kit.RATE);
+  private static double[] lowPass(double[] x, double cyclesAFrame) {
+    double keep = StrictMath.exp(-2 * Math.PI * cyclesAFrame);
     double[] y = x.clone();
     for (int i = 1; i < y.length; i++) {
       y[i] = x[i] + (y[i - 1] - x[i]) * keep;

@@ -61,15 +61,20 @@ final class KitChoice {
     double least = SolluNearness.NEAR;
     List<Integer> best = List.of();
     for (String name : kit.sollus()) {
-      Optional<PhoneSyllable> recorded =
-          lexicon.sound(new Sollu(name, name)).map(SolluSound::phones).map(PhoneSyllable::of);
       double distance =
-          recorded.map(phones -> SolluNearness.between(syllable, phones)).orElse(Double.MAX_VALUE);
+          syllable(name)
+              .map(phones -> SolluNearness.between(syllable, phones))
+              .orElse(Double.MAX_VALUE);
       if (distance < least) {
         least = distance;
         best = bySollu.get(name);
       }
     }
     return best;
+  }
+
+  /** The phones of a recorded sollu; nothing if the lexicon does not know it. */
+  Optional<PhoneSyllable> syllable(String name) {
+    return lexicon.sound(new Sollu(name, name)).map(SolluSound::phones).map(PhoneSyllable::of);
   }
 }

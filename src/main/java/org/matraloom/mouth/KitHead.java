@@ -44,6 +44,10 @@ public record KitHead(String name, String owner, String terms, String consent) {
               + LONGEST_NAME
               + ", such as river-one");
     }
+    if (name.equals("none")) {
+      throw new IllegalArgumentException(
+          "\"none\" is said where no voice is wanted; give yours another name");
+    }
     if (name.equals("low") || name.equals("high")) {
       throw new IllegalArgumentException(
           "\"" + name + "\" is a voice of the program; give yours another name");

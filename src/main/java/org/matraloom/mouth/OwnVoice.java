@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import org.matraloom.loudness.StretchLoudness;
 import org.matraloom.score.Lexicon;
 import org.matraloom.voice.FormantVoice;
+import org.matraloom.voice.PhoneManner;
 import org.matraloom.voice.PhoneSyllable;
 import org.matraloom.voice.SolluCue;
 import org.matraloom.voice.SolluVoice;
@@ -41,8 +42,8 @@ public final class OwnVoice implements SolluVoice {
   /** No sample may make all others softer than this, against the usual one; it is softer itself. */
   private static final double MOST_ROOM_DB = 6;
 
-  /** Three cents: takes of one sample differ by less than is heard as another pitch. */
-  private static final double TAKE_PITCH = 0.002;
+  /** Two cents: takes of one sample differ by less than is heard as another pitch. */
+  private static final double TAKE_PITCH = 0.001;
 
   private static final double TAKE_DB = 0.3;
   private static final double HIGH_VOICE_HZ = 160;
@@ -195,8 +196,9 @@ public final class OwnVoice implements SolluVoice {
     double pitch = 1 + TAKE_PITCH * (request.take() - 1);
     SolluWave wave = shape.say(pitch, VoiceAccent.lift(request.stress(), settings.accents()));
     HalfVoice.soften(wave.samples(), settings.effort(), ratePerSecond);
+    // A vowel that swells is loudest where it is faded for the next one: what is heard counts.
+    shape.fade(wave.samples(), wave.leadFrames());
     SolluWave level = levelled(wave.samples(), wave.leadFrames(), request);
-    shape.fade(level.samples(), level.leadFrames());
     int moved = drawn(saying.sample()).places().beat() - drawn(saying.sample()).places().vowel();
     return new SolluWave(
         level.samples(), Math.max(0, Math.min(longestLeadFrames(), level.leadFrames() + moved)));
@@ -210,12 +212,21 @@ public final class OwnVoice implements SolluVoice {
           Path file = folder.resolve(sample.file());
           try {
             float[] sound = KitSounds.read(file, ratePerSecond, KitShelf.LONGEST_SAMPLE_SECONDS);
-            return DrawnSample.of(sound, sample.places().at(ratePerSecond));
+            return DrawnSample.of(
+                sound, sample.places().at(ratePerSecond), rising(sample), ratePerSecond);
           } catch (IOException unreadable) {
             throw new UncheckedIOException(
                 file + " cannot be read; make the voice anew", unreadable);
           }
         });
+  }
+
+  /** A tap is a dip in the voice; of what the lexicon does not know the voice tells the vowel. */
+  private Optional<OnsetBand> rising(KitSample sample) {
+    Optional<PhoneSyllable> syllable = choice.syllable(sample.sollu());
+    return syllable.filter(each -> OnsetBand.opensBy(each, PhoneManner.TAP)).isPresent()
+        ? Optional.empty()
+        : Optional.of(syllable.map(OnsetBand::of).orElse(OnsetBand.VOICE));
   }
 
   /** Brings a vowel to the level of all others, then the accents. */

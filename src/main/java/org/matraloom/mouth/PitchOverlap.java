@@ -72,8 +72,6 @@ final class PitchOverlap {
       if (count > 0) {
         mark = sample.nearest(part.from() + at - partBegin);
       }
-      double begun = sample.strength(sample.nearest(part.from()));
-      double ended = sample.strength(sample.nearest(part.to()));
       while (at < partEnd && count < places.length - 1) {
         double sounded = at - partBegin;
         double gain = 1;
@@ -82,9 +80,9 @@ final class PitchOverlap {
           period = mark + 1 < sample.marks().length ? gap(mark) : sample.period(mark);
         } else {
           mark = sample.nearest(part.heard(sounded));
-          double share = sounded / part.frames();
-          gain = Math.pow(begun, 1 - share) * Math.pow(ended, share) / sample.strength(mark);
-          period = sample.period(sample.nearest(part.slowed(sounded)));
+          int slowed = sample.nearest(part.slowed(sounded));
+          gain = sample.gain(mark, slowed);
+          period = sample.period(slowed);
         }
         add(at, mark, gain);
         at += period / factor(at);

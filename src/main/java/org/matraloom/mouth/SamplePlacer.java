@@ -54,8 +54,8 @@ final class SamplePlacer {
     this.to = to;
     this.onset = onset;
     this.syllable = syllable;
-    this.voice = BandLevel.of(sound, from, to, 150, 900);
-    this.open = BandLevel.of(sound, from, to, 600, 3500);
+    this.voice = BandLevel.of(sound, from, to, OnsetBand.VOICE, Kit.RATE);
+    this.open = BandLevel.of(sound, from, to, OnsetBand.OPEN, Kit.RATE);
   }
 
   /**

@@ -1,6 +1,5 @@
 package org.matraloom.mouth;
 
-import org.matraloom.voice.PhoneConsonant;
 import org.matraloom.voice.PhoneManner;
 import org.matraloom.voice.PhoneSyllable;
 
@@ -43,7 +42,7 @@ final class VowelFinder {
 
   /** The frame at which the vowel begins, not before the release. */
   int find(int release, PhoneSyllable syllable) {
-    if (opensBy(syllable, PhoneManner.TAP)) {
+    if (OnsetBand.opensBy(syllable, PhoneManner.TAP)) {
       return afterTap(release);
     }
     BandLevel band = band(syllable);
@@ -66,17 +65,7 @@ final class VowelFinder {
   }
 
   private BandLevel band(PhoneSyllable syllable) {
-    return opensBy(syllable, PhoneManner.NASAL) || opensBy(syllable, PhoneManner.APPROXIMANT)
-        ? open
-        : voice;
-  }
-
-  private static boolean opensBy(PhoneSyllable syllable, PhoneManner manner) {
-    return syllable
-        .lastBeforeVowel()
-        .map(PhoneConsonant::manner)
-        .filter(manner::equals)
-        .isPresent();
+    return OnsetBand.of(syllable) == OnsetBand.OPEN ? open : voice;
   }
 
   /** The voice dips once while the tongue strikes. */

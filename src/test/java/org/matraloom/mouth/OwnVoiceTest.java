@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -96,7 +97,7 @@ class OwnVoiceTest {
   void whatIsNotStretchedIsTheRecording() throws IOException {
     KitSample sample = kit.of("la").get(0);
     float[] recorded = KitSounds.read(place.resolve(sample.file()), RATE, 60);
-    DrawnSample drawn = DrawnSample.of(recorded, sample.places());
+    DrawnSample drawn = DrawnSample.of(recorded, sample.places(), Optional.empty(), RATE);
     int frames = sample.places().steadyEnd() - sample.places().vowel();
     float[] out = new float[frames];
     new PitchOverlap(drawn, RATE, 1, 1)

@@ -3,6 +3,7 @@ package org.matraloom.app.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.OffsetDateTime;
+import java.util.Optional;
 import org.matraloom.log.LogEntry;
 import org.matraloom.log.PracticeLog;
 import org.matraloom.log.VoicedTime;
@@ -41,6 +42,41 @@ public final class NoteOptions {
    */
   public boolean isOff() {
     return noLog;
+  }
+
+  /**
+   * The recorded voice that takes of this log are measured with.
+   *
+   * @return its name or its folder, or a word that stands for none; empty if none was ever named,
+   *     nothing is to be noted or the log cannot be read
+   */
+  public Optional<String> usualVoice() {
+    if (noLog) {
+      return Optional.empty();
+    }
+    try {
+      return place.log().read().usualVoice();
+    } catch (UserError | IOException untold) {
+      return Optional.empty(); // The record that is added later tells it.
+    }
+  }
+
+  /**
+   * Makes a recorded voice the usual one of the log; a log that cannot be written spoils nothing.
+   *
+   * @param voice its name or its folder, or a word that stands for none
+   * @return whether that is new
+   */
+  public boolean makeUsual(String voice) {
+    if (noLog || usualVoice().filter(voice::equals).isPresent()) {
+      return false;
+    }
+    try {
+      place.log().setUsualVoice(voice, OffsetDateTime.now());
+      return true;
+    } catch (UserError | IOException untold) {
+      return false; // The record that is added later tells it.
+    }
   }
 
   /**

@@ -128,6 +128,6 @@ public final class LogCommand implements Callable<Integer> {
     }
     List<LogEntry> withdrawn =
         all.withdrawn().stream().filter(entry -> entry.piece().equals(piece)).toList();
-    return new History(entries, all.damaged(), withdrawn);
+    return new History(entries, all.damaged(), withdrawn, all.usualVoice());
   }
 }

@@ -18,7 +18,6 @@ import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.ReciterOption;
 import org.matraloom.app.cli.RoundsOption;
 import org.matraloom.app.cli.UserError;
-import org.matraloom.app.cli.VoiceOptions;
 import org.matraloom.breath.BreathPlan;
 import org.matraloom.measure.GuideGaps;
 import org.matraloom.measure.GuideStart;
@@ -26,7 +25,6 @@ import org.matraloom.measure.RecordedRounds;
 import org.matraloom.measure.TakeFindings;
 import org.matraloom.notation.Reading;
 import org.matraloom.notation.ScoreReader;
-import org.matraloom.onset.KnownSounds;
 import org.matraloom.onset.OnsetCurve;
 import org.matraloom.schedule.ScoreTimeline;
 import org.matraloom.schedule.Timeline;
@@ -86,7 +84,8 @@ public final class TakeCommand implements Callable<Integer> {
       paramLabel = "NAME",
       description = {
         "Who speaks: a recorded voice, by its name or its folder, whose sollus the ear",
-        "then knows beforehand; see matraloom voice."
+        "then knows beforehand, in later takes of this log too; none leaves it out.",
+        "See matraloom voice."
       })
   private String mouth;
 
@@ -119,26 +118,29 @@ public final class TakeCommand implements Callable<Integer> {
     Performance performance = rounds(Performance.of(score));
     Timeline timeline = ScoreTimeline.of(performance, 0);
     BreathPlan plan = breaths.plan(performance);
-    KnownSounds known =
-        mouth == null ? KnownSounds.NONE : VoiceOptions.mouth(mouth, lexicon.lexicon());
+    UsualMouth known = mouth();
     List<TakeFindings> takes = new ArrayList<>();
     for (Path file : files.subList(1, files.size())) {
       GuideGaps gaps = GuideGaps.of(file);
       tell(gaps);
       OnsetCurve curve = OnsetOptions.listen(file, gaps);
       takes.add(
-          TakeFindings.of(timeline, curve, lexicon.lexicon(), GuideStart.of(file), plan, known));
+          TakeFindings.of(
+              timeline, curve, lexicon.lexicon(), GuideStart.of(file), plan, known.sounds()));
     }
     PrintWriter out = command.commandLine().getOut();
     Optional<String> list = lexicon.file().map(Path::toString);
     TypedDrill typed =
         new TypedDrill(files.get(0).toString(), list, score.avartana().tala().name());
+    if (!json) {
+      known.told().ifPresent(words -> out.println(Paragraph.of(words)));
+    }
     if (compare) {
-      return compare(takes, performance, typed, out);
+      return compare(takes, performance, typed, known.told(), out);
     }
     TakeFindings findings = takes.get(0);
     if (json) {
-      TakeJson.write(findings, performance, typed, out);
+      TakeJson.write(findings, performance, typed, known.told(), out);
     } else {
       TakeReport.print(findings, performance, typed, out);
     }
@@ -147,6 +149,23 @@ public final class TakeCommand implements Callable<Integer> {
     outputs.write(findings, timeline, recording, told);
     TakeEntry.note(findings, performance, recording, log, told);
     return findings.lands() ? ExitCode.DONE : ExitCode.CHECK_FAILED;
+  }
+
+  /** The voice that was named, or else the usual one of the log, with what is said of it. */
+  private UsualMouth mouth() {
+    if (mouth == null) {
+      return UsualMouth.ofLog(log.usualVoice(), lexicon.lexicon(), "--voice " + UsualMouth.NONE);
+    }
+    UsualMouth named = UsualMouth.named(mouth, lexicon.lexicon());
+    boolean isLeftOut = mouth.equals(UsualMouth.NONE);
+    boolean isNoNews = isLeftOut && log.usualVoice().isEmpty();
+    return isNoNews || !log.makeUsual(UsualMouth.noted(mouth))
+        ? named
+        : named.saying(
+            isLeftOut
+                ? "Takes of this log are measured without a recorded voice from now on."
+                : "Takes of this log are measured with this voice from now on, until another is"
+                    + " named or --voice none.");
   }
 
   /** What the device did to the guide of a take, before anything is said of the reciter. */
@@ -167,10 +186,14 @@ public final class TakeCommand implements Callable<Integer> {
   }
 
   private int compare(
-      List<TakeFindings> takes, Performance performance, TypedDrill typed, PrintWriter out)
+      List<TakeFindings> takes,
+      Performance performance,
+      TypedDrill typed,
+      Optional<String> told,
+      PrintWriter out)
       throws IOException {
     if (json) {
-      TakeJson.write(takes, performance, typed, out);
+      TakeJson.write(takes, performance, typed, told, out);
     } else {
       List<String> names = files.stream().skip(1).map(Path::toString).toList();
       TakeComparison.print(takes, names, performance, out);

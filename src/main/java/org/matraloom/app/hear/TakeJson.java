@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
 import org.matraloom.app.cli.Json;
 import org.matraloom.follow.Alignment;
 import org.matraloom.follow.ExpectedSollu;
@@ -23,28 +24,38 @@ final class TakeJson {
   private final JsonGenerator json;
   private final MeasureJson measures;
   private final TypedDrill typed;
+  private final Optional<String> mouth;
 
-  private TakeJson(JsonGenerator json, TypedDrill typed) {
+  private TakeJson(JsonGenerator json, TypedDrill typed, Optional<String> mouth) {
+    this.mouth = mouth;
     this.json = json;
     this.measures = new MeasureJson(json);
     this.typed = typed;
   }
 
   static void write(
-      TakeFindings findings, Performance performance, TypedDrill typed, PrintWriter out)
+      TakeFindings findings,
+      Performance performance,
+      TypedDrill typed,
+      Optional<String> mouth,
+      PrintWriter out)
       throws IOException {
     try (Json json = Json.to(out)) {
-      new TakeJson(json.generator(), typed).write(findings, performance);
+      new TakeJson(json.generator(), typed, mouth).write(findings, performance);
     }
   }
 
   static void write(
-      List<TakeFindings> takes, Performance performance, TypedDrill typed, PrintWriter out)
+      List<TakeFindings> takes,
+      Performance performance,
+      TypedDrill typed,
+      Optional<String> mouth,
+      PrintWriter out)
       throws IOException {
     try (Json json = Json.to(out)) {
       json.generator().writeStartArray();
       for (TakeFindings findings : takes) {
-        new TakeJson(json.generator(), typed).write(findings, performance);
+        new TakeJson(json.generator(), typed, mouth).write(findings, performance);
       }
       json.generator().writeEndArray();
     }
@@ -54,6 +65,7 @@ final class TakeJson {
     json.writeStartObject();
     Judgement judgement = Judgement.of(findings, performance);
     JudgementJson.write(json, judgement, typed);
+    json.writeStringField("mouth", mouth.orElse(null));
     if (findings.doubt().isPresent()) {
       json.writeStringField("doubt", findings.doubt().get().reason());
     } else {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.matraloom.app.cli.OneTala;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.log.PracticeLog;
+import org.matraloom.onset.KnownSounds;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Lexicon;
 import org.matraloom.staircase.StairSettings;
@@ -68,14 +69,15 @@ public record LessonOrder(
    * The session, with its folder made.
    *
    * @param player plays and records
+   * @param mouth what the ear knows of who recites
    * @return a session that has not begun
    * @throws UserError if a tempo is none, or faster than a mouth can follow
    * @throws IOException if the log cannot be read or the folder cannot be made, or is there already
    */
-  public Lesson lesson(PassPlayer player) throws IOException {
+  public Lesson lesson(PassPlayer player, KnownSounds mouth) throws IOException {
     Course course = new Course(pieces(), settings(), onlyTheWhole);
     LessonNotes notes = new LessonNotes(folder, log);
     return new Lesson(
-        course, player, new PassEar(lexicon), notes, explains, Lesson.REST_AFTER_SECONDS);
+        course, player, new PassEar(lexicon, mouth), notes, explains, Lesson.REST_AFTER_SECONDS);
   }
 }

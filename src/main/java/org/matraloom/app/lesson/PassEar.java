@@ -35,9 +35,22 @@ final class PassEar {
       "The guide is in the microphone, so this pass does not count: wear headphones, or play softer.";
 
   private final Lexicon lexicon;
+  private final KnownSounds mouth;
 
+  /** An ear that knows no mouth beforehand. */
   PassEar(Lexicon lexicon) {
+    this(lexicon, KnownSounds.NONE);
+  }
+
+  /**
+   * An ear.
+   *
+   * @param lexicon how sollus are said
+   * @param mouth what it knows of who recites
+   */
+  PassEar(Lexicon lexicon, KnownSounds mouth) {
     this.lexicon = lexicon;
+    this.mouth = mouth;
   }
 
   /**
@@ -69,7 +82,7 @@ final class PassEar {
             lexicon,
             GuideStart.of(take),
             BreathPlanner.plan(performance, BreathSettings.study()),
-            KnownSounds.NONE);
+            mouth);
     Judgement judgement = Judgement.of(findings, performance);
     if (judgement.practice().isEmpty()) {
       return unjudged(pass, judgement.wrong());

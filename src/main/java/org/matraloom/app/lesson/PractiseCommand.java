@@ -20,10 +20,12 @@ import org.matraloom.app.cli.Paragraph;
 import org.matraloom.app.cli.ScoreOptions;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.app.cli.VoiceOptions;
+import org.matraloom.app.hear.UsualMouth;
 import org.matraloom.device.SoundDevices;
 import org.matraloom.kanakku.SpeechRate;
 import org.matraloom.log.PracticeLog;
 import org.matraloom.log.VoicedTime;
+import org.matraloom.onset.KnownSounds;
 import org.matraloom.score.Composition;
 import org.matraloom.session.PracticeDesk;
 import org.matraloom.sound.SrutiDrone;
@@ -98,6 +100,15 @@ public final class PractiseCommand implements Callable<Integer> {
   private boolean explain;
 
   @Option(
+      names = "--mouth",
+      paramLabel = "NAME",
+      description = {
+        "Who recites: a recorded voice, whose sollus the ear then knows beforehand, or none",
+        "(the usual one of the practice log, see matraloom take --voice)."
+      })
+  private String mouth;
+
+  @Option(
       names = {"-o", "--output", "-d", "--folder"},
       paramLabel = "FOLDER",
       description = "A new folder for the takes (named after the score and the time).")
@@ -147,6 +158,7 @@ public final class PractiseCommand implements Callable<Integer> {
             noted,
             leadIn.avartanas());
     order.settings();
+    KnownSounds known = known(noted, out);
     DevicePlayer.Devices devices =
         new DevicePlayer.Devices(SoundDevices.find(), device.device(), input.input(), RATE);
     devices.roundTripFrames();
@@ -160,12 +172,22 @@ public final class PractiseCommand implements Callable<Integer> {
                   drone.sruti().map(tonic -> new SrutiDrone(tonic, RATE))),
               desk,
               score.lexicon(),
-              new PassEar(score.lexicon()));
-      end = order.lesson(player).run(TimeUnit.MINUTES.toSeconds(minutes), System::nanoTime);
+              new PassEar(score.lexicon(), known));
+      end = order.lesson(player, known).run(TimeUnit.MINUTES.toSeconds(minutes), System::nanoTime);
     }
     tell(end, order.folder(), out);
     remind(noted, out);
     return end.isBroken() ? ExitCode.MACHINE : ExitCode.DONE;
+  }
+
+  private KnownSounds known(Optional<PracticeLog> noted, PrintWriter out) throws IOException {
+    if (mouth != null) {
+      return UsualMouth.named(mouth, score.lexicon()).sounds();
+    }
+    Optional<String> usual = noted.isPresent() ? noted.get().read().usualVoice() : Optional.empty();
+    UsualMouth found = UsualMouth.ofLog(usual, score.lexicon(), "--mouth " + UsualMouth.NONE);
+    found.told().ifPresent(words -> out.println(Paragraph.of(words)));
+    return found.sounds();
   }
 
   private Path target() {

@@ -78,7 +78,8 @@ final class PastAnswers {
         run(
             "take",
             "--compare",
-            "--no-log",
+            "--log-file",
+            desk.log().file().toString(),
             desk.scores().path(name).toString(),
             take(name, sent.text("one")),
             take(name, sent.text("other")));

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.matraloom.app.cli.ReciterOption;
 import org.matraloom.app.cli.UserError;
+import org.matraloom.app.hear.UsualMouth;
 import org.matraloom.app.lesson.Lesson;
 import org.matraloom.app.lesson.LessonOrder;
 import org.matraloom.app.lesson.LessonPass;
@@ -66,7 +67,10 @@ final class SessionAnswers {
             Optional.of(desk.log()),
             Optional.empty());
     PageSession begun = new PageSession();
-    Lesson lesson = order.lesson(begun);
+    UsualMouth mouth =
+        UsualMouth.ofLog(
+            desk.log().read().usualVoice(), desk.lexicon(), "matraloom take --voice none");
+    Lesson lesson = order.lesson(begun, mouth.sounds());
     session.ifPresent(PageSession::end);
     session = Optional.of(begun);
     Thread thread =
@@ -76,7 +80,10 @@ final class SessionAnswers {
     thread.setDaemon(true);
     thread.start();
     return JsonReply.of(
-        json -> json.writeStringField("folder", order.folder().getFileName().toString()));
+        json -> {
+          json.writeStringField("folder", order.folder().getFileName().toString());
+          json.writeStringField("mouth", mouth.told().orElse(""));
+        });
   }
 
   private Composition composition(ScoreName name) throws IOException {

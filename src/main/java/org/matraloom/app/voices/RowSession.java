@@ -24,6 +24,17 @@ import org.matraloom.session.RowPass;
 /** Asks for row after row, tells what was heard of each, and keeps what was good. */
 final class RowSession {
 
+  /** Plays a row once and records what is said after it, so many times, into a new file. */
+  @FunctionalInterface
+  interface Recorder {
+    /**
+     * Records.
+     *
+     * @throws IOException if a device, the disk or the terminal has gone; what was recorded is kept
+     */
+    RowPass.End record(AskedRow row, int says, Path target) throws IOException;
+  }
+
   /** A recording that was killed before its header was written has nothing in it. */
   private static final int LEAST_BYTES = 100;
 
@@ -32,14 +43,14 @@ final class RowSession {
 
   private final RowFolder folder;
   private final List<AskedRow> rows;
-  private final RowRecorder recorder;
+  private final Recorder recorder;
   private final RowDesk desk;
   private final Asking asking;
   private OptionalDouble usualDb = OptionalDouble.empty();
   private boolean isTroubled;
 
   /** Goes on with what is kept in a folder. */
-  RowSession(RowFolder folder, RowRecorder recorder, RowDesk desk) throws IOException {
+  RowSession(RowFolder folder, Recorder recorder, RowDesk desk) throws IOException {
     this.folder = folder;
     this.rows = folder.rows();
     this.recorder = recorder;

@@ -111,7 +111,7 @@ final class VoiceRecordCommand implements Callable<Integer> {
     devices.inName(input.input());
     try (RowDesk desk = RowDesk.open(plain, out, System.in)) {
       RowRecorder recorder = new RowRecorder(devices, device.device(), input.input(), known, desk);
-      RowSession session = new RowSession(folder, recorder, desk);
+      RowSession session = new RowSession(folder, recorder::record, desk);
       isWhole = session.run();
       missing = session.missing();
       kept = session.kept();

@@ -135,7 +135,7 @@ export function openListen(score) {
     // What was opened while it was being measured stays open, and the take is folded under its heading.
     result.replaceChildren(make('details', { open: score.isClear() },
       make('summary', {}, make('h2', {}, say('heardIt'))),
-      ...[found.doubt, found.recorded, found.good, found.wrong, ...landing(found), found.practice && say('practise', { what: found.practice })].filter(Boolean)
+      ...[found.mouth, found.doubt, found.recorded, found.good, found.wrong, ...landing(found), found.practice && say('practise', { what: found.practice })].filter(Boolean)
         .map((sentence) => make('p.sentence', {}, sentence)),
       make('div.row-of-verbs', {}, player, make('label', {}, say('speed'), ' ', speed),
         found.drill ? button(say('drill'), drill, { id: 'drill' }) : '',

@@ -75,9 +75,10 @@ export function showSession(place, score) {
     }
     setGoing(true);
     try {
-      await post('/api/session/begin', {
+      const begun = await post('/api/session/begin', {
         name: score.name, goal: goal.value, from: from.value, minutes: minutes.value, onlyTheWhole: whole.checked,
       });
+      if (begun.mouth) tell(begun.mouth);
       await follow(microphone);
     } catch (refusal) {
       tell(/** @type {Error} */ (refusal).message);
