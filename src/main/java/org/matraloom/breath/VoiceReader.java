@@ -25,16 +25,6 @@ import org.matraloom.time.Ratio;
  */
 final class VoiceReader {
 
-  private record InRound(String phrase, int matrasPerBeat, int place) {}
-
-  private record RoundEnd(
-      String phrase,
-      int matrasPerBeat,
-      int nextMatrasPerBeat,
-      Ratio own,
-      Ratio ring,
-      Ratio quiet) {}
-
   private final Map<String, Joints> joints;
   private final List<VoiceStop> stops = new ArrayList<>();
   private final NavigableSet<Ratio> changeBeats = new TreeSet<>();
@@ -102,7 +92,7 @@ final class VoiceReader {
     Object place =
         ends
             ? roundEnd(said, sounding, before, next)
-            : new InRound(said.phrase(), said.matrasPerBeat(), inPhrase.place(inRound));
+            : List.of(said.phrase(), said.matrasPerBeat(), inPhrase.place(inRound));
     boolean mora =
         inPhrase.lastMora().map(Mora::start).filter(start -> start == inRound + 1).isPresent();
     return new VoiceStop(
@@ -114,7 +104,7 @@ final class VoiceReader {
   }
 
   private Object roundEnd(Span.Round said, VoiceStop.Last sounding, Spoken before, Spoken next) {
-    return new RoundEnd(
+    return List.of(
         said.phrase(),
         said.matrasPerBeat(),
         round.orElseThrow().matrasPerBeat(),

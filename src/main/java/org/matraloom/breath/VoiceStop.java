@@ -58,6 +58,22 @@ record VoiceStop(Last last, Ratio endBeat, Resumption next, long solluCount, Sta
    */
   record Standing(Joint joint, Object place, boolean beforeLastMora, Wish wish) {}
 
+  /** Written out, for the sake of the start: see {@link Ratio}. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof VoiceStop stop
+        && solluCount == stop.solluCount
+        && endBeat.equals(stop.endBeat)
+        && last.equals(stop.last)
+        && next.equals(stop.next)
+        && standing.equals(stop.standing);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * Long.hashCode(solluCount) + endBeat.hashCode();
+  }
+
   Joint joint() {
     return standing.joint();
   }

@@ -27,9 +27,6 @@ public final class Joints {
   private static final Ratio LONG_GAP = Ratio.of(2);
   private static final int RUN = 3;
 
-  private record Place(
-      String phrase, int offset, Ratio own, Ratio ring, Ratio silence, Joint joint) {}
-
   private final SaidPhrase phrase;
   private final List<Mora> moras;
   private final Joint[] joints;
@@ -196,13 +193,12 @@ public final class Joints {
   }
 
   private void unite(List<Moras.Run> runs) {
-    Map<Place, Integer> named = new HashMap<>();
+    Map<List<Object>, Integer> named = new HashMap<>();
     for (int at = 0; at + 1 < joints.length; at++) {
       SaidPhrase.Said one = phrase.said().get(at);
-      Place place =
-          new Place(
-              one.phrase(), phrase.offset(at), one.own(), one.ring(), one.silence(), joints[at]);
-      Integer known = named.putIfAbsent(place, at);
+      List<Object> length = List.of(one.own(), one.ring(), one.silence());
+      Integer known =
+          named.putIfAbsent(List.of(one.phrase(), phrase.offset(at), length, joints[at]), at);
       if (known != null) {
         unite(known, at);
       }

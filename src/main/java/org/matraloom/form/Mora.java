@@ -23,6 +23,21 @@ public record Mora(List<Integer> starts, int end, List<Ratio> statements, Ratio 
     statements = List.copyOf(statements);
   }
 
+  /** Written out, for the sake of the start: see {@link Ratio}. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Mora mora
+        && end == mora.end
+        && starts.equals(mora.starts)
+        && statements.equals(mora.statements)
+        && gap.equals(mora.gap);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * starts.hashCode() + end;
+  }
+
   /**
    * Where it begins.
    *
