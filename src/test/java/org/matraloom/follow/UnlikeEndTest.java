@@ -60,6 +60,39 @@ class UnlikeEndTest {
     }
   }
 
+  /**
+   * A sure sound that is far from the last sollu and hardly like another, such as one between two
+   * others. It is not far from all, so that it is its own sollu that tells.
+   */
+  @Test
+  void aSureSoundFarFromItsSolluAndHardlyLikeAnotherIsDoubted() throws IOException {
+    int tried = 0;
+    for (long number = 0; number < 4; number++) {
+      for (int one = 0; one < 4; one++) {
+        for (double share : new double[] {0.2, 0.25, 0.3, 0.35, 0.4, 0.45}) {
+          VoicedTake take = new VoicedTake(SCORE, number);
+          int last = take.expected.size() - 1;
+          take.blends(last, one, (one + 1) % 4, share);
+          SoundLevels levels = take.levels();
+          List<Onset> onsets = take.onsets(Set.of());
+          List<Alignment.Said> said = take.said(Set.of());
+          SolluModels models =
+              SolluModels.of(
+                  SoundColours.of(levels, onsets),
+                  ExpectedSollu.kinds(take.expected),
+                  said.subList(0, last));
+          double likest = models.likestOfAll(last);
+          if (likest > -1.9 && likest < 0.4 && likest - models.fallsShort(last, last) < -7) {
+            String what = "between " + one + " and the next by " + share;
+            assertTrue(UnlikeEnd.of(take.expected, levels, onsets, said).isPresent(), what);
+            tried++;
+          }
+        }
+      }
+    }
+    assertTrue(tried > 2, tried + " sounds between two others");
+  }
+
   /** The last sollu, or another of the take by mistake. */
   @Test
   void whatSoundsLikeAnySolluIsNotDoubted() throws IOException {

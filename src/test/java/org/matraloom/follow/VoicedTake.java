@@ -74,10 +74,15 @@ final class VoicedTake {
 
   /** At a place something is said that is as much another sollu as a share tells. */
   void sounds(int place, int otherPlace, double share) {
-    double[] own = voice(kinds[place], 1);
+    blends(place, place, otherPlace, share);
+  }
+
+  /** At a place something is said between two other sollus. */
+  void blends(int place, int onePlace, int otherPlace, double share) {
+    double[] one = voice(kinds[onePlace], 1);
     double[] other = voice(kinds[otherPlace], 1);
     wave[place] = new double[PERIOD];
-    Arrays.setAll(wave[place], i -> (1 - share) * own[i] + share * other[i]);
+    Arrays.setAll(wave[place], i -> (1 - share) * one[i] + share * other[i]);
   }
 
   /** What is said in any place is any of the sollus, by lot. */
