@@ -62,8 +62,7 @@ public final class PracticeLog {
    * @throws IOException if it cannot be written; what was there before is untouched
    */
   public void append(LogEntry entry) throws IOException {
-    Files.createDirectories(file.getParent());
-    LogLock.whileHeld(file, () -> addLine(EntryLine.of(entry) + "\n"));
+    add(EntryLine.of(entry));
   }
 
   /**
@@ -75,9 +74,7 @@ public final class PracticeLog {
    * @throws IOException if it cannot be written; what was there before is untouched
    */
   public void setUsualVoice(String voice, OffsetDateTime when) throws IOException {
-    LogRecord.UsualVoice usual = new LogRecord.UsualVoice(when, voice);
-    Files.createDirectories(file.getParent());
-    LogLock.whileHeld(file, () -> addLine(EntryLine.of(usual) + "\n"));
+    add(EntryLine.of(new LogRecord.UsualVoice(when, voice)));
   }
 
   /**
@@ -106,6 +103,11 @@ public final class PracticeLog {
           }
           return newest;
         });
+  }
+
+  private void add(String line) throws IOException {
+    Files.createDirectories(file.getParent());
+    LogLock.whileHeld(file, () -> addLine(line + "\n"));
   }
 
   private long addLine(String line) throws IOException {
