@@ -1,7 +1,6 @@
 package org.matraloom.log;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
@@ -10,7 +9,6 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -62,8 +60,7 @@ public final class PracticeLog {
    * @throws IOException if it cannot be written; what was there before is untouched
    */
   public void append(LogEntry entry) throws IOException {
-    Files.createDirectories(file.getParent());
-    LogLock.whileHeld(file, () -> addLine(EntryLine.of(entry) + "\n"));
+    add(EntryLine.of(entry));
   }
 
   /**
@@ -75,9 +72,7 @@ public final class PracticeLog {
    * @throws IOException if it cannot be written; what was there before is untouched
    */
   public void setUsualVoice(String voice, OffsetDateTime when) throws IOException {
-    LogRecord.UsualVoice usual = new LogRecord.UsualVoice(when, voice);
-    Files.createDirectories(file.getParent());
-    LogLock.whileHeld(file, () -> addLine(EntryLine.of(usual) + "\n"));
+    add(EntryLine.of(new LogRecord.UsualVoice(when, voice)));
   }
 
   /**
@@ -96,7 +91,7 @@ public final class PracticeLog {
     return LogLock.whileHeld(
         file,
         () -> {
-          Pass pass = new Pass();
+          LogPass pass = new LogPass();
           pass.over(file);
           Optional<LogEntry> newest = pass.newest();
           if (newest.isPresent()) {
@@ -106,6 +101,11 @@ public final class PracticeLog {
           }
           return newest;
         });
+  }
+
+  private void add(String line) throws IOException {
+    Files.createDirectories(file.getParent());
+    LogLock.whileHeld(file, () -> addLine(line + "\n"));
   }
 
   private long addLine(String line) throws IOException {
@@ -147,7 +147,7 @@ public final class PracticeLog {
    */
   public History read() throws IOException {
     try {
-      Pass pass = new Pass();
+      LogPass pass = new LogPass();
       if (pass.over(file) && pass.isDamaged() && Files.isWritable(file.getParent())) {
         return readWhenNobodyWrites();
       }
@@ -162,7 +162,7 @@ public final class PracticeLog {
     return LogLock.whileHeld(
         file,
         () -> {
-          Pass pass = new Pass();
+          LogPass pass = new LogPass();
           pass.over(file);
           return pass.history();
         });
@@ -190,63 +190,5 @@ public final class PracticeLog {
    */
   public Path damagedFile() {
     return file.resolveSibling(file.getFileName() + ".damaged");
-  }
-
-  /** One reading of the file from its beginning to its end. */
-  private static final class Pass {
-    private final List<LogEntry> entries = new ArrayList<>();
-    private final List<LogEntry> withdrawn = new ArrayList<>();
-    private final List<DamagedLine> damaged = new ArrayList<>();
-    private Optional<String> usualVoice = Optional.empty();
-
-    /** Reads a file; true if it ends inside a line. */
-    private boolean over(Path file) throws IOException {
-      try (InputStream in = Files.newInputStream(file)) {
-        LogLines lines = new LogLines(in);
-        for (long number = 1; lines.next(); number++) {
-          read(lines, number);
-        }
-        return lines.endsInside();
-      }
-    }
-
-    private void read(LogLines lines, long number) {
-      if (lines.isBlank()) {
-        return;
-      }
-      try {
-        LogRecord record = lines.record();
-        if (record instanceof LogEntry entry) {
-          entries.add(entry);
-        } else if (record instanceof LogRecord.Withdrawal withdrawal) {
-          withdraw(withdrawal);
-        } else if (record instanceof LogRecord.UsualVoice usual) {
-          usualVoice = Optional.of(usual.voice());
-        }
-      } catch (IllegalArgumentException problem) {
-        damaged.add(new DamagedLine(number, lines.bytes(), problem.getMessage()));
-      }
-    }
-
-    private void withdraw(LogRecord.Withdrawal withdrawal) {
-      for (int i = entries.size() - 1; i >= 0; i--) {
-        if (withdrawal.isAbout(entries.get(i))) {
-          withdrawn.add(entries.remove(i));
-          return;
-        }
-      }
-    }
-
-    private Optional<LogEntry> newest() {
-      return entries.isEmpty() ? Optional.empty() : Optional.of(entries.get(entries.size() - 1));
-    }
-
-    private boolean isDamaged() {
-      return !damaged.isEmpty();
-    }
-
-    private History history() {
-      return new History(entries, damaged, withdrawn, usualVoice);
-    }
   }
 }

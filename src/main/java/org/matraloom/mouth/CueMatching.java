@@ -24,7 +24,11 @@ final class CueMatching {
   private static final double SOFT = 0.2;
   private static final double SOFT_DB = 8;
   private static final double UNEVEN = 1.2;
-  private static final double NO_PAUSE = 1.5;
+  private static final double NO_PAUSE = 3;
+
+  /** Rows are read with half a second between them; less from beginning to beginning is no row. */
+  private static final double ROW_SECONDS = 0.5;
+
   private static final double OFF_TIME = 6;
   private static final double TIME_REACH_SECONDS = 0.08;
   private static final int MOST_MISSING = 4;
@@ -195,7 +199,8 @@ final class CueMatching {
     } else if (sameRow) {
       timing = UNEVEN * Math.max(0, Math.log(0.8 * usual / seconds));
     } else {
-      timing = NO_PAUSE * Math.max(0, Math.log(1.3 * usual / seconds));
+      double least = Math.max(1.3 * stepSeconds, ROW_SECONDS) + (i - a - 1) * stepSeconds;
+      timing = NO_PAUSE * Math.max(0, Math.log(least / seconds));
     }
     return timing + (i - a - 1) * MISSING + passedBefore[j] - passedBefore[b + 1];
   }

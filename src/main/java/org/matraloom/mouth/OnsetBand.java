@@ -1,5 +1,6 @@
 package org.matraloom.mouth;
 
+import java.util.Optional;
 import org.matraloom.voice.PhoneConsonant;
 import org.matraloom.voice.PhoneManner;
 import org.matraloom.voice.PhoneSyllable;
@@ -27,6 +28,16 @@ enum OnsetBand {
     return opensBy(syllable, PhoneManner.NASAL) || opensBy(syllable, PhoneManner.APPROXIMANT)
         ? OPEN
         : VOICE;
+  }
+
+  /**
+   * The band that must not rise before the vowel; empty for a tap, which is a dip in the voice. Of
+   * what the lexicon does not know the voice tells the vowel.
+   */
+  static Optional<OnsetBand> rising(Optional<PhoneSyllable> syllable) {
+    return syllable.filter(each -> opensBy(each, PhoneManner.TAP)).isPresent()
+        ? Optional.empty()
+        : Optional.of(syllable.map(OnsetBand::of).orElse(VOICE));
   }
 
   /** Whether the consonant before the vowel has a manner. */

@@ -10,7 +10,6 @@ import java.util.TreeMap;
 import org.matraloom.loudness.StretchLoudness;
 import org.matraloom.score.Lexicon;
 import org.matraloom.voice.FormantVoice;
-import org.matraloom.voice.PhoneManner;
 import org.matraloom.voice.PhoneSyllable;
 import org.matraloom.voice.SolluCue;
 import org.matraloom.voice.SolluVoice;
@@ -213,20 +212,15 @@ public final class OwnVoice implements SolluVoice {
           try {
             float[] sound = KitSounds.read(file, ratePerSecond, KitShelf.LONGEST_SAMPLE_SECONDS);
             return DrawnSample.of(
-                sound, sample.places().at(ratePerSecond), rising(sample), ratePerSecond);
+                sound,
+                sample.places().at(ratePerSecond),
+                OnsetBand.rising(choice.syllable(sample.sollu())),
+                ratePerSecond);
           } catch (IOException unreadable) {
             throw new UncheckedIOException(
                 file + " cannot be read; make the voice anew", unreadable);
           }
         });
-  }
-
-  /** A tap is a dip in the voice; of what the lexicon does not know the voice tells the vowel. */
-  private Optional<OnsetBand> rising(KitSample sample) {
-    Optional<PhoneSyllable> syllable = choice.syllable(sample.sollu());
-    return syllable.filter(each -> OnsetBand.opensBy(each, PhoneManner.TAP)).isPresent()
-        ? Optional.empty()
-        : Optional.of(syllable.map(OnsetBand::of).orElse(OnsetBand.VOICE));
   }
 
   /** Brings a vowel to the level of all others, then the accents. */

@@ -64,8 +64,9 @@ final class StretchLevel {
 
   /**
    * How long a room would ring by 60 dB, from how fast the sound falls after what was said last in
-   * a stretch: three times the time from 5 to 25 dB under the level (ISO 3382-2, T20). The end of
-   * the voice itself is in it, so this is no less than the room's.
+   * a stretch: six times the time from 15 to 25 dB under the level (as in ISO 3382-2, there from 5
+   * dB on). A nasal that is held after a vowel lies above that. The end of the voice itself is in
+   * it, so this is no less than the room's.
    *
    * @return seconds; 0 if it does not fall so far
    */
@@ -73,12 +74,12 @@ final class StretchLevel {
     double[] blocks = blocksDb(fromSeconds, toSeconds);
     double top = Arrays.stream(blocks).max().orElse(SILENCE_DB);
     int begin = blocks.length;
-    while (begin > 0 && blocks[begin - 1] < top - 5) {
+    while (begin > 0 && blocks[begin - 1] < top - 15) {
       begin--;
     }
     for (int at = begin; at < blocks.length; at++) {
       if (blocks[at] < top - 25) {
-        return 3.0 * (at - begin) / BLOCKS_PER_SECOND;
+        return 6.0 * (at - begin) / BLOCKS_PER_SECOND;
       }
     }
     return 0;

@@ -7,10 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -148,9 +150,45 @@ class OwnVoiceTest {
     }
   }
 
+  /** A weak, rough period, as of a trill, is not raised above what is rough in the vowel itself. */
+  @Test
+  void aVowelThatIsDrawnOutIsNoRougherThanItWas() {
+    int period = RATE / 150;
+    int periods = 24;
+    float[] sound = new float[(periods + 2) * period];
+    List<Integer> marks = new ArrayList<>();
+    for (int k = 0; k <= periods; k++) {
+      marks.add(k * period + period / 2);
+    }
+    for (int i = 0; i < sound.length; i++) {
+      boolean weak = i / period > periods / 2;
+      double tone = Math.sin(2 * Math.PI * 150 * i / RATE);
+      double rough = weak ? 0.02 * Math.sin(2 * Math.PI * 9000 * i / RATE) : 0;
+      sound[i] = (float) ((weak ? 0.05 : 0.5) * tone + rough);
+    }
+    int end = periods * period;
+    SamplePlaces places =
+        new SamplePlaces(0, 0, 0, period, end - period, OptionalInt.empty(), end, marks);
+    DrawnSample drawn = DrawnSample.of(sound, places, Optional.empty(), RATE);
+    float[] out = new float[5 * end];
+    new PitchOverlap(drawn, RATE, 1, 1)
+        .write(out, 0, List.of(new SoundedPart(period, end - period, out.length)));
+    assertTrue(peak(out, 0, out.length) > 0.3, "it sounds");
+    double own = edge(sound, 2 * period, end - period);
+    assertTrue(edge(out, 2 * period, out.length - 2 * period) < 1.1 * own, "no rougher");
+  }
+
+  private static double edge(float[] wave, int from, int to) {
+    double most = 0;
+    for (int i = from + 1; i < to - 1; i++) {
+      most = Math.max(most, Math.abs(wave[i - 1] - 2 * wave[i] + wave[i + 1]));
+    }
+    return most;
+  }
+
   @Test
   void levelsAreEven() {
-    for (int ms : new int[] {120, 171, 400}) {
+    for (int ms : new int[] {60, 120, 171, 400}) {
       SpokenLine line = new SpokenLine();
       SOLLUS.keySet().stream().sorted().forEach(sollu -> line.say(sollu, ms));
       OwnVoice voice = plain();

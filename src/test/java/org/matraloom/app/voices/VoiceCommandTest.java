@@ -108,6 +108,49 @@ class VoiceCommandTest {
   }
 
   @Test
+  void theVoiceOfATakeIsTheUsualOneOfItsLogUntilNoneIsNamed() throws IOException {
+    make("river");
+    String voice = folder.resolve("voices/river").toString();
+    String song = "samples-synth/gutter-song.loom";
+    String take = folder.resolve("take.wav").toString();
+    CommandLineRun.of("render", song, "-o", take, "--only", "voice", "--voice", voice);
+    Path log = folder.resolve("practice.jsonl");
+    String usual = "Measured with the recorded voice " + voice + ", the usual one";
+    assertFalse(words(take(song, take, log)).contains("recorded voice"), "none is usual yet");
+    CommandLineRun first = take(song, take, log, "--voice", voice);
+    assertEquals(0, first.code(), first.err());
+    assertTrue(words(first).startsWith("Takes of this log are measured with this voice from now"));
+    assertTrue(words(take(song, take, log)).startsWith(usual), words(take(song, take, log)));
+    assertTrue(take(song, take, log, "--json").out().contains("Measured with the recorded voice"));
+    assertFalse(words(take(song, take, log, "--no-log")).contains("recorded voice"));
+    assertEquals(
+        1, Files.readAllLines(log).stream().filter(line -> line.contains("\"voice\"")).count());
+
+    CommandLineRun.of("voice", "remove", "river", "--shelf", shelf, "--yes");
+    if (Files.exists(Path.of(voice))) {
+      Files.move(Path.of(voice), folder.resolve("gone"));
+    }
+    String without = words(take(song, take, log));
+    assertTrue(without.startsWith("Measured without the usual voice of the practice log"), without);
+    CommandLineRun none = take(song, take, log, "--voice", "none");
+    assertEquals(0, none.code(), none.err());
+    assertTrue(words(none).contains("without a recorded voice from now on."), words(none));
+    assertFalse(words(take(song, take, log)).contains("recorded voice"));
+    assertError("\"none\" is said where no voice is wanted", make("none"));
+  }
+
+  private static CommandLineRun take(String song, String take, Path log, String... more) {
+    String[] words = {"take", song, take, "--log-file", log.toString()};
+    String[] all = Arrays.copyOf(words, words.length + more.length);
+    System.arraycopy(more, 0, all, words.length, more.length);
+    return CommandLineRun.of(all);
+  }
+
+  private static String words(CommandLineRun run) {
+    return run.out().replaceAll("\\s+", " ");
+  }
+
+  @Test
   void withoutConsentNothingIsMade() {
     CommandLineRun refused = CommandLineRun.of("voice", "make", "river", list, "--shelf", shelf);
     assertEquals(2, refused.code());
