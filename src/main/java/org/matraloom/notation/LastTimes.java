@@ -88,7 +88,10 @@ final class LastTimes {
       } else {
         boolean repeats = tokens.get(at).is(TokenKind.ROUND_OPEN);
         List<Token> said = inside(at + 1, close, repeats ? Optional.empty() : time, deep);
-        int head = tokens.get(at + 1).is(TokenKind.NUMBER) && tokens.get(at + 2).is(TokenKind.COLON) ? 2 : 0;
+        int head =
+            tokens.get(at + 1).is(TokenKind.NUMBER) && tokens.get(at + 2).is(TokenKind.COLON)
+                ? 2
+                : 0;
         if (said.size() <= head && close > at + 1 + head && time.isPresent()) {
           at = afterTimes(close + 1, to);
         } else {
@@ -104,11 +107,7 @@ final class LastTimes {
 
   /** Where the phrase goes on after a bracket of which nothing is said at this time. */
   private int afterTimes(int next, int to) {
-    boolean counted =
-        next + 1 < to
-            && tokens.get(next).is(TokenKind.TIMES)
-            && tokens.get(next + 1).is(TokenKind.NUMBER);
-    return counted ? next + 2 : next;
+    return next + 1 < to && tokens.get(next).is(TokenKind.TIMES) ? next + 2 : next;
   }
 
   private List<Token> inside(int from, int to, Optional<Time> time, int deep) {
@@ -237,10 +236,10 @@ final class LastTimes {
     Deque<Integer> open = new ArrayDeque<>();
     for (int at = 0; at < closers.length; at++) {
       closers[at] = at;
-      if (PhraseParser.CLOSERS.containsKey(tokens.get(at).kind())) {
+      if (tokens.get(at).kind().name().endsWith("_OPEN")) {
         closers[at] = -1;
         open.push(at);
-      } else if (PhraseParser.CLOSERS.containsValue(tokens.get(at).kind()) && !open.isEmpty()) {
+      } else if (tokens.get(at).kind().name().endsWith("_CLOSE") && !open.isEmpty()) {
         closers[open.pop()] = at;
       }
     }

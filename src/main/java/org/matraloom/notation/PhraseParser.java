@@ -16,8 +16,7 @@ import org.matraloom.score.Wording;
 final class PhraseParser {
   static final int DEEPEST = 32;
   private static final int LONGEST_NAME = 200;
-  /** Which bracket closes which. */
-  static final Map<TokenKind, TokenKind> CLOSERS =
+  private static final Map<TokenKind, TokenKind> CLOSERS =
       Map.of(
           TokenKind.ROUND_OPEN, TokenKind.ROUND_CLOSE,
           TokenKind.SQUARE_OPEN, TokenKind.SQUARE_CLOSE,
