@@ -14,6 +14,9 @@ final class GroupParser {
 
   private static final int MOST_MATRAS = 99;
 
+  /** No hold is written; {@code 7*1} is held for one matra, and its words have no karvai inside. */
+  private static final int NOT_HELD = 0;
+
   private final Lexicon lexicon;
   private final Problems problems;
   private final Map<List<Integer>, Element.Group> known = new HashMap<>();
@@ -34,7 +37,7 @@ final class GroupParser {
   void parse(Token token, Cursor cursor, List<Element> elements) {
     int size = token.value();
     boolean sound = inRange(token, 1, Lexicon.LARGEST_GROUP, "a group has", "sollus");
-    int hold = 1;
+    int hold = NOT_HELD;
     if (cursor.took(TokenKind.STAR)) {
       if (!cursor.is(TokenKind.NUMBER)) {
         problems.error(
@@ -67,7 +70,12 @@ final class GroupParser {
   }
 
   private Element.Group group(int size, int hold) {
-    return known.computeIfAbsent(List.of(size, hold), key -> wording.group(size, hold, 0, lexicon));
+    return known.computeIfAbsent(
+        List.of(size, hold),
+        key ->
+            hold == NOT_HELD
+                ? wording.group(size, 1, 0, lexicon)
+                : wording.held(size, hold, lexicon));
   }
 
   private static boolean isNumberInBrackets(Cursor cursor) {

@@ -8,6 +8,12 @@ final class HeaderEditor {
 
   private HeaderEditor() {}
 
+  /** Whether a header stands in the text. */
+  static boolean has(EditedLines lines, String keyword) {
+    return lines.indicesOf(ScoreLine.Use.HEADER).stream()
+        .anyMatch(index -> lines.before().get(index).name().equals(keyword));
+  }
+
   static void set(EditedLines lines, String keyword, String value) {
     List<Integer> headers = lines.indicesOf(ScoreLine.Use.HEADER);
     for (int index : headers) {

@@ -86,14 +86,28 @@ final class LastTimes {
       } else if (tokens.get(at).is(TokenKind.ROUND_OPEN) && endsVariously(at, close)) {
         at = repeat(at, close, out, deep);
       } else {
-        out.add(tokens.get(at));
         boolean repeats = tokens.get(at).is(TokenKind.ROUND_OPEN);
-        out.addAll(inside(at + 1, close, repeats ? Optional.empty() : time, deep));
-        out.add(tokens.get(close));
-        at = close + 1;
+        List<Token> said = inside(at + 1, close, repeats ? Optional.empty() : time, deep);
+        int head =
+            tokens.get(at + 1).is(TokenKind.NUMBER) && tokens.get(at + 2).is(TokenKind.COLON)
+                ? 2
+                : 0;
+        if (said.size() <= head && close > at + 1 + head && time.isPresent()) {
+          at = afterTimes(close + 1, to);
+        } else {
+          out.add(tokens.get(at));
+          out.addAll(said);
+          out.add(tokens.get(close));
+          at = close + 1;
+        }
       }
     }
     return out;
+  }
+
+  /** Where the phrase goes on after a bracket of which nothing is said at this time. */
+  private int afterTimes(int next, int to) {
+    return next + 1 < to && tokens.get(next).is(TokenKind.TIMES) ? next + 2 : next;
   }
 
   private List<Token> inside(int from, int to, Optional<Time> time, int deep) {
@@ -216,28 +230,16 @@ final class LastTimes {
     return is ? tokens.subList(at + 1, word + 1) : List.of();
   }
 
-  private static boolean isOpener(Token token) {
-    return token.is(TokenKind.ROUND_OPEN)
-        || token.is(TokenKind.SQUARE_OPEN)
-        || token.is(TokenKind.CURLY_OPEN);
-  }
-
-  private static boolean isCloser(Token token) {
-    return token.is(TokenKind.ROUND_CLOSE)
-        || token.is(TokenKind.SQUARE_CLOSE)
-        || token.is(TokenKind.CURLY_CLOSE);
-  }
-
   /** Where each bracket is closed; -1 for one that never is, the place itself for other tokens. */
   private static int[] closers(List<Token> tokens) {
     int[] closers = new int[tokens.size()];
     Deque<Integer> open = new ArrayDeque<>();
     for (int at = 0; at < closers.length; at++) {
       closers[at] = at;
-      if (isOpener(tokens.get(at))) {
+      if (tokens.get(at).kind().name().endsWith("_OPEN")) {
         closers[at] = -1;
         open.push(at);
-      } else if (isCloser(tokens.get(at)) && !open.isEmpty()) {
+      } else if (tokens.get(at).kind().name().endsWith("_CLOSE") && !open.isEmpty()) {
         closers[open.pop()] = at;
       }
     }

@@ -3,11 +3,14 @@ package org.matraloom.notation;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.matraloom.score.Avartana;
 import org.matraloom.score.Composition;
 import org.matraloom.score.Edit;
 import org.matraloom.score.Lexicon;
+import org.matraloom.score.Tala;
 import org.matraloom.spell.ScorePrinter;
 import org.matraloom.spell.TalaText;
+import org.matraloom.spell.UsedTalas;
 
 /**
  * Makes changes in the text of a score and leaves everything else as the user wrote it: spaces,
@@ -66,10 +69,26 @@ public final class ScoreEditor {
       HeaderEditor.set(lines, "eduppu", ScorePrinter.place(eduppu.place(), before.avartana()));
     } else if (edit instanceof Edit.InTala other) {
       HeaderEditor.set(lines, "tala", TalaText.written(other.tala()));
+      return keepingEduppu(lines.text(), other.tala(), before);
     } else if (edit instanceof Edit.Plan plan) {
       lines = PlanEditor.replace(lines, before.plan(), plan.steps());
     } else if (edit instanceof Edit.Splice splice) {
       lines = PhraseEditor.splice(lines, splice);
+    }
+    return lines.text();
+  }
+
+  /**
+   * Writes the eduppu out where it was that of the tala, and that of the other one is elsewhere.
+   */
+  private static String keepingEduppu(String text, Tala other, Composition before) {
+    int kalai = before.avartana().kalai();
+    boolean alike =
+        UsedTalas.usualEduppu(before.avartana().tala()).equals(UsedTalas.usualEduppu(other));
+    EditedLines lines = EditedLines.of(text);
+    if (!alike && !HeaderEditor.has(lines, "eduppu")) {
+      Avartana avartana = Avartana.of(other, kalai, before.avartana().custom());
+      HeaderEditor.set(lines, "eduppu", ScorePrinter.place(before.eduppuBeat(), avartana));
     }
     return lines.text();
   }

@@ -69,17 +69,36 @@ public record Wording(
    * @return the group
    */
   public Element.Group group(int size, int hold, int karvai, Lexicon lexicon) {
-    Optional<GroupWords> mine =
-        Optional.ofNullable(own.get(size)).filter(words -> hold == 1 || words.isPlain());
+    if (hold > 1) {
+      return held(size, hold, lexicon).ringing(karvai);
+    }
+    Optional<GroupWords> mine = Optional.ofNullable(own.get(size));
     GroupWords plain = GroupWords.plain(lexicon.words(size));
-    GroupWords usual = hold > 1 ? plain : lexicon.groupWords(size);
-    GroupWords mora = hold > 1 ? plain : lexicon.moraWords(size);
+    GroupWords mora = lexicon.moraWords(size);
+    GroupWords usual = kind == Kind.MORA ? mora : lexicon.groupWords(size);
     return new Element.Group(
         size,
         hold,
         karvai,
-        mine.orElse(kind == Kind.PLAIN ? plain : kind == Kind.MORA ? mora : usual),
+        mine.orElse(kind == Kind.PLAIN ? plain : usual),
         mine.orElse(kind == Kind.PLAIN ? plain : mora),
         false);
+  }
+
+  /**
+   * A group whose sollus are all held alike, as in {@code 5*6}: its words have no karvai inside,
+   * also where they are held for one matra.
+   *
+   * @param size how many sollus, from 1 to {@value Lexicon#LARGEST_GROUP}
+   * @param hold how many matras each sollu lasts
+   * @param lexicon the usual words
+   * @return the group
+   */
+  public Element.Group held(int size, int hold, Lexicon lexicon) {
+    GroupWords words =
+        Optional.ofNullable(own.get(size))
+            .filter(GroupWords::isPlain)
+            .orElseGet(() -> GroupWords.plain(lexicon.words(size)));
+    return new Element.Group(size, hold, 0, words, words, false);
   }
 }

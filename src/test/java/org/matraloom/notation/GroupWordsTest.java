@@ -78,6 +78,16 @@ class GroupWordsTest {
     assertEquals("ta4 jem4", said("2 = ta jem\nSong = 2*4\n"));
   }
 
+  /** {@code 7*3 7*2 7*1} is held shorter from line to line, with the same sollus. */
+  @Test
+  void sollusHeldForOneMatraAreStillTheSameSollus() {
+    String seven = "ta ka di mi ta ki ta";
+    for (String head : List.of("", "words mora\n", "7 = ta di , gi ; tom\n")) {
+      assertEquals(seven, said(head + "Song = 7*1\n"), head);
+      assertEquals(seven.replace(" ", "2 ") + "2 " + seven, said(head + "Song = 7*2 7*1\n"), head);
+    }
+  }
+
   @Test
   void theSumDoesNotDependOnTheWords() {
     for (String head : List.of("", "words plain\n", "words mora\n", "9 = ta ; ; ; ;\n")) {

@@ -79,6 +79,8 @@ class PutTogetherTest {
         "(takita {not first: tom}) x3 | takita (takita tom) x2",
         "((ta {not last: ki}) x2 {not last: tom}) x2 | ta ki ta tom ta ki ta",
         "([ta {last: ki}] tom) x2 | [ta] tom [ta ki] tom",
+        "(ta [{last: ki tom}]) x3 | (ta) x2 ta [ki tom]",
+        "(ta {5: {first: ki}} {last: [[{not first: tom}]] x2}) x2 | ta {5: ki} ta ([[tom]]) x2",
         "(9 {not last: (ta) x2}) x3 | (9 (ta) x2) x2 9"
       })
   void anEndingIsTheSameAsTheTimesWrittenOut(String shorter, String full) {

@@ -55,6 +55,24 @@ class ScoreEditorTest {
         edited(new Edit.InTala(ChapuTala.MISRA.tala())));
   }
 
+  /** Desadi lands 1 1/2 aksharas after samam by itself (ajsriram.blogspot.com, 2004/01). */
+  @Test
+  void theEduppuOfATalaIsKeptInAnother() {
+    String song = "tala desadi\nA = takita\n";
+    Edit.InTala misra = new Edit.InTala(ChapuTala.MISRA.tala());
+    assertEquals(
+        "tala misra chapu\neduppu beat 2 1/2\nA = takita\n",
+        ScoreEditor.apply(song, List.of(misra), LEXICON));
+    Composition desadi = ScoreReader.read(song, "desadi", LEXICON).composition().orElseThrow();
+    Edit.InTala back = new Edit.InTala(desadi.avartana().tala());
+    assertEquals(
+        "tala desadi\neduppu samam\nA = takita\n",
+        ScoreEditor.apply(song.replace("desadi", "adi"), List.of(back), LEXICON));
+    String given = song.replace("desadi\n", "desadi\neduppu +1/2\n");
+    assertEquals(
+        given.replace("desadi", "misra chapu"), ScoreEditor.apply(given, List.of(misra), LEXICON));
+  }
+
   @Test
   void aMissingHeaderComesAfterTheOthers() {
     assertEquals(
