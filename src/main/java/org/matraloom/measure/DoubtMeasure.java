@@ -49,6 +49,10 @@ final class DoubtMeasure {
   private static final double MOST_TROUBLE = 0.5;
 
   private static final double MOST_ALIKE = 90;
+
+  /** Of fewer sollus one slip is already a great share, and likeness is known badly. */
+  private static final int LEAST_SOLLUS_FOR_MOST = 21;
+
   private static final double SOME_TROUBLE_OF_PART = 0.15;
 
   /** A restart is as much trouble as so many sollus missed. */
@@ -92,10 +96,15 @@ final class DoubtMeasure {
    * @param said the same against the pulse
    * @param habits what of it was said in a bad habit; at the old speed it keeps no pulse
    * @param levels the recording
+   * @param claps the hand, whose sounds are no trouble
    * @return a reason not to trust the findings
    */
   static Optional<Doubt> after(
-      Alignment alignment, SaidSollus said, List<HabitFound> habits, SoundLevels levels) {
+      Alignment alignment,
+      SaidSollus said,
+      List<HabitFound> habits,
+      SoundLevels levels,
+      Optional<HeardClaps> claps) {
     List<ExpectedSollu> expected = alignment.expected();
     int first = said.sollus().stream().mapToInt(SaidSollu::place).min().orElse(0);
     int last = said.sollus().stream().mapToInt(SaidSollu::place).max().orElse(0);
@@ -109,15 +118,21 @@ final class DoubtMeasure {
                   + " of 100 sollus could be matched; it may be another piece"));
     }
     double trouble =
-        (last - first + 1 - heard + addedInside(alignment) + RESTART * (said.line().runs() - 1))
+        (last
+                - first
+                + 1
+                - heard
+                + addedInside(alignment, claps)
+                + RESTART * (said.line().runs() - 1))
             / (last - first + 1.0);
-    if (trouble > MOST_TROUBLE) {
+    boolean isLong = heard >= LEAST_SOLLUS_FOR_MOST;
+    if (isLong && trouble > MOST_TROUBLE) {
       return Optional.of(
           new Doubt("too much of it is not as the score has it; it may be another piece"));
     }
     boolean isPart = alignment.recorded().size() < expected.size();
     if (trouble > (isPart ? LEAST_TROUBLE_OF_PART : LEAST_TROUBLE)
-        && SolluLikeness.of(alignment, levels) < leastLikeness(trouble, isPart)) {
+        && SolluLikeness.of(alignment, levels) < leastLikeness(trouble, isPart, isLong)) {
       return Optional.of(
           new Doubt("what was said does not sound like its sollus; it may be another piece"));
     }
@@ -136,10 +151,13 @@ final class DoubtMeasure {
   }
 
   /** How alike sounds of one sollu have to be where so much is not as the score has it. */
-  static double leastLikeness(double trouble, boolean isPart) {
+  static double leastLikeness(double trouble, boolean isPart, boolean isLong) {
     double much = isPart ? SOME_TROUBLE_OF_PART : MUCH_TROUBLE;
     if (trouble <= much) {
       return isPart ? ALIKE : ALIKE * trouble / much;
+    }
+    if (!isLong) {
+      return ALIKE;
     }
     return ALIKE + (MOST_ALIKE - ALIKE) * (trouble - much) / (MOST_TROUBLE - much);
   }
@@ -171,10 +189,13 @@ final class DoubtMeasure {
         .toArray();
   }
 
-  /** Sounds that are no sollu, from the first sollu to the last. */
-  private static long addedInside(Alignment alignment) {
+  /** Sounds that are neither sollu nor clap, from the first sollu to the last. */
+  private static long addedInside(Alignment alignment, Optional<HeardClaps> claps) {
     int first = alignment.said().get(0).onset();
     int last = alignment.said().get(alignment.said().size() - 1).onset();
-    return alignment.added().stream().filter(j -> j > first && j < last).count();
+    return alignment.added().stream()
+        .filter(j -> j > first && j < last)
+        .filter(j -> claps.isEmpty() || !claps.get().isClapped(alignment.onsets().get(j).seconds()))
+        .count();
   }
 }

@@ -91,6 +91,6 @@ final class TakeMeasure {
             habits,
             EndDoubt.ofLag(alignment, lexicon)),
         BreathMeasure.of(alignment, curve.levels(), plan),
-        DoubtMeasure.after(alignment, said, habits, curve.levels()));
+        DoubtMeasure.after(alignment, said, habits, curve.levels(), claps));
   }
 }

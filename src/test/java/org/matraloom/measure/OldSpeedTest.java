@@ -90,9 +90,12 @@ class OldSpeedTest {
         SaidSollus said = first.without(expected, habits);
         Pulse pulse = PulseMeasure.of(expected, said, Optional.empty());
         assertEquals(
-            Optional.empty(), DoubtMeasure.after(alignment, said, habits, silence()), what);
+            Optional.empty(),
+            DoubtMeasure.after(alignment, said, habits, silence(), Optional.empty()),
+            what);
         assertEquals(SaidAs.BEAT, said.line().beatSeconds(0), 0.01, what + pulse);
-        boolean doubted = DoubtMeasure.after(alignment, said, List.of(), silence()).isPresent();
+        boolean doubted =
+            DoubtMeasure.after(alignment, said, List.of(), silence(), Optional.empty()).isPresent();
         doubtedWithout += doubted ? 1 : 0;
         tried++;
       }
@@ -135,7 +138,8 @@ class OldSpeedTest {
             new HabitFound(Habit.OLD_SPEED_KEPT, 1, 1, 0.9, 8),
             new HabitFound(Habit.OLD_SPEED_KEPT, 2, 1, 0.9, 8));
     assertSame(first, first.without(alignment.expected(), all));
-    assertEquals(Optional.empty(), DoubtMeasure.after(alignment, first, all, silence()));
+    assertEquals(
+        Optional.empty(), DoubtMeasure.after(alignment, first, all, silence(), Optional.empty()));
   }
 
   /** Of a round that limps the sollus on the beat still tell the pulse. */
