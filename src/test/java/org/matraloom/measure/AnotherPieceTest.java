@@ -8,8 +8,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.matraloom.follow.SaidAs;
+import org.matraloom.madetake.ClappedTake;
 import org.matraloom.madetake.Flaws;
 import org.matraloom.madetake.MadeTake;
 import org.matraloom.madetake.Speakers;
@@ -59,5 +61,30 @@ class AnotherPieceTest {
     TakeFindings found = heard(said(timeline, flaws), timeline);
     assertTrue(found.doubt().isEmpty(), "" + found.doubt());
     assertTrue(found.hasRestart());
+  }
+
+  /** A clap on each beat beside a sollu every second beat: the hand is no other piece. */
+  @Test
+  void clapsAreNoTrouble() throws IOException {
+    Timeline slow =
+        SaidAs.timeline(
+            "tala adi\ntempo 96\nSong = (ta ,,,,,,, ki ,,,,,,, tom ,,,,,,, mi ,,,,,,,) x8\n"
+                + "perform\n  Song nadai 4\n");
+    MadeTake take = said(slow, new Flaws(3));
+    double beat = 60.0 / 96;
+    double[] claps = IntStream.range(0, 64).mapToDouble(b -> 0.8 + b * beat).toArray();
+    MadeTake clapped = ClappedTake.with(take, claps, ClappedTake.claps(64, 5), 3);
+    TakeFindings found = heard(clapped, slow);
+    assertTrue(found.alignment().added().size() > 16, "" + found.alignment().added().size());
+    assertTrue(found.doubt().isEmpty(), "" + found.doubt());
+  }
+
+  /** Of few sollus no more likeness is asked for than before; of many the more, the more is off. */
+  @Test
+  void moreTroubleAsksForMoreLikenessOfLongTakes() {
+    assertEquals(8, DoubtMeasure.leastLikeness(0.3, false, true), 1e-9);
+    assertEquals(90, DoubtMeasure.leastLikeness(0.5, false, true), 1e-9);
+    assertEquals(8, DoubtMeasure.leastLikeness(0.5, false, false), 1e-9);
+    assertTrue(DoubtMeasure.leastLikeness(0.25, true, true) > 8);
   }
 }
