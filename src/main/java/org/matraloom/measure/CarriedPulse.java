@@ -68,7 +68,7 @@ record CarriedPulse(
     double beat = beat(expected, last);
     double[] seams = PulseBefore.seams(expected, before);
     List<GrowthOrBreak.Shape> shapes =
-        GrowthOrBreak.shapes(expected, before, seams).stream()
+        GrowthOrBreak.withWholeSlips(expected, before, seams).stream()
             .filter(shape -> shape.kind() != GrowthOrBreak.Kind.GROWN || mayGrow(expected, before))
             .toList();
     double least = shapes.stream().mapToDouble(GrowthOrBreak.Shape::cost).min().orElseThrow();
@@ -157,8 +157,8 @@ record CarriedPulse(
 
   private static double spread(GrowthOrBreak.Shape shape) {
     double[] off = shape.fit().offSeconds();
-    int numbers = shape.kind() == GrowthOrBreak.Kind.EVEN ? 2 : 3;
-    double free = off.length / (double) (off.length - numbers);
+    int numbers = (shape.kind() == GrowthOrBreak.Kind.EVEN ? 1 : 2) + shape.fit().runs();
+    double free = off.length / (double) Math.max(1, off.length - numbers);
     return Math.max(LEAST_SPREAD_SECONDS, RobustStatistics.spreadAroundZero(off) * Math.sqrt(free));
   }
 

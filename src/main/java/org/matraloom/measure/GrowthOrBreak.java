@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
-import java.util.stream.Stream;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
 import org.matraloom.pulse.BentFit;
@@ -97,24 +96,66 @@ final class GrowthOrBreak {
         .anyMatch(each -> each.kind == Kind.BROKEN && each.cost < shapes.get(1).cost);
   }
 
+  /**
+   * All that the tempo may do, and beside it all of the same where each slip on the way is taken to
+   * be of whole matras: the pulse then goes on as if it had not been left. Which is so, the times
+   * themselves tell; the beginnings of the runs are numbers, too, and cost what numbers cost.
+   *
+   * @param expected the sollus of the score
+   * @param said what was said, at least one, in order of time
+   * @param seams the beats at which the tempo may break
+   * @return those of {@link #shapes}, then the others, if there are slips
+   */
+  static List<Shape> withWholeSlips(
+      List<ExpectedSollu> expected, List<SaidSollu> said, double[] seams) {
+    int first = said.stream().mapToInt(SaidSollu::run).min().orElse(1);
+    GrowthOrBreak free =
+        new GrowthOrBreak(
+            said.stream().mapToDouble(s -> expected.get(s.place()).beat().toDouble()).toArray(),
+            said.stream().mapToDouble(SaidSollu::feltSeconds).toArray(),
+            said.stream().mapToInt(s -> s.run() - first + 1).toArray());
+    int[] matras = said.stream().mapToInt(s -> expected.get(s.place()).matrasPerBeat()).toArray();
+    List<Shape> fits = new ArrayList<>(free.fits(seams));
+    WholeSlips.of(free.beat, free.run, matras, fits.get(0).fit())
+        .ifPresent(
+            slips ->
+                fits.addAll(
+                    new GrowthOrBreak(slips.beat(), free.seconds, new int[free.run.length])
+                        .oneRun()
+                        .fits(slips.moved(free.beat, seams))));
+    return priced(fits);
+  }
+
+  private GrowthOrBreak oneRun() {
+    Arrays.fill(run, 1);
+    return this;
+  }
+
   private List<Shape> shapes(double[] seams) {
+    return priced(fits(seams));
+  }
+
+  /** All fits; their cost is that of their numbers alone. */
+  private List<Shape> fits(double[] seams) {
     double middle = Arrays.stream(beat).average().orElse(0);
-    BentFit even = fit(BentFit.STRAIGHT);
-    BentFit grown = fit(x -> (x - middle) * (x - middle));
-    List<BentFit> broken =
-        Arrays.stream(seams).mapToObj(seam -> fit(x -> Math.max(0, x - seam))).toList();
-    double scale =
-        Stream.concat(Stream.of(even, grown), broken.stream())
-            .mapToDouble(GrowthOrBreak::spread)
-            .min()
-            .orElseThrow();
-    double least = Math.max(LEAST_SCALE_SECONDS, scale);
     double price = Math.log(beat.length);
-    List<Shape> shapes = new ArrayList<>();
-    shapes.add(new Shape(Kind.EVEN, even, cost(even, least)));
-    shapes.add(new Shape(Kind.GROWN, grown, cost(grown, least) + price));
-    broken.forEach(each -> shapes.add(new Shape(Kind.BROKEN, each, cost(each, least) + price)));
-    return shapes;
+    double begins = price * (Arrays.stream(run).max().orElse(1) - 1);
+    List<Shape> fits = new ArrayList<>();
+    fits.add(new Shape(Kind.EVEN, fit(BentFit.STRAIGHT), begins));
+    fits.add(new Shape(Kind.GROWN, fit(x -> (x - middle) * (x - middle)), begins + price));
+    for (double seam : seams) {
+      fits.add(new Shape(Kind.BROKEN, fit(x -> Math.max(0, x - seam)), begins + price));
+    }
+    return fits;
+  }
+
+  private static List<Shape> priced(List<Shape> fits) {
+    double scale =
+        fits.stream().map(Shape::fit).mapToDouble(GrowthOrBreak::spread).min().orElseThrow();
+    double least = Math.max(LEAST_SCALE_SECONDS, scale);
+    return fits.stream()
+        .map(each -> new Shape(each.kind, each.fit, each.cost + cost(each.fit, least)))
+        .toList();
   }
 
   private BentFit fit(DoubleUnaryOperator bend) {

@@ -40,6 +40,15 @@ public record TakeLanding(
   }
 
   /**
+   * Whether it is surely known to which side the last sollu is off, if it is.
+   *
+   * @return false if it may as well be early as late
+   */
+  public boolean isSided() {
+    return Math.abs(errorSeconds) >= giveOrTakeSeconds();
+  }
+
+  /**
    * How far the error may be from what was measured.
    *
    * @return seconds, to either side

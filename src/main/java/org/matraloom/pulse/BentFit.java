@@ -76,6 +76,15 @@ public final class BentFit {
   }
 
   /**
+   * How many beginnings were found.
+   *
+   * @return at least 1
+   */
+  public int runs() {
+    return runs;
+  }
+
+  /**
    * When a beat falls, with so much of the bend as there is at another.
    *
    * @param at beats

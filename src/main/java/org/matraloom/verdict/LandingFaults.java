@@ -119,7 +119,7 @@ final class LandingFaults {
                     PracticeAdvice.phrase(expected(landing.place()).phrase(), tempo)));
   }
 
-  /** It may land, or be a little off. */
+  /** It may land, or be a little off; to which side is said where that is known. */
   Optional<TakeFault> unsure() {
     return findings
         .landing()
@@ -128,15 +128,31 @@ final class LandingFaults {
             landing ->
                 new TakeFault(
                     FaultKind.UNSURE_LANDING,
-                    String.format(
-                        Locale.ROOT,
-                        "The last sollu is %.0f ms %s by %s, give or take %.0f: I cannot tell"
-                            + " whether it lands.",
-                        1_000 * Math.abs(landing.errorSeconds()),
-                        FaultTerms.side(landing.errorSeconds()),
-                        landing.against().words(),
-                        1_000 * landing.giveOrTakeSeconds()),
+                    landing.isSided() ? barelyWords(landing) : unsureWords(landing),
                     PracticeAdvice.phrase(expected(landing.place()).phrase(), tempo)));
+  }
+
+  private String barelyWords(TakeLanding landing) {
+    return String.format(
+        Locale.ROOT,
+        "It barely lands, if it does: the last sollu is %.0f ms %s (%.2f matras) by %s, give or"
+            + " take %.0f, %s.",
+        1_000 * Math.abs(landing.errorSeconds()),
+        FaultTerms.side(landing.errorSeconds()),
+        Math.abs(landing.errorMatras()),
+        landing.against().words(),
+        1_000 * landing.giveOrTakeSeconds(),
+        places.of(landing.place()));
+  }
+
+  private static String unsureWords(TakeLanding landing) {
+    return String.format(
+        Locale.ROOT,
+        "The last sollu is %.0f ms %s by %s, give or take %.0f: I cannot tell whether it lands.",
+        1_000 * Math.abs(landing.errorSeconds()),
+        FaultTerms.side(landing.errorSeconds()),
+        landing.against().words(),
+        1_000 * landing.giveOrTakeSeconds());
   }
 
   /**

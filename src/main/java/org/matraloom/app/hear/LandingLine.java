@@ -29,7 +29,10 @@ final class LandingLine {
           : "if nothing is missing or left over";
     }
     if (!found.lands()) {
-      return found.isOff() ? "it does not land" : "I cannot tell whether it lands";
+      if (found.isOff()) {
+        return "it does not land";
+      }
+      return found.isSided() ? "it barely lands, if it does" : "I cannot tell whether it lands";
     }
     if (findings.isByDriftingPulse()) {
       return "it lands only as its own tempo changes";
