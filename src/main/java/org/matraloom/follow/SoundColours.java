@@ -29,6 +29,8 @@ record SoundColours(double[][] ofOnset, double[][] ofKind, int[] kinds, AnyMouth
   /** The first coefficient is the level, which is left out; what lies above these is noise. */
   private static final int COEFFICIENTS = 9;
 
+  private static final double[] NOTHING = {};
+
   /**
    * Colours of which nothing is known beforehand.
    *
@@ -137,7 +139,8 @@ record SoundColours(double[][] ofOnset, double[][] ofKind, int[] kinds, AnyMouth
    * @return a row for each kind; an empty one if nothing is known of it, or other kinds are meant
    */
   double[][] knownAbout(int[] ofPlaces, int[] counts, double[] mean) {
-    double[][] known = new double[counts.length][0];
+    double[][] known = new double[counts.length][];
+    Arrays.fill(known, NOTHING);
     if (ofKind.length == 0 || !Arrays.equals(kinds, ofPlaces)) {
       return known;
     }

@@ -92,29 +92,24 @@ final class SoundEvidence {
     for (Alignment.Said each : said) {
       double[] colour = colours.ofOnset()[each.onset()];
       int kind = kinds[each.sollu()];
+      double[] sum = sums[kind];
       counts[kind]++;
       for (int d = 0; d < size; d++) {
-        sums[kind][d] += colour[d];
+        sum[d] += colour[d];
         mean[d] += colour[d] / said.size();
         squares[d] += colour[d] * colour[d];
       }
     }
     double evidence = 0;
     double[][] known = colours.knownAbout(kinds, counts, mean);
+    boolean isAnyKnown = Arrays.stream(known).anyMatch(centre -> centre.length > 0);
     for (int d = 0; d < size; d++) {
       double variance = squares[d] / said.size() - mean[d] * mean[d];
       if (variance > LEAST_VARIANCE) {
-        int number = d;
-        double[] centres = new double[most];
-        boolean[] isKnown = new boolean[most];
-        Arrays.setAll(
-            centres, kind -> known[kind].length == 0 ? mean[number] : known[kind][number]);
-        for (int kind = 0; kind < most; kind++) {
-          isKnown[kind] = known[kind].length > 0;
-        }
+        double[] column = column(sums, d);
         evidence +=
-            ofNumber(said.size(), counts, column(sums, d), mean[d], variance)
-                + ofKnown(counts, column(sums, d), mean[d], variance, centres, isKnown);
+            ofNumber(said.size(), counts, column, mean[d], variance)
+                + (isAnyKnown ? ofKnown(counts, column, mean[d], variance, known, d) : 0);
       }
     }
     return Math.max(0, TRUST * evidence);
@@ -146,18 +141,13 @@ final class SoundEvidence {
    * mean of all.
    */
   private static double ofKnown(
-      int[] counts,
-      double[] sums,
-      double mean,
-      double variance,
-      double[] centres,
-      boolean[] isKnown) {
+      int[] counts, double[] sums, double mean, double variance, double[][] known, int number) {
     double more = 0;
     for (int kind = 0; kind < counts.length; kind++) {
       int count = counts[kind];
-      if (count > 0 && isKnown[kind]) {
+      if (count > 0 && known[kind].length > 0) {
         double farthest = FARTHEST_KNOWN * Math.sqrt(variance);
-        double moved = Math.max(-farthest, Math.min(farthest, centres[kind] - mean));
+        double moved = Math.max(-farthest, Math.min(farthest, known[kind][number] - mean));
         double off = sums[kind] - count * mean;
         double offCentre = off - count * moved;
         more += (2 * moved * off - count * moved * moved) / (2 * WITHIN * variance);
@@ -175,6 +165,8 @@ final class SoundEvidence {
   }
 
   private static double[] column(double[][] sums, int number) {
-    return Arrays.stream(sums).mapToDouble(row -> row[number]).toArray();
+    double[] column = new double[sums.length];
+    Arrays.setAll(column, row -> sums[row][number]);
+    return column;
   }
 }

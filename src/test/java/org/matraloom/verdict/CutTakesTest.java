@@ -25,33 +25,37 @@ class CutTakesTest {
 
   private static final double[] INTO_SOLLU = {-0.05, 0.08};
 
-  private final Timeline timeline = TakeCase.timeline(Path.of("samples-synth", "gutter-song.loom"));
-  private final List<ExpectedSollu> expected = ExpectedSollu.of(timeline);
-  private final MadeTake take = made(7, 3.0);
+  private static final Timeline TIMELINE =
+      TakeCase.timeline(Path.of("samples-synth", "gutter-song.loom"));
 
-  private MadeTake made(long seed, double startSeconds) {
-    Flaws flaws = new Flaws(seed);
-    flaws.startSeconds = startSeconds;
-    return MadeTake.of(timeline, flaws, new Speakers(Path.of(".")).named(Speakers.LOW));
+  /** Made once for all tests; who cuts it copies it. */
+  private static final MadeTake TAKE = made();
+
+  private final List<ExpectedSollu> expected = ExpectedSollu.of(TIMELINE);
+
+  private static MadeTake made() {
+    Flaws flaws = new Flaws(7);
+    flaws.startSeconds = 3.0;
+    return MadeTake.of(TIMELINE, flaws, new Speakers(Path.of(".")).named(Speakers.LOW));
   }
 
   private int frame(int place, double later) {
-    return (int) ((take.plan().sollus().get(place).onsetSeconds() + later) * take.rate());
+    return (int) ((TAKE.plan().sollus().get(place).onsetSeconds() + later) * TAKE.rate());
   }
 
   private TakeFindings measured(float[] sound) throws IOException {
     TakeFindings found =
-        TakeFindings.of(timeline, OnsetCurve.of(SoundFiles.recording(sound, take.rate())));
+        TakeFindings.of(TIMELINE, OnsetCurve.of(SoundFiles.recording(sound, TAKE.rate())));
     assertTrue(found.doubt().isEmpty(), "" + found.doubt());
     return found;
   }
 
   private Judgement judged(TakeFindings found) {
-    return Judgement.of(found, timeline.performance());
+    return Judgement.of(found, TIMELINE.performance());
   }
 
   private String place(int place) {
-    return new TakePlaces(timeline.performance(), expected).of(place);
+    return new TakePlaces(TIMELINE.performance(), expected).of(place);
   }
 
   /** In the midst of a beat, at a phrase, after one round, in the second and in the last. */
@@ -60,7 +64,7 @@ class CutTakesTest {
     int secondRound = firstOf(2);
     for (int place : new int[] {1, 3, 10, 23, secondRound, secondRound + 7, firstOf(3)}) {
       for (double later : INTO_SOLLU) {
-        float[] sound = Arrays.copyOfRange(take.sound(), frame(place, later), take.sound().length);
+        float[] sound = Arrays.copyOfRange(TAKE.sound(), frame(place, later), TAKE.sound().length);
         TakeFindings found = measured(sound);
         String what = place + " " + later + ": " + found.alignment().recorded();
         int first = later > 0 ? place + 1 : place;
@@ -80,7 +84,7 @@ class CutTakesTest {
   @Test
   void aRecordingThatEndsEarlyIsNotToldAsMissedSollus() throws IOException {
     for (int place : new int[] {firstOf(2), firstOf(2) + 9, firstOf(3) + 20, expected.size() - 2}) {
-      TakeFindings found = measured(Arrays.copyOf(take.sound(), frame(place, 0)));
+      TakeFindings found = measured(Arrays.copyOf(TAKE.sound(), frame(place, 0)));
       String what = place + ": " + found.alignment().recorded();
       assertEquals(new RecordedRange(0, place), found.alignment().recorded(), what);
       assertTrue(found.landing().isEmpty());
@@ -96,7 +100,7 @@ class CutTakesTest {
     int from = firstOf(2) + 12;
     int to = firstOf(3) + 30;
     TakeFindings found =
-        measured(Arrays.copyOfRange(take.sound(), frame(from, -0.05), frame(to, 0)));
+        measured(Arrays.copyOfRange(TAKE.sound(), frame(from, -0.05), frame(to, 0)));
     assertEquals(new RecordedRange(from, to), found.alignment().recorded());
     assertTrue(
         judged(found).recorded().orElseThrow().contains(" and ends at " + place(to - 1)),
@@ -106,7 +110,7 @@ class CutTakesTest {
   /** Silence before: the recorder was on for so long that all would have been heard. */
   @Test
   void whoComesInLateHasMissedSollus() throws IOException {
-    float[] sound = made(7, 3.0).sound();
+    float[] sound = TAKE.sound().clone();
     int place = 12;
     Arrays.fill(sound, 0, frame(place, -0.05), 0.0001f);
     TakeFindings found = measured(sound);
@@ -122,7 +126,7 @@ class CutTakesTest {
   /** The second round is the first again: one of them alone may be either. */
   @Test
   void onePassageOfTwoThatAreAlikeMayBeEither() throws IOException {
-    TakeFindings found = measured(Arrays.copyOf(take.sound(), frame(firstOf(2), -0.02)));
+    TakeFindings found = measured(Arrays.copyOf(TAKE.sound(), frame(firstOf(2), -0.02)));
     String words = judged(found).recorded().orElseThrow();
     assertTrue(words.contains("It may as well begin at " + place(firstOf(2))), words);
   }
