@@ -10,7 +10,7 @@ CLEAN = ("none", "odd-ends", "added")
 SENTENCES = [
     ("doubt", r"cannot tell how it went|cannot be judged"),
     ("unsure", r"cannot tell which|I cannot tell"),
-    ("landing", r"^It (?:does not land|barely lands)(?!.*(?:ran away|dragg|drift))"),
+    ("landing", r"^It (?:does|may) not land(?!.*(?:ran away|dragg|drift))"),
     ("clean", r"Nothing is out of its place"),
     ("not-heard", r"landing was not heard"),
     ("old-speed", r"kept the speed"),

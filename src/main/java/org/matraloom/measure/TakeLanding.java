@@ -31,12 +31,12 @@ public record TakeLanding(
   }
 
   /**
-   * Whether the last sollu is off as it was measured.
+   * Whether the last sollu is off as it was measured, and to which side.
    *
-   * @return false if it lands, and also if it may be a little off
+   * @return false if it lands, and also if it may be a little off or the side is not known
    */
   public boolean isOff() {
-    return Math.abs(errorSeconds) > mostSeconds;
+    return Math.abs(errorSeconds) > mostSeconds && isSided();
   }
 
   /**

@@ -128,14 +128,14 @@ final class LandingFaults {
             landing ->
                 new TakeFault(
                     FaultKind.UNSURE_LANDING,
-                    landing.isSided() ? barelyWords(landing) : unsureWords(landing),
+                    landing.isSided() ? sidedWords(landing) : unsureWords(landing),
                     PracticeAdvice.phrase(expected(landing.place()).phrase(), tempo)));
   }
 
-  private String barelyWords(TakeLanding landing) {
+  private String sidedWords(TakeLanding landing) {
     return String.format(
         Locale.ROOT,
-        "It barely lands, if it does: the last sollu is %.0f ms %s (%.2f matras) by %s, give or"
+        "It may not land: the last sollu is %.0f ms %s (%.2f matras) by %s, give or"
             + " take %.0f, %s.",
         1_000 * Math.abs(landing.errorSeconds()),
         FaultTerms.side(landing.errorSeconds()),

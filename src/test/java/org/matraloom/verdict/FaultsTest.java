@@ -299,13 +299,16 @@ class FaultsTest {
     take.landing = Optional.of(new TakeLanding(last, 0.055, 0.3, 0.010, 0.06, LandingBeat.PULSE));
     assertEquals(List.of(FaultKind.UNSURE_LANDING), take.kinds());
     String words = take.worst().orElseThrow();
-    assertTrue(
-        words.startsWith("It barely lands, if it does: the last sollu is 55 ms late "), words);
+    assertTrue(words.startsWith("It may not land: the last sollu is 55 ms late "), words);
     assertTrue(words.contains(", give or take 20, "), words);
     assertFalse(take.findings().lands());
     take.landing = Optional.of(new TakeLanding(last, 0.07, 0.3, 0.010, 0.06, LandingBeat.PULSE));
     assertFalse(take.kinds().contains(FaultKind.UNSURE_LANDING), "" + take.kinds());
     assertEquals(1, take.kinds().size());
+    take.landing = Optional.of(new TakeLanding(last, 0.07, 0.3, 0.080, 0.06, LandingBeat.PULSE));
+    assertEquals(List.of(FaultKind.UNSURE_LANDING), take.kinds());
+    words = take.worst().orElseThrow();
+    assertTrue(words.endsWith("give or take 160: I cannot tell whether it lands."), words);
     take.landing = Optional.of(new TakeLanding(last, 0.039, 0.2, 0.010, 0.06, LandingBeat.PULSE));
     assertEquals(List.of(), take.kinds());
   }
@@ -365,7 +368,7 @@ class FaultsTest {
     String sided = take.worst().orElseThrow();
     assertTrue(
         sided.startsWith(
-            "It barely lands, if it does: the last sollu is 55 ms early (0.37 matras) by the pulse"
+            "It may not land: the last sollu is 55 ms early (0.37 matras) by the pulse"
                 + " of the take, give or take 20, round "),
         sided);
     take.landing =

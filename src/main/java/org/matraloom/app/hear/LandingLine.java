@@ -32,7 +32,7 @@ final class LandingLine {
       if (found.isOff()) {
         return "it does not land";
       }
-      return found.isSided() ? "it barely lands, if it does" : "I cannot tell whether it lands";
+      return found.isSided() ? "it may not land" : "I cannot tell whether it lands";
     }
     if (findings.isByDriftingPulse()) {
       return "it lands only as its own tempo changes";
