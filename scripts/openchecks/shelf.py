@@ -67,5 +67,25 @@ def check_shelf():
         page.fill("#by-length", "30")
         shown = page.script("return [...document.querySelectorAll('.strip')].map((each) => each.dataset.name)")
         report(len(shown) == 2 and "gutter-song.loom" not in shown, f"by length, {shown}")
+        check_many(program, page)
         report(not page.faults(), f"the browser had no complaint {page.faults()}")
         report(program.end() in (0, 130), "Ctrl-C ends it")
+
+
+def check_many(program, page):
+    """Of hundreds of scores a hundred are shown at once; all are found by name."""
+    for number in range(240):
+        with open(program.path(f"stone-{number:03d}.loom"), "w", encoding="utf-8") as file:
+            file.write(f"title Stone {number}\ntala adi\nSong = takadimi takajunu\nperform\n Song nadai 4\n")
+    page.script("location.reload()")
+    page.until("document.querySelector('.more button')")
+    strips = "return document.querySelectorAll('.strip').length"
+    shown = [page.script(strips)]
+    while len(shown) < 5 and page.script("return document.querySelector('.more button') !== null"):
+        page.click(".more button")
+        shown.append(page.script(strips))
+    report(shown == [100, 200, 243], f"of 243 scores {shown} are shown, press by press")
+    page.fill("#by-name", "STONE 17")
+    found = page.script("return [...document.querySelectorAll('.strip')].map((each) => each.dataset.name)")
+    wanted = ["stone-017.loom"] + [f"stone-{number}.loom" for number in range(170, 180)]
+    report(found == wanted, f"by name, {len(found)} of 243: {found[:2]} ...")

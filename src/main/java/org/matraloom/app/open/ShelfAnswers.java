@@ -1,9 +1,7 @@
 package org.matraloom.app.open;
 
-import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
-import org.matraloom.app.cli.UserError;
 import org.matraloom.door.DoorReply;
 import org.matraloom.door.DoorRequest;
 import org.matraloom.log.History;
@@ -29,38 +27,33 @@ final class ShelfAnswers {
 
   private final OpenDesk desk;
   private final ScoreFolder scores;
+  private final KnownScores known;
 
   ShelfAnswers(OpenDesk desk) {
     this.desk = desk;
     this.scores = desk.scores();
+    this.known = new KnownScores(scores, desk.lexicon());
   }
 
   DoorReply list() throws IOException {
     History history = desk.log().read();
     List<ScoreName> names = scores.names();
+    List<ShelfFacts> facts = known.of(names);
     List<String> bin = scores.inBin().stream().map(ScoreName::file).toList();
     return JsonReply.of(
         json -> {
           json.writeStringField("folder", String.valueOf(scores.folder().getFileName()));
           json.writeArrayFieldStart("scores");
-          for (ScoreName name : names) {
-            write(name, history, json);
+          for (int i = 0; i < names.size(); i++) {
+            json.writeStartObject();
+            json.writeStringField("name", names.get(i).file());
+            new ShelfEntry(facts.get(i), history).write(json);
+            json.writeEndObject();
           }
           json.writeEndArray();
           JsonReply.words(json, "bin", bin);
           JsonReply.words(json, "samples", Samples.NAMES);
         });
-  }
-
-  private void write(ScoreName name, History history, JsonGenerator json) throws IOException {
-    json.writeStartObject();
-    json.writeStringField("name", name.file());
-    try {
-      ShelfEntry.of(scores.read(name).text(), desk.lexicon(), history).write(json);
-    } catch (UserError unreadable) {
-      json.writeStringField("problem", unreadable.getMessage());
-    }
-    json.writeEndObject();
   }
 
   DoorReply create(DoorRequest request) throws IOException {

@@ -12,6 +12,9 @@ import { make, button, tell } from '/page/make.js';
  */
 let early = null;
 
+/** So many strips are shown at first, and more by as many: thousands at once would keep the page from answering. */
+const AT_ONCE = 100;
+
 /** Asks for the shelf while the page's own words are still on their way. */
 export function expectShelf() {
   early = get('/api/shelf');
@@ -100,12 +103,14 @@ function filterBar(scores, changed) {
   const tala = choose('by-tala', talas);
   const nadai = choose('by-nadai', nadais);
   const longest = make('input', { id: 'by-length', type: 'number', min: 1, oninput: changed });
+  const name = make('input', { id: 'by-name', type: 'search', oninput: changed });
   const bar = make('fieldset.filters', { hidden: scores.length < 2 },
     make('legend', {}, say('show')),
+    make('label', {}, say('withName'), ' ', name),
     make('label', {}, say('tala'), ' ', tala),
     make('label', {}, say('nadai'), ' ', nadai),
     make('label', {}, say('atMost'), ' ', longest));
-  return { bar, tala, nadai, longest };
+  return { bar, name, tala, nadai, longest };
 }
 
 /**
@@ -115,11 +120,35 @@ function filterBar(scores, changed) {
  */
 function fill(list, scores, filters) {
   const most = Number(filters.longest.value) || Infinity;
+  const wanted = filters.name.value.trim().toLocaleLowerCase();
   const shown = scores.filter((each) =>
+    (!wanted || ((each.title ?? '') + ' ' + each.name).toLocaleLowerCase().includes(wanted)) &&
     (!filters.tala.value || each.tala === filters.tala.value) &&
     (!filters.nadai.value || (each.nadais ?? []).includes(Number(filters.nadai.value))) &&
     (each.length ?? 0) <= most);
-  list.replaceChildren(...shown.map(strip));
+  list.replaceChildren();
+  append(list, shown);
+}
+
+/**
+ * Shows the next strips, and a button for those that are left.
+ * @param {HTMLElement} list
+ * @param {any[]} left
+ */
+function append(list, left) {
+  list.append(...left.slice(0, AT_ONCE).map(strip));
+  if (left.length <= AT_ONCE) {
+    return;
+  }
+  const rest = left.slice(AT_ONCE);
+  const more = make('li.more', {},
+    button(say('moreScores', { count: Math.min(rest.length, AT_ONCE), left: rest.length }), () => {
+      const last = more.previousElementSibling;
+      more.remove();
+      append(list, rest);
+      /** @type {HTMLElement | null | undefined} */ (last?.nextElementSibling?.querySelector('a'))?.focus();
+    }));
+  list.append(more);
 }
 
 /** @param {any} score */
