@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.matraloom.voice.PhoneSyllable;
 
@@ -21,8 +20,8 @@ class VowelFinderTest {
   private static final int VOWEL_MS = 200;
   private static final int HZ = 200;
 
-  /** So much of a voice behind closed lips is some 12 dB under the vowel in the voice's band. */
-  private static final double CLOSED = 0.045;
+  /** How strong a partial is behind closed lips; one of an open vowel has 0.15. */
+  private static final double CLOSED = 0.1;
 
   private final float[] sound = new float[ONSET + 700 * MS];
 
@@ -50,22 +49,6 @@ class VowelFinderTest {
 
   private static void atMs(double asked, SamplePlacer.Placed placed, int place) {
     assertEquals(asked, (placed.begin() + place - ONSET) / (double) MS, 5);
-  }
-
-  @Test
-  void aVoiceBehindAClosedMouthIsNoVowelHoweverLongItGoesOn() {
-    for (int closedMs : List.of(30, 140, 220)) {
-      Arrays.fill(sound, 0);
-      voice(0, closedMs, CLOSED, 2);
-      Random noise = new Random(3);
-      for (int i = closedMs * MS; i < (closedMs + 6) * MS; i++) {
-        sound[ONSET + i] += (float) (0.2 * (noise.nextDouble() - 0.5));
-      }
-      voice(closedMs + 6, VOWEL_MS, 0.15, 17);
-      SamplePlacer.Placed placed = place(closedMs + 6, "d", "i");
-      atMs(closedMs + 6, placed, placed.places().vowel());
-      assertFalse(placed.doubts().contains("its vowel begins late"), placed.doubts().toString());
-    }
   }
 
   @Test
