@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.matraloom.voice.PhoneSyllable;
 
@@ -22,6 +23,9 @@ class VowelFinderTest {
 
   /** How strong a partial is behind closed lips; one of an open vowel has 0.15. */
   private static final double CLOSED = 0.1;
+
+  /** Partials 10 dB under those of an open vowel, made for this test. */
+  private static final double BEHIND_STOP = 0.045;
 
   private final float[] sound = new float[ONSET + 700 * MS];
 
@@ -49,6 +53,39 @@ class VowelFinderTest {
 
   private static void atMs(double asked, SamplePlacer.Placed placed, int place) {
     assertEquals(asked, (placed.begin() + place - ONSET) / (double) MS, 5);
+  }
+
+  /** A voice, the 6 ms of noise with which a mouth opens, and the vowel. */
+  private SamplePlacer.Placed voicedStop(int closedMs, double level) {
+    Arrays.fill(sound, 0);
+    voice(0, closedMs, level, 2);
+    Random noise = new Random(3);
+    for (int i = closedMs * MS; i < (closedMs + 6) * MS; i++) {
+      sound[ONSET + i] += (float) (0.2 * (noise.nextDouble() - 0.5));
+    }
+    voice(closedMs + 6, VOWEL_MS, 0.15, 17);
+    return place(closedMs + 6, "d", "i");
+  }
+
+  @Test
+  void aVoiceBehindAClosedMouthIsNoVowelHoweverLongItGoesOn() {
+    for (double level : List.of(BEHIND_STOP, CLOSED)) {
+      for (int closedMs : List.of(60, 140, 220)) {
+        SamplePlacer.Placed placed = voicedStop(closedMs, level);
+        atMs(closedMs, placed, placed.places().release());
+        atMs(closedMs + 6, placed, placed.places().vowel());
+        assertFalse(placed.doubts().contains("its vowel begins late"), placed.doubts().toString());
+      }
+    }
+  }
+
+  /** One that is nearly as strong as the vowel is still taken for it when it is so short. */
+  @Test
+  void aShortVoiceBehindAClosedMouthIsNoVowelWhereItIsWeak() {
+    for (int closedMs : List.of(20, 36)) {
+      SamplePlacer.Placed placed = voicedStop(closedMs, BEHIND_STOP);
+      atMs(closedMs + 6, placed, placed.places().vowel());
+    }
   }
 
   @Test
