@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.matraloom.voice.PhoneConsonant;
+import org.matraloom.voice.PhoneManner;
 import org.matraloom.voice.PhoneSyllable;
 
 /**
@@ -77,9 +78,10 @@ final class SamplePlacer {
   }
 
   private Optional<Placed> placed() {
-    int release = release();
     VowelFinder finder = new VowelFinder(from, to, voice, open);
-    int vowel = finder.find(release, syllable);
+    int found = release(finder);
+    int vowel = finder.find(found, syllable);
+    int release = goesOn() ? Math.max(found, vowel - LONGEST_MURMUR) : found;
     if (!finder.isClear(vowel, syllable)) {
       doubts.add("where its vowel begins is not clear");
     }
@@ -110,17 +112,35 @@ final class SamplePlacer {
     return Optional.of(new Placed(begin, places, doubts));
   }
 
-  /** Of a stop, where the high bands rise most, near where the ear heard it. */
-  private int release() {
+  /** Whether the vowel is opened by what may go on as long as one likes, a murmur or a trill. */
+  private boolean goesOn() {
+    return OnsetBand.of(syllable) == OnsetBand.OPEN || OnsetBand.opensBy(syllable, PhoneManner.TAP);
+  }
+
+  /**
+   * Of a stop, where the high bands rise most, near where the ear heard it; if it heard the voice
+   * that sets in behind the closed mouth, near where the mouth opens.
+   */
+  private int release(VowelFinder finder) {
     boolean released = syllable.first().map(PhoneConsonant::isReleased).orElse(false);
     if (!released) {
       return onset;
     }
-    int best = onset;
+    boolean voiceless = syllable.first().map(PhoneConsonant::isVoiceless).orElse(true);
+    int opening = voiceless ? onset : finder.opening(onset);
+    return opening - onset > INTO_VOWEL ? burst(opening - 2 * BURST_REACH, opening) : burst(onset);
+  }
+
+  private int burst(int heard) {
+    return burst(heard - BURST_REACH, heard + BURST_REACH);
+  }
+
+  private int burst(int earliest, int latest) {
+    int best = (earliest + latest) / 2;
     double most = 0;
-    int first = Math.max(from + BURST, onset - BURST_REACH);
-    double floor = 1e-4 * rough(onset - BURST_REACH, onset + 2 * BURST_REACH) + 1e-12;
-    for (int at = first; at < Math.min(to - BURST, onset + BURST_REACH); at += MS / 4) {
+    int first = Math.max(from + BURST, earliest);
+    double floor = 1e-4 * rough(earliest, latest + BURST_REACH) + 1e-12;
+    for (int at = first; at < Math.min(to - BURST, latest); at += MS / 4) {
       double rise = rough(at, at + BURST) / (rough(at - BURST, at) + floor);
       if (rise > most) {
         most = rise;

@@ -19,6 +19,10 @@ final class VowelFinder {
   private static final int AROUND = 14 * MS;
   private static final int MOST_SETTLING = 12;
   private static final int FAR = 40 * MS;
+  private static final int LONGEST_CLOSED = 350 * MS;
+  private static final int MOST_STRIKES = 6;
+  private static final double AS_STEEP = 0.7;
+  private static final double STRUCK = 0.4;
   private static final double PLATEAU = 0.7;
   private static final double CLEAR = 2;
 
@@ -53,7 +57,30 @@ final class VowelFinder {
       plateau++;
     }
     int top = band.top(plateau, Math.min(highest + 1, plateau + BEFORE));
-    return Math.max(settled(band, halfWay(band, band.bottom(first, top), top)), release);
+    int vowel = Math.max(settled(band, halfWay(band, band.bottom(first, top), top)), release);
+    int opening = opening(release);
+    return band == open && opening - vowel > FAR ? settled(band, opening) : vowel;
+  }
+
+  /**
+   * Where the mouth opens: the first of the steepest rises of the bands above the voice. A voice
+   * that sets in behind closed lips or teeth rises much less there, however long it goes on.
+   */
+  int opening(int release) {
+    int end = Math.min(to, release + LONGEST_CLOSED);
+    double steepest = 0;
+    for (int at = release; at < end; at++) {
+      steepest = Math.max(steepest, rise(at));
+    }
+    int at = release;
+    while (at < end && rise(at) < AS_STEEP * steepest) {
+      at++;
+    }
+    return Math.min(at + AROUND / 2, Math.max(release, end - 1));
+  }
+
+  private double rise(int at) {
+    return open.at(Math.min(to - 1, at + AROUND)) - open.at(Math.max(from, at - AROUND));
   }
 
   /** Whether the band rises by 6 dB or more where the vowel begins. */
@@ -68,11 +95,33 @@ final class VowelFinder {
     return OnsetBand.of(syllable) == OnsetBand.OPEN ? open : voice;
   }
 
-  /** The voice dips once while the tongue strikes. */
+  /** The voice dips while the tongue strikes, once or, in a trill, again and again. */
   private int afterTap(int release) {
     int dip = voice.bottom(release, Math.min(to, release + TAP_REACH));
     int top = voice.top(dip, Math.min(to, dip + TAP_REACH));
-    return settled(voice, halfWay(voice, dip, top));
+    for (int strike = 1; strike < MOST_STRIKES; strike++) {
+      int next = voice.bottom(top, Math.min(to, top + TAP_REACH));
+      int nextTop = voice.top(next, Math.min(to, next + TAP_REACH));
+      boolean strikes =
+          voice.at(next) < STRUCK * Math.min(voice.at(top), voice.at(nextTop))
+              && voice.at(nextTop) > PLATEAU * voice.at(top);
+      if (!strikes) {
+        break;
+      }
+      dip = next;
+      top = nextTop;
+    }
+    int low = lowBefore(top, dip);
+    return settled(voice, halfWay(voice, voice.bottom(Math.max(dip, low - AROUND), low + 1), top));
+  }
+
+  /** The last place at which the voice is struck down before a top; the dip itself if none is. */
+  private int lowBefore(int top, int dip) {
+    int at = top;
+    while (at > dip && voice.at(at) >= STRUCK * voice.at(top)) {
+      at--;
+    }
+    return at;
   }
 
   /**
