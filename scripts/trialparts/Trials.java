@@ -18,7 +18,7 @@ class Trials {
   private static final long MOST_RESIDENT_KB = 512 * 1024;
   private static final long MOST_WRITTEN_BYTES = 256L << 20;
 
-  private static final int TOLD_EVERY = 5_000;
+  private static final int TOLD_EVERY = 500;
 
   private final Path folder;
   private final Random random;
