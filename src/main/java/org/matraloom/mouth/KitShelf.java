@@ -5,7 +5,6 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -20,6 +19,7 @@ public final class KitShelf {
   private static final int MOST_TEXT_BYTES = 8_000_000;
 
   private final Path folder;
+  private final AsideVoices aside;
 
   /**
    * A shelf.
@@ -28,6 +28,7 @@ public final class KitShelf {
    */
   public KitShelf(Path folder) {
     this.folder = folder;
+    this.aside = new AsideVoices(folder);
   }
 
   /**
@@ -37,6 +38,7 @@ public final class KitShelf {
    * @throws IOException if the folder cannot be read
    */
   public List<String> names() throws IOException {
+    aside.settle();
     if (!Files.isDirectory(folder)) {
       return List.of();
     }
@@ -70,7 +72,11 @@ public final class KitShelf {
    * @throws IllegalArgumentException if it cannot be a name
    */
   public boolean has(String name) {
-    return Files.isRegularFile(folderOf(name).resolve(KitText.FILE));
+    Path text = folderOf(name).resolve(KitText.FILE);
+    if (!Files.isRegularFile(text)) {
+      aside.settle();
+    }
+    return Files.isRegularFile(text);
   }
 
   /**
@@ -141,34 +147,16 @@ public final class KitShelf {
   public void put(KitDraft draft) throws IOException {
     Path target = folderOf(draft.kit().head().name());
     Files.createDirectories(folder);
+    aside.settle();
     Path part = Files.createTempDirectory(folder, "." + target.getFileName() + ".");
     try {
       for (Map.Entry<String, float[]> sound : draft.sounds().entrySet()) {
         KitSounds.write(part.resolve(sound.getKey()), sound.getValue());
       }
       WholeText.put(part.resolve(KitText.FILE), KitText.of(draft.kit()));
-      swap(part, target);
+      aside.swap(part, target);
     } finally {
-      delete(part);
-    }
-  }
-
-  private void swap(Path part, Path target) throws IOException {
-    if (!Files.exists(target)) {
-      Files.move(part, target);
-      return;
-    }
-    Path old = Files.createTempDirectory(folder, ".old.");
-    try {
-      Files.move(target, old.resolve("voice"));
-      try {
-        Files.move(part, target);
-      } catch (IOException failure) {
-        Files.move(old.resolve("voice"), target);
-        throw failure;
-      }
-    } finally {
-      delete(old);
+      AsideVoices.delete(part);
     }
   }
 
@@ -181,17 +169,7 @@ public final class KitShelf {
    */
   public void remove(String name) throws IOException {
     requireHere(name);
-    delete(folderOf(name));
-  }
-
-  private static void delete(Path place) throws IOException {
-    if (!Files.exists(place)) {
-      return;
-    }
-    try (Stream<Path> inside = Files.walk(place)) {
-      for (Path each : inside.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(each);
-      }
-    }
+    AsideVoices.delete(folderOf(name));
+    aside.forget(name);
   }
 }

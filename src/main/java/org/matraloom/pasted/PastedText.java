@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.matraloom.kanakku.FalseClaim;
 import org.matraloom.notation.Reading;
@@ -60,11 +59,11 @@ public final class PastedText {
     List<String> made = new ArrayList<>();
     String top = head.write(made);
     String body = written(lines);
-    Composition piece = read(top + body).orElseThrow();
+    Composition piece = together(top + body);
     if (!FalseClaim.in(Performance.of(piece)).isEmpty()) {
       guesses.add("bars are left out, for they do not stand where an anga ends");
       body = written(lines.stream().map(PastedText::withoutBars).toList());
-      piece = read(top + body).orElseThrow();
+      piece = together(top + body);
     }
     made.addAll(guesses);
     totals(piece, made);
@@ -161,8 +160,15 @@ public final class PastedText {
     }
   }
 
-  private Optional<Composition> read(String score) {
-    return reading(score).composition();
+  /** Each line can be read; together they may be too long, or go beyond what a score may hold. */
+  private Composition together(String score) {
+    Reading reading = reading(score);
+    if (reading.composition().isEmpty()) {
+      throw new IllegalArgumentException(
+          "the lines can be read one by one, but make no score together: "
+              + reading.problems().get(0).message());
+    }
+    return reading.composition().get();
   }
 
   private Reading reading(String score) {

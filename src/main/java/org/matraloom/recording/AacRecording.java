@@ -9,7 +9,6 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import net.sourceforge.jaad.aac.Decoder;
 import net.sourceforge.jaad.mp4.MP4Container;
-import net.sourceforge.jaad.mp4.MP4InputStream;
 import net.sourceforge.jaad.mp4.api.AudioTrack;
 import net.sourceforge.jaad.mp4.api.Frame;
 import net.sourceforge.jaad.mp4.api.Track;
@@ -28,7 +27,8 @@ final class AacRecording extends CodecRecording {
   private static final Logger LOG = Logger.getLogger("jaad.aac.Decoder");
 
   /**
-   * Its parts log under one of two roots; kept here, for a logger that nobody keeps is made anew.
+   * Its parts log under one of two roots, some at a level of their own; kept here, for a logger
+   * that nobody keeps is made anew.
    */
   private static final List<Logger> LOGS =
       List.of(Logger.getLogger("net.sourceforge.jaad"), Logger.getLogger("jaad"));
@@ -36,6 +36,7 @@ final class AacRecording extends CodecRecording {
   static {
     LOG.setFilter(message -> false);
     LOGS.forEach(log -> log.setLevel(Level.OFF));
+    LOGS.forEach(log -> log.setUseParentHandlers(false));
   }
 
   private final RandomAccessFile in;
@@ -53,7 +54,7 @@ final class AacRecording extends CodecRecording {
     in = new RandomAccessFile(file.toFile(), "r");
     try {
       Mp4Boxes.require(file, in);
-      MP4Container container = new MP4Container(MP4InputStream.open(in));
+      MP4Container container = new MP4Container(new Mp4Bytes(in));
       if (container.getMovie() == null) {
         throw fault("has no sound track in it; is it cut short?");
       }

@@ -10,6 +10,9 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
@@ -61,6 +64,43 @@ class KitShelfTest {
     shelf().remove("river");
     assertEquals(List.of(), shelf().names());
     assertFalse(Files.exists(folder.resolve("voices/river")));
+  }
+
+  @Test
+  void aVoiceThatStoodAsideWhenTheProgramWasEndedIsPutBack() throws IOException {
+    shelf().put(MadeMouth.draft(folder));
+    Path old = folder.resolve("voices/.old.17");
+    Files.createDirectory(old);
+    Files.move(folder.resolve("voices/river"), old.resolve("river"));
+    assertEquals(List.of("river"), shelf().names());
+    assertFalse(shelf().open("river").samples().isEmpty());
+    assertFalse(Files.exists(old));
+  }
+
+  @Test
+  void aVoiceThatWasReplacedDoesNotComeBack() throws IOException {
+    shelf().put(MadeMouth.draft(folder));
+    Path aside = folder.resolve("voices/.old.17/river");
+    Files.createDirectories(aside);
+    Files.writeString(aside.resolve("voice.txt"), "the voice before");
+    assertTrue(shelf().has("river"));
+    assertFalse(Files.readString(text()).startsWith("the voice before"));
+    shelf().remove("river");
+    assertFalse(shelf().has("river"));
+    assertEquals(List.of(), shelf().names());
+  }
+
+  @Test
+  void partsThatWereForsakenAreRemovedAndFreshOnesAreNot() throws IOException {
+    Path forsaken = folder.resolve("voices/.river.17");
+    Path fresh = folder.resolve("voices/.river.18");
+    Files.createDirectories(forsaken);
+    Files.createDirectories(fresh);
+    Files.writeString(forsaken.resolve("ta.wav"), "half");
+    Files.setLastModifiedTime(forsaken, FileTime.from(Instant.now().minus(Duration.ofHours(1))));
+    shelf().put(MadeMouth.draft(folder));
+    assertFalse(Files.exists(forsaken));
+    assertTrue(Files.exists(fresh));
   }
 
   @Test

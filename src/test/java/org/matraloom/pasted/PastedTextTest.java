@@ -201,4 +201,18 @@ class PastedTextTest {
     }
     assertTrue(scores > 200, "scores were made: " + scores);
   }
+
+  /** Each of the lines is good, but no piece has such a tempo. */
+  @Test
+  void linesThatMakeNoScoreTogetherAreToldAndAreNoFaultOfTheProgram() {
+    for (String tempo : List.of("0", "999")) {
+      String told =
+          assertThrows(
+                  IllegalArgumentException.class,
+                  () -> PastedText.tidy("tempo " + tempo + "\ntakadimi\n", LEXICON))
+              .getMessage();
+      assertTrue(told.startsWith("the lines can be read one by one"), told);
+      assertTrue(told.contains("tempo"), told);
+    }
+  }
 }

@@ -1,5 +1,6 @@
 package org.matraloom.recording;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -9,6 +10,12 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.logging.Handler;
+import java.util.logging.LogRecord;
+import java.util.logging.Logger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -78,6 +85,54 @@ class Mp4IndexTest {
       empty.putInt(8).put("free".getBytes(StandardCharsets.US_ASCII));
     }
     refused(after(empty.array()));
+  }
+
+  /**
+   * A list of chapters whose last title is longer than its box: the decoder goes on behind it in
+   * the middle of another box, whose content it takes for the length of a third.
+   */
+  @Test
+  void aBoxThatIsReadPastItsEndMakesNoHangAndNoLogLines() throws IOException {
+    List<LogRecord> logged = new ArrayList<>();
+    Handler handler =
+        new Handler() {
+          @Override
+          public void publish(LogRecord line) {
+            logged.add(line);
+          }
+
+          @Override
+          public void flush() {}
+
+          @Override
+          public void close() {}
+        };
+    Logger root = Logger.getLogger("");
+    root.addHandler(handler);
+    try {
+      refused(withChapters((byte) 60));
+    } finally {
+      root.removeHandler(handler);
+    }
+    assertEquals(List.of(), logged);
+    Path good = Files.write(folder.resolve("chapters.m4a"), withChapters((byte) 0));
+    Recordings.open(good).close();
+  }
+
+  /** A {@code chpl} of one chapter at the end of the index, then room of another kind. */
+  private static byte[] withChapters(byte titleBytes) throws IOException {
+    byte[] whole = Files.readAllBytes(WHOLE);
+    int index = new String(whole, StandardCharsets.ISO_8859_1).indexOf("moov") - 4;
+    ByteBuffer bytes = ByteBuffer.wrap(Arrays.copyOf(whole, whole.length + 34 + 100));
+    int size = bytes.getInt(index);
+    assertEquals(whole.length, index + size, "the index is the last box");
+    bytes.putInt(index, size + 34).position(whole.length);
+    bytes.putInt(34).put("udta".getBytes(StandardCharsets.US_ASCII));
+    bytes.putInt(26).put("chpl".getBytes(StandardCharsets.US_ASCII));
+    bytes.putInt(0x0100_0000).putInt(0).put((byte) 1).putLong(0).put(titleBytes);
+    bytes.putInt(100).put("free".getBytes(StandardCharsets.US_ASCII));
+    Arrays.fill(bytes.array(), bytes.position(), bytes.capacity(), (byte) 0x7F);
+    return bytes.array();
   }
 
   private static byte[] after(byte[] boxes) throws IOException {

@@ -1,7 +1,5 @@
 package org.matraloom.app.cli;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.matraloom.drum.StrokeTable;
@@ -75,12 +73,9 @@ public final class DrumOptions {
       return scored;
     }
     try {
-      String text = Files.readString(list);
-      return scored.plus(text, list.toString(), lexicon);
+      return scored.plus(GivenText.read("the list of strokes", list), list.toString(), lexicon);
     } catch (IllegalArgumentException faulty) {
       throw new UserError(faulty.getMessage());
-    } catch (IOException unreadable) {
-      throw new UserError("the list of strokes " + list + " cannot be read as UTF-8 text");
     }
   }
 }

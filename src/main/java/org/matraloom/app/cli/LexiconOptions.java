@@ -1,10 +1,5 @@
 package org.matraloom.app.cli;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.matraloom.score.Lexicon;
@@ -18,8 +13,6 @@ public final class LexiconOptions {
   public static final String NAME = "--lexicon";
 
   /** The most bytes that are read: a million characters of up to four. */
-  private static final int MOST_BYTES = 4_000_000;
-
   @Option(
       names = NAME,
       paramLabel = "FILE",
@@ -46,24 +39,9 @@ public final class LexiconOptions {
       return Lexicon.standard();
     }
     try {
-      return Lexicon.standard().plus(text(), file.toString());
+      return Lexicon.standard().plus(GivenText.read("the list of sollus", file), file.toString());
     } catch (LexiconException faulty) {
       throw new UserError(faulty.getMessage());
-    } catch (IOException unreadable) {
-      throw new UserError("the list of sollus " + file + " cannot be read as UTF-8 text");
-    }
-  }
-
-  private String text() throws IOException {
-    if (!Files.isRegularFile(file)) {
-      throw new UserError("the list of sollus " + file + " cannot be read: it is no file");
-    }
-    try (InputStream in = Files.newInputStream(file)) {
-      byte[] bytes = in.readNBytes(MOST_BYTES + 1);
-      if (bytes.length > MOST_BYTES) {
-        throw new UserError("the list of sollus " + file + " has more than 4 MB; shorten it");
-      }
-      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     }
   }
 }

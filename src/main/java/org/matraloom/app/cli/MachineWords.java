@@ -1,6 +1,7 @@
 package org.matraloom.app.cli;
 
 import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
@@ -16,6 +17,9 @@ final class MachineWords {
   static String of(IOException problem) {
     if (problem instanceof FileSystemException file) {
       return explain(file);
+    }
+    if (problem instanceof CharacterCodingException) {
+      return "a file that was to be read is no text in UTF-8; save it so";
     }
     return problem instanceof DeviceException device
         ? DeviceWords.of(device)

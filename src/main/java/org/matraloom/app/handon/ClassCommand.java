@@ -140,7 +140,7 @@ public final class ClassCommand implements Callable<Integer> {
 
   private void refuseOthersPages() throws IOException {
     Path index = site.resolve("index.html");
-    if (Files.exists(index) && !SitePages.isOwn(Files.readString(index))) {
+    if (Files.exists(index) && !ClassFolder.isOwnPage(index)) {
       throw new UserError(
           index + " was not made by this program; give the set a folder of its own");
     }

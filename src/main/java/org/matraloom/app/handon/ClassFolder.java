@@ -8,9 +8,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.matraloom.app.cli.GivenText;
 import org.matraloom.app.cli.ShellWord;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.site.ClassList;
+import org.matraloom.site.SitePages;
 
 /**
  * The folder of a class: its scores and its list.
@@ -23,6 +25,7 @@ record ClassFolder(Path folder, List<String> names, ClassList list) {
 
   private static final String ENDING = ".loom";
   private static final int MOST_PIECES = 2_000;
+  private static final int MOST_PAGE_BYTES = 32_000_000;
 
   ClassFolder {
     names = List.copyOf(names);
@@ -58,7 +61,7 @@ record ClassFolder(Path folder, List<String> names, ClassList list) {
     if (!Files.exists(list)) {
       return new ClassFolder(folder, names, ClassList.NONE);
     }
-    List<String> lines = Files.readAllLines(list, StandardCharsets.UTF_8);
+    List<String> lines = GivenText.read("the list of the class", list).lines().toList();
     List<String> known = names;
     return new ClassFolder(
         folder, names, UserError.unlessRefused(() -> ClassList.read(lines, known)));
@@ -87,6 +90,13 @@ record ClassFolder(Path folder, List<String> names, ClassList list) {
     names.forEach(name -> lines.add(line + " --piece " + ShellWord.quoted(name)));
     lines.add(line + " --contents");
     return lines;
+  }
+
+  /** Whether a page was made by this program; it may be any file, of any size and coding. */
+  static boolean isOwnPage(Path page) throws IOException {
+    return Files.isRegularFile(page)
+        && Files.size(page) <= MOST_PAGE_BYTES
+        && SitePages.isOwn(new String(Files.readAllBytes(page), StandardCharsets.ISO_8859_1));
   }
 
   boolean isHere(Path other) {

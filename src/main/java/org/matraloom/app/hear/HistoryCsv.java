@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
-import org.matraloom.app.cli.SignedNumber;
 import org.matraloom.log.LogEntry;
 import org.matraloom.log.PlaceHistory;
 import org.matraloom.log.ScorePlace;

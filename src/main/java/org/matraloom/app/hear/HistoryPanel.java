@@ -5,7 +5,6 @@ import java.awt.geom.Rectangle2D;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
-import org.matraloom.app.cli.SignedNumber;
 import org.matraloom.log.PlaceFinding;
 import org.matraloom.log.PlaceHistory;
 import org.matraloom.log.PlaceTrend;

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.matraloom.app.cli.Paragraph;
-import org.matraloom.app.cli.SignedNumber;
 import org.matraloom.log.LogEntry;
 import org.matraloom.log.PlaceFinding;
 import org.matraloom.log.PlaceHistory;

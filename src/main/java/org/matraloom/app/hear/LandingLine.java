@@ -1,6 +1,5 @@
 package org.matraloom.app.hear;
 
-import org.matraloom.app.cli.SignedNumber;
 import org.matraloom.measure.TakeFindings;
 import org.matraloom.measure.TakeLanding;
 

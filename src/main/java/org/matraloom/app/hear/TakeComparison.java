@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.matraloom.app.cli.Paragraph;
-import org.matraloom.app.cli.SignedNumber;
 import org.matraloom.measure.HabitFound;
 import org.matraloom.measure.Pulse;
 import org.matraloom.measure.RoundFindings;

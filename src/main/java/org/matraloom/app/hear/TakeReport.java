@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import org.matraloom.app.cli.Paragraph;
-import org.matraloom.app.cli.SignedNumber;
 import org.matraloom.breath.Care;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.measure.BreathFindings;

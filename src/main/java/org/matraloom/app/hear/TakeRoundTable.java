@@ -3,7 +3,6 @@ package org.matraloom.app.hear;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
-import org.matraloom.app.cli.SignedNumber;
 import org.matraloom.measure.Evenness;
 import org.matraloom.measure.RoundFindings;
 import org.matraloom.score.Nadai;

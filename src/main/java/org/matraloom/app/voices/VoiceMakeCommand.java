@@ -2,7 +2,6 @@ package org.matraloom.app.voices;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -10,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.matraloom.app.cli.ExitCode;
+import org.matraloom.app.cli.GivenText;
 import org.matraloom.app.cli.LexiconOptions;
 import org.matraloom.app.cli.UserError;
 import org.matraloom.mouth.CueSheet;
@@ -125,11 +125,7 @@ final class VoiceMakeCommand implements Callable<Integer> {
       throw new UserError(
           "there is no cue sheet " + file + "; write what was spoken and name it with --cue");
     }
-    try {
-      return CueSheet.read(Files.readString(file), file.toString(), known);
-    } catch (CharacterCodingException other) {
-      throw new UserError(file + " is no text in UTF-8; save it so");
-    }
+    return CueSheet.read(GivenText.read("the cue sheet", file), file.toString(), known);
   }
 
   private static Path beside(Path recording) {

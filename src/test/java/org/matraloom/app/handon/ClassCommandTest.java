@@ -173,4 +173,23 @@ class ClassCommandTest {
     }
     return files;
   }
+
+  /** A list or a page of others may be in any coding. */
+  @Test
+  void textsInAnotherCodingAreToldByName() throws IOException {
+    byte[] latin = "title Regen f\u00fcr alle\n".getBytes(StandardCharsets.ISO_8859_1);
+    Files.createDirectories(site);
+    Files.write(site.resolve("index.html"), latin);
+    String[] command = {"class", scores.toString(), "-o", site.toString(), "--contents"};
+    CommandLineRun others = CommandLineRun.of(command);
+    assertEquals(2, others.code(), others.err());
+    assertTrue(others.err().contains("was not made by this program"), others.err());
+    assertArrayEquals(latin, Files.readAllBytes(site.resolve("index.html")));
+
+    Files.delete(site.resolve("index.html"));
+    Files.write(scores.resolve("class.txt"), latin);
+    CommandLineRun list = CommandLineRun.of(command);
+    assertEquals(2, list.code(), list.err());
+    assertTrue(list.err().contains("class.txt cannot be read as UTF-8 text"), list.err());
+  }
 }

@@ -1,9 +1,9 @@
-package org.matraloom.app.cli;
+package org.matraloom.app.hear;
 
 import java.util.Locale;
 
 /** Numbers with their sign; nothing rounded to zero has one. */
-public final class SignedNumber {
+final class SignedNumber {
 
   private SignedNumber() {}
 
@@ -14,7 +14,7 @@ public final class SignedNumber {
    * @param places how many digits follow the point, 0 or more
    * @return the number with its sign; zero has none
    */
-  public static String of(double value, int places) {
+  static String of(double value, int places) {
     String text = String.format(Locale.ROOT, "%+." + places + "f", value);
     return text.matches("[+-][0.]+") ? text.substring(1) : text;
   }
