@@ -68,7 +68,10 @@ final class AsideVoices {
         if (each.getFileName().toString().startsWith(FIRST)) {
           putBack(each);
         }
-        if (Files.getLastModifiedTime(each).toInstant().isBefore(Instant.now().minus(FORSAKEN))) {
+        if (Files.exists(each)
+            && Files.getLastModifiedTime(each)
+                .toInstant()
+                .isBefore(Instant.now().minus(FORSAKEN))) {
           delete(each);
         }
       }

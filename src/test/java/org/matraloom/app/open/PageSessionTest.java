@@ -81,6 +81,15 @@ class PageSessionTest {
     throw new AssertionError("nothing came after " + seen);
   }
 
+  /** Ends the session, and waits until it has written all that it writes. */
+  private void end(int seen) throws Exception {
+    sessions.end(request("{}"));
+    String state = next(seen);
+    while (!field(state, "kind").equals("end")) {
+      state = next(Integer.parseInt(field(state, "number")));
+    }
+  }
+
   private void take(int number, int seconds) throws Exception {
     byte[] silence = new byte[HEAD_BYTES + seconds * 96_000];
     sessions.take(new DoorRequest("/", Map.of("number", Integer.toString(number)), silence));
@@ -138,7 +147,7 @@ class PageSessionTest {
     Map<String, String> query =
         Map.of("number", "" + seen, "guideFrame", "4800", "tripFrames", "960");
     sessions.take(new DoorRequest("/", query, new byte[HEAD_BYTES + 960_000]));
-    next(seen);
+    int told = Integer.parseInt(field(next(seen), "number"));
     try (Stream<Path> all = Files.walk(top)) {
       Path take = all.filter(path -> path.endsWith("pass-01.wav")).findFirst().orElseThrow();
       try (WavReader reader = new WavReader(take)) {
@@ -149,7 +158,7 @@ class PageSessionTest {
           Pattern.compile("start frame: +4800;.*round trip frames: +960;").matcher(text).find(),
           "the note in the file");
     }
-    sessions.end(request("{}"));
+    end(told);
   }
 
   @Test
@@ -168,8 +177,7 @@ class PageSessionTest {
     assertEquals(
         "{\"marks\":[],\"notice\":\"\"}",
         new String(sessions.heard(new DoorRequest("/", late, click)).body(), UTF_8));
-    sessions.end(request("{}"));
-    next(seen);
+    end(seen);
   }
 
   @Test
