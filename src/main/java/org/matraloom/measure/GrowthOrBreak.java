@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import org.matraloom.follow.ExpectedSollu;
 import org.matraloom.follow.SaidSollu;
 import org.matraloom.pulse.BentFit;
@@ -60,12 +61,15 @@ final class GrowthOrBreak {
    * @return the even tempo first, then the growing one, then the breaks
    */
   static List<Shape> shapes(List<ExpectedSollu> expected, List<SaidSollu> said, double[] seams) {
+    return priced(of(expected, said).fits(seams));
+  }
+
+  private static GrowthOrBreak of(List<ExpectedSollu> expected, List<SaidSollu> said) {
     int first = said.stream().mapToInt(SaidSollu::run).min().orElse(1);
     return new GrowthOrBreak(
-            said.stream().mapToDouble(s -> expected.get(s.place()).beat().toDouble()).toArray(),
-            said.stream().mapToDouble(SaidSollu::feltSeconds).toArray(),
-            said.stream().mapToInt(s -> s.run() - first + 1).toArray())
-        .shapes(seams);
+        said.stream().mapToDouble(s -> expected.get(s.place()).beat().toDouble()).toArray(),
+        said.stream().mapToDouble(SaidSollu::feltSeconds).toArray(),
+        said.stream().mapToInt(s -> s.run() - first + 1).toArray());
   }
 
   /**
@@ -108,31 +112,17 @@ final class GrowthOrBreak {
    */
   static List<Shape> withWholeSlips(
       List<ExpectedSollu> expected, List<SaidSollu> said, double[] seams) {
-    int first = said.stream().mapToInt(SaidSollu::run).min().orElse(1);
-    GrowthOrBreak free =
-        new GrowthOrBreak(
-            said.stream().mapToDouble(s -> expected.get(s.place()).beat().toDouble()).toArray(),
-            said.stream().mapToDouble(SaidSollu::feltSeconds).toArray(),
-            said.stream().mapToInt(s -> s.run() - first + 1).toArray());
+    GrowthOrBreak free = of(expected, said);
     int[] matras = said.stream().mapToInt(s -> expected.get(s.place()).matrasPerBeat()).toArray();
+    int[] oneRun = IntStream.generate(() -> 1).limit(free.run.length).toArray();
     List<Shape> fits = new ArrayList<>(free.fits(seams));
     WholeSlips.of(free.beat, free.run, matras, fits.get(0).fit())
         .ifPresent(
             slips ->
                 fits.addAll(
-                    new GrowthOrBreak(slips.beat(), free.seconds, new int[free.run.length])
-                        .oneRun()
+                    new GrowthOrBreak(slips.beat(), free.seconds, oneRun)
                         .fits(slips.moved(free.beat, seams))));
     return priced(fits);
-  }
-
-  private GrowthOrBreak oneRun() {
-    Arrays.fill(run, 1);
-    return this;
-  }
-
-  private List<Shape> shapes(double[] seams) {
-    return priced(fits(seams));
   }
 
   /** All fits; their cost is that of their numbers alone. */

@@ -40,9 +40,7 @@ record WholeSlips(double[] beat) {
       }
       moved[i] += by;
     }
-    return by == 0 && Arrays.equals(moved, beat)
-        ? Optional.empty()
-        : Optional.of(new WholeSlips(moved));
+    return Arrays.equals(moved, beat) ? Optional.empty() : Optional.of(new WholeSlips(moved));
   }
 
   /**

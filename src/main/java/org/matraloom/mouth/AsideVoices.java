@@ -5,11 +5,13 @@ import java.io.UncheckedIOException;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -20,6 +22,9 @@ import java.util.stream.Stream;
 final class AsideVoices {
 
   private static final String FIRST = ".old.";
+
+  /** How {@link KitShelf#put} and {@link #swap} name what is on its way. */
+  private static final Pattern PART = Pattern.compile("\\.[a-z0-9][a-z0-9-]*\\.\\d+");
 
   /** A part that nobody has touched for so long is not being written any more. */
   private static final Duration FORSAKEN = Duration.ofMinutes(10);
@@ -59,8 +64,8 @@ final class AsideVoices {
   }
 
   /**
-   * Puts back what a program that was ended left aside, and removes what it left over. A shelf on
-   * which nothing may be written stays as it is: its other voices can be used all the same.
+   * Puts back what a program that was ended left aside, and removes nothing. A shelf on which
+   * nothing may be written stays as it is: its other voices can be used all the same.
    */
   void settle() {
     try {
@@ -68,15 +73,37 @@ final class AsideVoices {
         if (each.getFileName().toString().startsWith(FIRST)) {
           putBack(each);
         }
-        if (Files.exists(each)
-            && Files.getLastModifiedTime(each)
-                .toInstant()
-                .isBefore(Instant.now().minus(FORSAKEN))) {
-          delete(each);
-        }
       }
     } catch (IOException | UncheckedIOException notOurs) {
       return;
+    }
+  }
+
+  /**
+   * Removes the parts of voices that a program that was ended left over. The folder may be any that
+   * the user named, so nothing is touched that has not the name and the files of such a part.
+   */
+  void clear() throws IOException {
+    Instant before = Instant.now().minus(FORSAKEN);
+    for (Path each : hidden()) {
+      if (isPart(each) && Files.getLastModifiedTime(each).toInstant().isBefore(before)) {
+        delete(each);
+      }
+    }
+  }
+
+  private static boolean isPart(Path hidden) throws IOException {
+    if (!PART.matcher(hidden.getFileName().toString()).matches()) {
+      return false;
+    }
+    try (Stream<Path> all = Files.walk(hidden)) {
+      return all.allMatch(
+          each -> {
+            String name = each.getFileName().toString();
+            return Files.isDirectory(each, LinkOption.NOFOLLOW_LINKS)
+                ? hidden.equals(each) || hidden.equals(each.getParent())
+                : name.endsWith(".wav") || name.contains(KitText.FILE);
+          });
     }
   }
 
@@ -106,7 +133,7 @@ final class AsideVoices {
   private List<Path> hidden() throws IOException {
     return inside(folder).stream()
         .filter(each -> each.getFileName().toString().startsWith("."))
-        .filter(Files::isDirectory)
+        .filter(each -> Files.isDirectory(each, LinkOption.NOFOLLOW_LINKS))
         .toList();
   }
 

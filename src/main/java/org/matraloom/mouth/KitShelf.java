@@ -148,6 +148,7 @@ public final class KitShelf {
     Path target = folderOf(draft.kit().head().name());
     Files.createDirectories(folder);
     aside.settle();
+    aside.clear();
     Path part = Files.createTempDirectory(folder, "." + target.getFileName() + ".");
     try {
       for (Map.Entry<String, float[]> sound : draft.sounds().entrySet()) {

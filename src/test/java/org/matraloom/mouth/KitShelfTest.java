@@ -103,6 +103,29 @@ class KitShelfTest {
     assertTrue(Files.exists(fresh));
   }
 
+  /** A shelf may be any folder, such as one's own with all that programs hide in it. */
+  @Test
+  void whatOthersHideInAFolderIsLeftAlone() throws IOException {
+    Path voices = Files.createDirectories(folder.resolve("voices"));
+    FileTime past = FileTime.from(Instant.now().minus(Duration.ofDays(40)));
+    List<Path> others = List.of(voices.resolve(".ssh"), voices.resolve(".cache.2024"));
+    for (Path each : others) {
+      Files.createDirectory(each);
+      Files.writeString(each.resolve("key"), "kept");
+      Files.setLastModifiedTime(each, past);
+    }
+    Path forsaken = Files.createDirectory(voices.resolve(".river.17"));
+    Files.setLastModifiedTime(forsaken, past);
+    assertFalse(shelf().has("river"));
+    assertEquals(List.of(), shelf().names());
+    assertTrue(Files.exists(forsaken), "who only looks removes nothing");
+    shelf().put(MadeMouth.draft(folder));
+    for (Path each : others) {
+      assertEquals("kept", Files.readString(each.resolve("key")));
+    }
+    assertFalse(Files.exists(forsaken));
+  }
+
   @Test
   void marksThatWereTakenOutAreFoundAnew() throws IOException {
     shelf().put(MadeMouth.draft(folder));

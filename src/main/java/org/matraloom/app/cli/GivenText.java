@@ -17,6 +17,7 @@ import java.nio.file.Path;
  */
 public final class GivenText {
 
+  /** A million characters of up to four bytes. */
   private static final int MOST_BYTES = 4_000_000;
 
   private GivenText() {}

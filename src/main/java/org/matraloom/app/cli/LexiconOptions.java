@@ -12,7 +12,6 @@ public final class LexiconOptions {
   /** What the option is called. */
   public static final String NAME = "--lexicon";
 
-  /** The most bytes that are read: a million characters of up to four. */
   @Option(
       names = NAME,
       paramLabel = "FILE",
